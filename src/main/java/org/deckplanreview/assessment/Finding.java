@@ -1,0 +1,36 @@
+package org.deckplanreview.assessment;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Value;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.ruleset.Provision;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.vocabulary.Sense;
+
+/**
+ * One provision on one subject, or on several that are alike and have the same determination.
+ *
+ * @param subject the worst of them
+ * @param also the others, in the layout's order
+ * @param allowed one member but for ONE_OF; empty where nothing is compared
+ * @param utilisation unrounded; empty for words and flags
+ * @param sentence what was found, for people
+ * @param needs what would decide an undetermined finding
+ */
+public record Finding(
+        Provision provision,
+        Subject subject,
+        List<Subject> also,
+        Determination determination,
+        String quantity,
+        Optional<Value> found,
+        Optional<Sense> sense,
+        List<Value> allowed,
+        OptionalDouble utilisation,
+        String sentence,
+        List<WorkingStep> working,
+        List<Need> needs,
+        List<String> assumptions) {}

@@ -1,0 +1,21 @@
+package org.deckplanreview.layout;
+
+import java.util.Optional;
+
+/**
+ * Part of a joist's tributary area: between two places along the joist its width varies linearly.
+ *
+ * @param fromMm along the joist
+ * @param toMm along the joist; equal to fromMm where area beyond the joist's end is carried at its end
+ * @param widthFromMm tributary width at fromMm
+ * @param widthToMm tributary width at toMm
+ * @param areaMm2 area of the strip; where fromMm equals toMm this alone counts
+ * @param heavyItem index of the heavy item that stands on it, or empty for the deck's own area
+ */
+public record AreaStrip(
+        double fromMm,
+        double toMm,
+        double widthFromMm,
+        double widthToMm,
+        double areaMm2,
+        Optional<Integer> heavyItem) {}

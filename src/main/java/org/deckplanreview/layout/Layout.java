@@ -1,0 +1,36 @@
+package org.deckplanreview.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Submission;
+
+/** The geometry of one submission. */
+public record Layout(Submission submission, Deck deck, List<PlatformLayout> platforms, List<FixingPlace> fixings) {
+    public Layout {
+        platforms = List.copyOf(platforms);
+        fixings = List.copyOf(fixings);
+    }
+
+    /** All subjects of a kind, in the order of the submission. */
+    public List<Subject> subjects(SubjectKind kind) {
+        List<Subject> all = new ArrayList<>();
+        switch (kind) {
+            case DECK -> all.add(deck);
+            case PLATFORMS -> all.addAll(platforms);
+            case BOARDS -> platforms.forEach(p -> p.boards().ifPresent(all::add));
+            case JOISTS -> platforms.forEach(p -> all.addAll(p.joists()));
+            case BEAMS -> platforms.forEach(p -> all.addAll(p.beams()));
+            case LEDGERS -> platforms.forEach(p -> p.ledger().ifPresent(all::add));
+            case POSTS -> platforms.forEach(p -> all.addAll(p.posts()));
+            case FOOTINGS -> platforms.forEach(p -> all.addAll(p.footings()));
+            case EDGES -> platforms.forEach(p -> all.addAll(p.edges()));
+            case FIXINGS -> all.addAll(fixings);
+        }
+        return List.copyOf(all);
+    }
+
+    public PlatformLayout platformOf(Subject subject) {
+        return platforms.get(subject.platformIndex());
+    }
+}

@@ -1,0 +1,30 @@
+package org.deckplanreview.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.submission.EndNotch;
+import org.deckplanreview.submission.PlanLine;
+import org.deckplanreview.submission.Timber;
+
+/** A timber in bending: a joist or a beam. Positions along it are measured in mm from the first point of its line. */
+public sealed interface Member extends Subject permits JoistLine, BeamLine {
+
+    Timber timber();
+
+    int plies();
+
+    PlanLine line();
+
+    double lengthMm();
+
+    /** In order along the member; possibly fewer than it needs to stand. */
+    List<MemberSupport> supports();
+
+    /** In order along the member; empty with no support. */
+    List<Span> spans();
+
+    Optional<EndNotch> endNotch();
+
+    /** Smallest clear height between its underside and the ground; missing where levels are not given. */
+    org.deckplanreview.submission.Derived<Double> groundClearanceMm();
+}

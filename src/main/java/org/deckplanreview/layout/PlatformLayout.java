@@ -1,0 +1,50 @@
+package org.deckplanreview.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Platform;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+
+/**
+ * One platform with everything that lies in it.
+ *
+ * @param largestDropMm over all edges that are not against a wall; missing where any of them is
+ * @param assumptions what was taken where the submission is silent
+ */
+public record PlatformLayout(
+        int platformIndex,
+        Pointer pointer,
+        String label,
+        Platform platform,
+        double areaMm2,
+        Derived<Double> largestDropMm,
+        Optional<BoardField> boards,
+        List<JoistLine> joists,
+        List<BeamLine> beams,
+        Optional<LedgerLine> ledger,
+        List<PostPlace> posts,
+        List<FootingPlace> footings,
+        List<EdgeRun> edges,
+        List<String> assumptions)
+        implements Subject {
+    public PlatformLayout {
+        joists = List.copyOf(joists);
+        beams = List.copyOf(beams);
+        posts = List.copyOf(posts);
+        footings = List.copyOf(footings);
+        edges = List.copyOf(edges);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    @Override
+    public SubjectKind kind() {
+        return SubjectKind.PLATFORMS;
+    }
+
+    @Override
+    public String alikeKey() {
+        return "" + platformIndex;
+    }
+}

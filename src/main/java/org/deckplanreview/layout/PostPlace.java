@@ -1,0 +1,46 @@
+package org.deckplanreview.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Post;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Timber;
+
+/**
+ * A post between its footing and the beam.
+ *
+ * @param beams ids of the beams it carries
+ * @param topLevelMm level of its upper end
+ * @param bottomLevelMm level of its lower end: top of a pad, or the end of the embedded part
+ * @param heightMm clear height from the ground or the pad's top to its upper end
+ */
+public record PostPlace(
+        int platformIndex,
+        Pointer pointer,
+        String label,
+        String id,
+        Post post,
+        Timber timber,
+        List<String> beams,
+        Derived<Double> topLevelMm,
+        Derived<Double> groundLevelMm,
+        Derived<Double> bottomLevelMm,
+        Derived<Double> heightMm,
+        Optional<FootingPlace> footing)
+        implements Subject {
+    public PostPlace {
+        beams = List.copyOf(beams);
+    }
+
+    @Override
+    public SubjectKind kind() {
+        return SubjectKind.POSTS;
+    }
+
+    @Override
+    public String alikeKey() {
+        return platformIndex + " " + timber.id();
+    }
+}

@@ -1,0 +1,15 @@
+package org.deckplanreview.loadpath;
+
+import org.deckplanreview.layout.Member;
+
+/** The statics of one joist or beam. Linear in the actions: effects of any combination follow from it. */
+public interface MemberAnalysis {
+
+    Member member();
+
+    /** The worst effects of the combination; the same factors give the same object's values, bit for bit. */
+    Effects effects(ActionFactors factors);
+
+    /** Characteristic total of one action on the member, N; for CONCENTRATED the load itself. */
+    double totalN(Action action);
+}

@@ -1,0 +1,4 @@
+package org.deckplanreview.measure;
+
+/** Yes or no. */
+public record Flag(boolean yes) implements Value {}

@@ -1,0 +1,97 @@
+package org.deckplanreview.measure;
+
+import static javax.measure.MetricPrefix.KILO;
+import static javax.measure.MetricPrefix.MILLI;
+import static tech.units.indriya.AbstractUnit.ONE;
+import static tech.units.indriya.unit.Units.CUBIC_METRE;
+import static tech.units.indriya.unit.Units.KILOGRAM;
+import static tech.units.indriya.unit.Units.METRE;
+import static tech.units.indriya.unit.Units.NEWTON;
+import static tech.units.indriya.unit.Units.PERCENT;
+import static tech.units.indriya.unit.Units.RADIAN;
+import static tech.units.indriya.unit.Units.SQUARE_METRE;
+import static tech.units.indriya.unit.Units.YEAR;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.measure.IncommensurableException;
+import javax.measure.Unit;
+
+/** The units that submissions, rulesets and reports may write, each backed by a JSR 385 unit. */
+public enum MeasureUnit {
+    MILLIMETRE("mm", MILLI(METRE)),
+    METRE_("m", METRE),
+    KILOMETRE("km", KILO(METRE)),
+    INCH("in", METRE.multiply(254).divide(10_000)),
+    SQUARE_MILLIMETRE("mm2", MILLI(METRE).pow(2)),
+    SQUARE_METRE_("m2", SQUARE_METRE),
+    CUBIC_MILLIMETRE("mm3", MILLI(METRE).pow(3)),
+    CUBIC_METRE_("m3", CUBIC_METRE),
+    QUARTIC_MILLIMETRE("mm4", MILLI(METRE).pow(4)),
+    NEWTON_("N", NEWTON),
+    KILONEWTON("kN", KILO(NEWTON)),
+    NEWTON_MILLIMETRE("N.mm", NEWTON.multiply(MILLI(METRE))),
+    KILONEWTON_METRE("kN.m", KILO(NEWTON).multiply(METRE)),
+    NEWTON_PER_MILLIMETRE("N/mm", NEWTON.divide(MILLI(METRE))),
+    KILONEWTON_PER_METRE("kN/m", KILO(NEWTON).divide(METRE)),
+    NEWTON_PER_SQUARE_MILLIMETRE("N/mm2", NEWTON.divide(MILLI(METRE).pow(2))),
+    KILONEWTON_PER_SQUARE_METRE("kN/m2", KILO(NEWTON).divide(SQUARE_METRE)),
+    KILONEWTON_PER_CUBIC_METRE("kN/m3", KILO(NEWTON).divide(CUBIC_METRE)),
+    KILOGRAM_PER_CUBIC_METRE("kg/m3", KILOGRAM.divide(CUBIC_METRE)),
+    DEGREE("deg", RADIAN.multiply(StrictMath.PI).divide(180)),
+    YEAR_("years", YEAR),
+    PERCENT_("%", PERCENT),
+    RATIO("1", ONE);
+
+    private final String symbol;
+    private final Unit<?> unit;
+
+    MeasureUnit(String symbol, Unit<?> unit) {
+        this.symbol = symbol;
+        this.unit = unit;
+    }
+
+    /** The symbol as rulesets and submissions write it, for example {@code kN/m2}. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** The JSR 385 unit behind the symbol. */
+    public Unit<?> unit() {
+        return unit;
+    }
+
+    public boolean sameDimension(MeasureUnit other) {
+        return unit.isCompatible(other.unit);
+    }
+
+    /**
+     * Converts a value of this unit.
+     *
+     * @throws IllegalArgumentException if the two units measure different things
+     */
+    public double convert(double value, MeasureUnit to) {
+        if (this == to) {
+            return value;
+        }
+        try {
+            return unit.getConverterToAny(to.unit).convert(value);
+        } catch (IncommensurableException e) {
+            throw new IllegalArgumentException(symbol + " cannot be given in " + to.symbol, e);
+        }
+    }
+
+    public static Optional<MeasureUnit> ofSymbol(String symbol) {
+        return Arrays.stream(values()).filter(u -> u.symbol.equals(symbol)).findFirst();
+    }
+
+    /** Symbols of the units that measure the same as this one, for messages. */
+    public List<String> alternatives() {
+        return Arrays.stream(values())
+                .filter(this::sameDimension)
+                .map(MeasureUnit::symbol)
+                .collect(Collectors.toList());
+    }
+}

@@ -1,0 +1,34 @@
+package org.deckplanreview.method;
+
+import java.util.List;
+import org.deckplanreview.measure.Value;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.vocabulary.Sense;
+
+/** What a method says of a subject. */
+public sealed interface Evaluation {
+
+    /**
+     * Found and allowed, in the same unit.
+     *
+     * @param utilisation demand over allowed, at most 1 complies, unrounded
+     * @param remark where along the subject and under which combination, for the finding's sentence; may be empty
+     * @param assumptions what was taken that the submission does not say
+     */
+    record Measured(
+            Value found,
+            Sense sense,
+            Value allowed,
+            double utilisation,
+            String remark,
+            List<WorkingStep> working,
+            List<String> assumptions)
+            implements Evaluation {}
+
+    record Missing(List<Need> needs) implements Evaluation {}
+
+    /** The method's source does not cover this case. */
+    record OutOfScope(String reason, String clause) implements Evaluation {}
+
+    record NotApplicable(String reason) implements Evaluation {}
+}

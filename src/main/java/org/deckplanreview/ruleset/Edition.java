@@ -1,0 +1,47 @@
+package org.deckplanreview.ruleset;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One edition of a region's ruleset, resolved and checked.
+ *
+ * @param name for example {@code 2024}
+ * @param from first day in force
+ * @param until last day in force, empty while it is
+ * @param basedOn the standards' files it uses, in order, each with its digest
+ * @param sources every source that it cites, in the file's order
+ * @param cautions that every report under this edition prints
+ * @param referrals that every report under this edition prints
+ * @param canonical the resolved edition as canonical JSON (RFC 8785), from which the digest is taken
+ * @param digest {@code sha256:…} over canonical
+ */
+public record Edition(
+        String region,
+        String regionTitle,
+        String name,
+        String title,
+        LocalDate from,
+        Optional<LocalDate> until,
+        List<BasedOn> basedOn,
+        List<Source> sources,
+        LoadRules loads,
+        List<Provision> provisions,
+        List<String> cautions,
+        List<String> referrals,
+        List<String> notes,
+        String canonical,
+        String digest) {
+    public Edition {
+        basedOn = List.copyOf(basedOn);
+        sources = List.copyOf(sources);
+        provisions = List.copyOf(provisions);
+        cautions = List.copyOf(cautions);
+        referrals = List.copyOf(referrals);
+        notes = List.copyOf(notes);
+    }
+
+    /** A standard's file that the edition uses. */
+    public record BasedOn(String name, Source source, String digest) {}
+}

@@ -1,0 +1,29 @@
+package org.deckplanreview.submission;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A beam of one or more plies along a line.
+ *
+ * @param line its centre line
+ * @param posts ids of the posts under it
+ */
+public record Beam(
+        String id,
+        Optional<String> label,
+        String timber,
+        int plies,
+        PlanLine line,
+        List<String> posts,
+        BeamSeating seating,
+        JoistSeating joists,
+        Optional<EndNotch> endNotch) {
+    public Beam {
+        posts = List.copyOf(posts);
+    }
+
+    public String displayLabel() {
+        return label.orElse("beam " + id);
+    }
+}

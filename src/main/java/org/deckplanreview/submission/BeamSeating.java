@@ -1,0 +1,19 @@
+package org.deckplanreview.submission;
+
+/** How a beam meets its posts. */
+public enum BeamSeating implements Worded {
+    ON_POST("on-post"),
+    BOTH_SIDES("both-sides"),
+    ONE_SIDE("one-side");
+
+    private final String word;
+
+    BeamSeating(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+}

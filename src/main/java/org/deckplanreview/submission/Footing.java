@@ -1,0 +1,31 @@
+package org.deckplanreview.submission;
+
+import java.util.Optional;
+import org.deckplanreview.measure.Length;
+
+/**
+ * A footing.
+ *
+ * @param breadth side, or diameter of a round one
+ * @param length the other side of a rectangular one; without it the footing is square
+ * @param depth from the ground to its underside
+ * @param thickness of the concrete under and around the post
+ * @param embedment of the post below the ground
+ */
+public record Footing(
+        String id,
+        Optional<String> label,
+        FootingKind kind,
+        FootingShape shape,
+        Length breadth,
+        Optional<Length> length,
+        Optional<Length> depth,
+        Optional<Length> thickness,
+        Optional<Length> embedment,
+        Optional<Length> topAboveGround,
+        Optional<Boolean> topShedsWater) {
+
+    public String displayLabel() {
+        return label.orElse("footing " + id);
+    }
+}

@@ -1,0 +1,18 @@
+package org.deckplanreview.submission;
+
+/** The shape of a footing in plan. */
+public enum FootingShape implements Worded {
+    RECTANGULAR("rectangular"),
+    ROUND("round");
+
+    private final String word;
+
+    FootingShape(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,24 @@
+package org.deckplanreview.submission;
+
+import java.util.Optional;
+import org.deckplanreview.measure.Length;
+
+/**
+ * A guard at one or more edges.
+ *
+ * @param height from the boards to the top
+ * @param largestOpening side of the largest opening, or its smaller side
+ * @param climbable whether it gives a foothold
+ */
+public record Guard(
+        String id,
+        Optional<String> label,
+        Optional<Length> height,
+        Optional<GuardInfill> infill,
+        Optional<Length> largestOpening,
+        Optional<Boolean> climbable) {
+
+    public String displayLabel() {
+        return label.orElse("guard " + id);
+    }
+}

@@ -1,0 +1,18 @@
+package org.deckplanreview.submission;
+
+/** The face that a notch is cut into: on the support's side, or opposite it. */
+public enum NotchSide implements Worded {
+    SUPPORT("support"),
+    OPPOSITE("opposite");
+
+    private final String word;
+
+    NotchSide(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+}

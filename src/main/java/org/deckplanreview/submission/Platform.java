@@ -1,0 +1,40 @@
+package org.deckplanreview.submission;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.measure.Measure;
+
+/**
+ * One level area of decking with its frame.
+ *
+ * @param level finished level of the boards' upper face
+ * @param finishes kN/m2 beside boards, joists and beams
+ */
+public record Platform(
+        String id,
+        Optional<String> label,
+        List<PlanPoint> outline,
+        Optional<Level> level,
+        Optional<Fall> fall,
+        Optional<Measure> finishes,
+        Optional<Boards> boards,
+        Optional<JoistField> joists,
+        List<Beam> beams,
+        Optional<Ledger> ledger,
+        List<Post> posts,
+        List<Footing> footings,
+        List<Edge> edges,
+        List<Guard> guards) {
+    public Platform {
+        outline = List.copyOf(outline);
+        beams = List.copyOf(beams);
+        posts = List.copyOf(posts);
+        footings = List.copyOf(footings);
+        edges = List.copyOf(edges);
+        guards = List.copyOf(guards);
+    }
+
+    public String displayLabel() {
+        return label.orElse("platform " + id);
+    }
+}

@@ -1,0 +1,27 @@
+package org.deckplanreview.submission;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
+
+/**
+ * The site.
+ *
+ * @param groundLevels none: not surveyed; one: level ground; three or more: a triangulated surface
+ * @param frostDepth if the local authority states one
+ * @param snowLoad kN/m2 on the deck
+ * @param coastDistance km
+ */
+public record Site(
+        List<GroundLevel> groundLevels,
+        Optional<Soil> soil,
+        Optional<Length> frostDepth,
+        Optional<Measure> snowLoad,
+        Optional<Measure> coastDistance,
+        List<Wall> walls) {
+    public Site {
+        groundLevels = List.copyOf(groundLevels);
+        walls = List.copyOf(walls);
+    }
+}

@@ -1,0 +1,26 @@
+package org.deckplanreview.submission;
+
+/** The parts of a submission that provisions look at, as rulesets name them. */
+public enum SubjectKind implements Worded {
+    DECK("deck"),
+    PLATFORMS("platforms"),
+    BOARDS("boards"),
+    JOISTS("joists"),
+    BEAMS("beams"),
+    LEDGERS("ledgers"),
+    POSTS("posts"),
+    FOOTINGS("footings"),
+    EDGES("edges"),
+    FIXINGS("fixings");
+
+    private final String word;
+
+    SubjectKind(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * One submission: the records that mirror {@code schema/submission-1.json}, their reading, and every fault that a
+ * document can have. May use {@code measure}. Knows nothing of geometry, rules or reports.
+ */
+package org.deckplanreview.submission;

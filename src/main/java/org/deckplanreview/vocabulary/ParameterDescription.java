@@ -1,0 +1,42 @@
+package org.deckplanreview.vocabulary;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.measure.MeasureUnit;
+
+/**
+ * A value that a method takes from the ruleset. Parameters have no defaults.
+ *
+ * @param unit of a number
+ * @param columns of a table, each a number (with unit), word or flag
+ */
+public record ParameterDescription(
+        String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
+
+    /** One column of a table parameter. */
+    public record Column(String name, ValueType type, Optional<MeasureUnit> unit) {}
+
+    public static ParameterDescription number(String name, MeasureUnit unit, String meaning) {
+        return new ParameterDescription(name, ValueType.NUMBER, Optional.of(unit), List.of(), meaning);
+    }
+
+    public static ParameterDescription word(String name, String meaning) {
+        return new ParameterDescription(name, ValueType.WORD, Optional.empty(), List.of(), meaning);
+    }
+
+    public static ParameterDescription flag(String name, String meaning) {
+        return new ParameterDescription(name, ValueType.FLAG, Optional.empty(), List.of(), meaning);
+    }
+
+    public static ParameterDescription table(String name, String meaning, Column... columns) {
+        return new ParameterDescription(name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning);
+    }
+
+    public static Column numberColumn(String name, MeasureUnit unit) {
+        return new Column(name, ValueType.NUMBER, Optional.of(unit));
+    }
+
+    public static Column wordColumn(String name) {
+        return new Column(name, ValueType.WORD, Optional.empty());
+    }
+}

@@ -1,0 +1,18 @@
+package org.deckplanreview.vocabulary;
+
+import org.deckplanreview.measure.MeasureUnit;
+
+/** The values that a provision gives to its method: all those that the method's description names, checked at load. */
+public interface Parameters {
+
+    double number(String name, MeasureUnit unit);
+
+    String word(String name);
+
+    boolean flag(String name);
+
+    Table table(String name);
+
+    /** Where the value comes from, for example {@code EN 1995-1-1:2004, Table 2.3; set by UK NA, Table NA.3}. */
+    String source(String name);
+}
