@@ -48,7 +48,7 @@ public final class Working {
             if (number == null) {
                 throw new IllegalArgumentException("'" + name + "' in '" + expression + "' was not given before");
             }
-            m.appendReplacement(substituted, Numbers.plain(number));
+            m.appendReplacement(substituted, number < 0 ? "(" + Numbers.plain(number) + ")" : Numbers.plain(number));
         }
         m.appendTail(substituted);
         known.put(symbol, value);
