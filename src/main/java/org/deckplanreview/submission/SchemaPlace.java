@@ -3,6 +3,7 @@ package org.deckplanreview.submission;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 
@@ -28,8 +29,10 @@ record SchemaPlace(JsonNode definitions, JsonNode written) {
     }
 
     List<String> members() {
-        return List.copyOf(
-                rules().path("properties").propertyStream().map(e -> e.getKey()).toList());
+        return rules().path("properties")
+                .propertyStream()
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     List<String> required() {

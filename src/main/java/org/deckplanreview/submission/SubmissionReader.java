@@ -3,7 +3,10 @@ package org.deckplanreview.submission;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Reads submissions. The text is parsed once; the tree is checked against {@code schema/submission-1.json}; then the
@@ -31,7 +34,32 @@ public final class SubmissionReader {
             return invalid(faults);
         }
         Submission submission = binding.bind(tree);
-        return new ReadResult.Read(submission, tree);
+        SortedSet<Fault> misfits = misfits(submission, tree);
+        return misfits.isEmpty() ? new ReadResult.Read(submission, tree) : invalid(misfits);
+    }
+
+    private static SortedSet<Fault> misfits(Submission submission, JsonNode tree) {
+        FaultList faults = new FaultList(submission.units());
+        realDate(submission, tree, faults);
+        new NameChecks(submission, faults).check();
+        new SiteChecks(submission, faults).check();
+        Map<Integer, Polygon> areas = new OutlineChecks(submission, faults).check();
+        for (int i = 0; i < submission.platforms().size(); i++) {
+            Optional<Polygon> area = Optional.ofNullable(areas.get(i));
+            new FrameChecks(submission, i, area, faults).check();
+            new EdgeChecks(submission, i, area, faults).check();
+        }
+        return faults.sorted();
+    }
+
+    private static void realDate(Submission submission, JsonNode tree, FaultList faults) {
+        String written = tree.path("reviewOn").asText();
+        if (!submission.reviewOn().toString().equals(written)) {
+            faults.add(
+                    Pointer.of("/reviewOn"),
+                    Found.quoted(written) + " is no day of the calendar",
+                    "a date of the calendar, such as " + submission.reviewOn());
+        }
     }
 
     private static ReadResult invalid(SortedSet<Fault> faults) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -128,7 +129,7 @@ final class SubmissionSchema {
 
     private static Stream<String> unknown(JsonNode object, SchemaPlace place) {
         return object.propertyStream()
-                .map(e -> e.getKey())
+                .map(Map.Entry::getKey)
                 .filter(name -> place.member(name).isEmpty());
     }
 
