@@ -2,6 +2,7 @@ package org.deckplanreview.layout;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.PlanLine;
 
@@ -23,5 +24,5 @@ public sealed interface Member extends TimberPiece permits JoistLine, BeamLine {
     Optional<EndNotch> endNotch();
 
     /** Smallest clear height between its underside and the ground; missing where levels are not given. */
-    org.deckplanreview.submission.Derived<Double> groundClearanceMm();
+    Derived<Double> groundClearanceMm();
 }

@@ -9,6 +9,7 @@ import static tech.units.indriya.unit.Units.METRE;
 import static tech.units.indriya.unit.Units.NEWTON;
 import static tech.units.indriya.unit.Units.PERCENT;
 import static tech.units.indriya.unit.Units.RADIAN;
+import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
 import static tech.units.indriya.unit.Units.YEAR;
 
@@ -40,6 +41,7 @@ public enum MeasureUnit {
     KILONEWTON_PER_SQUARE_METRE("kN/m2", KILO(NEWTON).divide(SQUARE_METRE)),
     KILONEWTON_PER_CUBIC_METRE("kN/m3", KILO(NEWTON).divide(CUBIC_METRE)),
     KILOGRAM_PER_CUBIC_METRE("kg/m3", KILOGRAM.divide(CUBIC_METRE)),
+    METRE_PER_SECOND_SQUARED("m/s2", METRE.divide(SECOND.pow(2))),
     DEGREE("deg", RADIAN.multiply(StrictMath.PI).divide(180)),
     YEAR_("years", YEAR),
     PERCENT_("%", PERCENT),
