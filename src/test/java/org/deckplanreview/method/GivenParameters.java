@@ -57,6 +57,7 @@ public final class GivenParameters implements Parameters {
         return "the test's " + name;
     }
 
+    @Override
     public List<String> recalled() {
         return List.of();
     }

@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.deckplanreview.method.geometry.QuantitiesTest.observe;
 import static org.deckplanreview.method.geometry.QuantitiesTest.value;
 
+import java.util.List;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
+import org.deckplanreview.method.Quantity;
 import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.QuantityDescription;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -156,12 +159,13 @@ class ObservingTest {
     }
 
     @Test
-    void use_classes_stand_in_rising_order() {
-        assertThat(Quantities.all().stream()
-                        .filter(q -> q.description().name().equals("use class of treatment"))
-                        .flatMap(q -> q.description().words().stream()))
-                .as("EN 335:2013, mildest first")
-                .containsExactly("UC1", "UC2", "UC3.1", "UC3.2", "UC4", "UC5");
+    void words_with_an_order_stand_in_it() {
+        assertThat(Quantities.all().stream().map(Quantity::description).filter(QuantityDescription::ordered))
+                .as("EN 335:2013, mildest first; volume change potential from none to high")
+                .extracting(QuantityDescription::words)
+                .containsExactly(
+                        List.of("none", "low", "medium", "high"),
+                        List.of("UC1", "UC2", "UC3.1", "UC3.2", "UC4", "UC5"));
     }
 
     private static PaperDeck untreated() {
