@@ -144,4 +144,9 @@ final class StandardParameters implements Parameters {
     public String source(String name) {
         return "source of " + name;
     }
+
+    @Override
+    public List<String> recalled() {
+        return List.of();
+    }
 }
