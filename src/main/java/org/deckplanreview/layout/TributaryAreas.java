@@ -26,8 +26,8 @@ final class TributaryAreas {
     private final List<Cell> cells = new ArrayList<>();
     private final List<List<AreaStrip>> strips = new ArrayList<>();
 
-    /** A stretch of a slab of the outline with the joists that pass it, as indices in order across. */
-    private record Cell(Slab slab, Slab.Stretch stretch, List<Integer> joists) {}
+    /** A stretch of a slab of the outline with the joists that pass it, as indices in order across, and the nearest one. */
+    private record Cell(Slab slab, Slab.Stretch stretch, List<Integer> joists, int nearest) {}
 
     private TributaryAreas(List<JoistPiece> joists) {
         this.joists = joists;
@@ -42,7 +42,11 @@ final class TributaryAreas {
         List<Slab> slabs = Slab.cut(Slab.Side.ofRing(outline), ends);
         for (Slab slab : slabs) {
             for (Slab.Stretch stretch : slab.stretches()) {
-                areas.cells.add(new Cell(slab, stretch, areas.joistsIn(slab, stretch)));
+                areas.cells.add(new Cell(
+                        slab,
+                        stretch,
+                        areas.joistsIn(slab, stretch),
+                        areas.nearestTo(slab.middle(), stretch.middle())));
             }
         }
         for (Cell cell : areas.cells) {
@@ -92,12 +96,13 @@ final class TributaryAreas {
     }
 
     private Cell cellAround(Slab slab, Slab.Stretch stretch) {
-        double across = (stretch.lowMiddle() + stretch.highMiddle()) / 2;
         return cells.stream()
                 .min(Comparator.<Cell>comparingDouble(c ->
                                 outside(slab.middle(), c.slab().from(), c.slab().to()))
                         .thenComparingDouble(c -> outside(
-                                across, c.stretch().lowMiddle(), c.stretch().highMiddle())))
+                                stretch.middle(),
+                                c.stretch().lowMiddle(),
+                                c.stretch().highMiddle())))
                 .orElseThrow();
     }
 
@@ -128,7 +133,7 @@ final class TributaryAreas {
     private void divide(Slab slab, Slab.Stretch stretch, Cell cell, Optional<Integer> item) {
         List<Integer> present = cell.joists();
         if (present.isEmpty()) {
-            carryAtNearestJoist(slab, stretch, item);
+            carryAtNearestJoist(slab, stretch, cell, item);
         }
         for (int i = 0; i < present.size(); i++) {
             double low = i == 0 ? Double.NEGATIVE_INFINITY : border(cell, i - 1);
@@ -150,20 +155,22 @@ final class TributaryAreas {
         return Math.max(0, Math.min(toA, toB) - Math.max(fromA, fromB));
     }
 
-    private void carryAtNearestJoist(Slab slab, Slab.Stretch stretch, Optional<Integer> item) {
+    private void carryAtNearestJoist(Slab slab, Slab.Stretch stretch, Cell cell, Optional<Integer> item) {
         double from = stretch.highFrom() - stretch.lowFrom();
         double to = stretch.highTo() - stretch.lowTo();
         double area = (from + to) / 2 * (slab.to() - slab.from());
-        double along = slab.middle();
-        double across = (stretch.lowMiddle() + stretch.highMiddle()) / 2;
+        double at = joists.get(cell.nearest()).nearest(slab.middle());
+        add(cell.nearest(), new AreaStrip(at, at, 0, 0, area, item));
+    }
+
+    private int nearestTo(double along, double across) {
         int nearest = 0;
         for (int i = 1; i < joists.size(); i++) {
             if (distance(joists.get(i), along, across) < distance(joists.get(nearest), along, across)) {
                 nearest = i;
             }
         }
-        double at = joists.get(nearest).nearest(along);
-        add(nearest, new AreaStrip(at, at, 0, 0, area, item));
+        return nearest;
     }
 
     private static double distance(JoistPiece joist, double along, double across) {
