@@ -10,7 +10,9 @@ import org.deckplanreview.submission.GroundLevel;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.index.strtree.STRtree;
 
 /** Ground linear within the triangles between surveyed points. */
 final class TriangulatedGround implements GroundSurface {
@@ -21,14 +23,19 @@ final class TriangulatedGround implements GroundSurface {
     private static final double ON_EDGE = -1e-12;
 
     private final List<Coordinate> points;
-    private final List<Triangulation.Corners> triangles;
+    private final STRtree triangles = new STRtree();
     private final List<LineSegment> edges;
 
     private TriangulatedGround(List<Coordinate> points) {
         this.points = List.copyOf(points);
-        this.triangles = Triangulation.of(this.points);
         TreeSet<Triangulation.Side> sides = new TreeSet<>();
-        triangles.forEach(t -> sides.addAll(t.sides()));
+        for (Triangulation.Corners t : Triangulation.of(this.points)) {
+            Envelope around = new Envelope(points.get(t.a()), points.get(t.b()));
+            around.expandToInclude(points.get(t.c()));
+            triangles.insert(around, t);
+            sides.addAll(t.sides());
+        }
+        triangles.build();
         this.edges = sides.stream()
                 .map(s -> new LineSegment(points.get(s.a()), points.get(s.b())))
                 .toList();
@@ -55,7 +62,7 @@ final class TriangulatedGround implements GroundSurface {
     }
 
     private Optional<Double> within(Coordinate at) {
-        for (Triangulation.Corners t : triangles) {
+        for (Triangulation.Corners t : trianglesAround(at)) {
             Coordinate a = points.get(t.a());
             Coordinate b = points.get(t.b());
             Coordinate c = points.get(t.c());
@@ -68,6 +75,12 @@ final class TriangulatedGround implements GroundSurface {
             }
         }
         return Optional.empty();
+    }
+
+    /** In their own order, so that the index's order decides nothing. */
+    private List<Triangulation.Corners> trianglesAround(Coordinate at) {
+        List<?> found = triangles.query(new Envelope(at));
+        return found.stream().map(Triangulation.Corners.class::cast).sorted().toList();
     }
 
     private Optional<Double> onBorder(Coordinate at) {

@@ -142,8 +142,8 @@ class EdgesTest {
 
     @Test
     void a_hollow_beside_an_edge_is_found_between_its_ends() {
-        // A hollow of 400 at (1000, -500): the lower side crosses the triangles' edges that run to it.
-        // On y = 0 the lowest place lies where the edge from (1000, -500) up to (1000, 4000) meets it.
+        // A hollow 450 deep at (1000, -500), outside the deck: the near side crosses the triangles' edges that run to
+        // it.
         PlatformLayout p = deck().ground(-1000, -1000, 0)
                 .ground(5000, -1000, 0)
                 .ground(5000, 4000, 0)

@@ -27,14 +27,14 @@ class LayoutPropertyTest {
 
     private static final double SAME_MM = 1e-6;
 
-    @Property(tries = 150)
+    @Property(tries = 60)
     void the_joists_share_out_a_rectilinear_outline(@ForAll @IntRange(max = 1_000_000) int seed) {
         Random random = new Random(seed);
         List<PlanPoint> outline = rectilinear(random);
         assertSharedOut(outline, random.nextBoolean() ? 0 : 90);
     }
 
-    @Property(tries = 150)
+    @Property(tries = 60)
     void the_joists_share_out_a_star_shaped_outline(
             @ForAll @IntRange(max = 1_000_000) int seed, @ForAll @IntRange(max = 359) int degrees) {
         assertSharedOut(star(new Random(seed)), degrees);
@@ -87,12 +87,12 @@ class LayoutPropertyTest {
         return Math.abs(twice) / 2;
     }
 
-    @Property(tries = 100)
+    @Property(tries = 30)
     void a_deck_turned_by_90_degrees_has_the_same_figures(@ForAll @IntRange(max = 1_000_000) int seed) {
         assertSameFigures(deck(rectilinear(new Random(seed))), Motion.quarterTurn());
     }
 
-    @Property(tries = 100)
+    @Property(tries = 30)
     void a_deck_turned_and_moved_has_the_same_figures(
             @ForAll @IntRange(max = 1_000_000) int seed,
             @ForAll @IntRange(max = 359) int degrees,
@@ -101,13 +101,13 @@ class LayoutPropertyTest {
         assertSameFigures(withWall(star(new Random(seed))), Motion.turn(degrees + 0.37, dx, -dx / 3.0));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 30)
     void a_mirrored_deck_has_the_same_figures(@ForAll @IntRange(max = 1_000_000) int seed) {
         assertSameFigures(withWall(rectilinear(new Random(seed))), Motion.mirror());
         assertSameFigures(withWall(star(new Random(seed))), Motion.mirror());
     }
 
-    @Property(tries = 30)
+    @Property(tries = 10)
     void a_renamed_deck_has_the_same_figures(@ForAll @IntRange(max = 1_000_000) int seed) {
         List<PlanPoint> outline = rectilinear(new Random(seed));
         PlatformLayout renamed = Layout.derive(deck(outline).label("garden").submission())
@@ -116,7 +116,7 @@ class LayoutPropertyTest {
         assertThat(figures(renamed)).isEqualTo(figures(deck(outline).platform()));
     }
 
-    @Property(tries = 30)
+    @Property(tries = 20)
     void an_outline_may_start_at_any_corner_and_run_either_way(@ForAll @IntRange(max = 1_000_000) int seed) {
         List<PlanPoint> outline = new ArrayList<>(rectilinear(new Random(seed)));
         List<Figures> before = figures(deck(outline).platform());
