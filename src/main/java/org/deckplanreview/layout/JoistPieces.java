@@ -50,7 +50,7 @@ final class JoistPieces {
         }
         sideLines.add(first);
         sideLines.add(last);
-        for (int i = 1; last - (first + i * spacing) >= breadth / 2; i++) {
+        for (int i = 1; last - (first + i * spacing) >= breadth / 2 - SAME_MM; i++) {
             fieldLines.add(first + i * spacing);
         }
     }
