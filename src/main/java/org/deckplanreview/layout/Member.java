@@ -5,12 +5,9 @@ import java.util.Optional;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.PlanLine;
-import org.deckplanreview.submission.Timber;
 
 /** A timber in bending: a joist or a beam. Positions along it are measured in mm from the first point of its line. */
-public sealed interface Member extends Subject permits JoistLine, BeamLine {
-
-    Timber timber();
+public sealed interface Member extends TimberPiece permits JoistLine, BeamLine {
 
     int plies();
 

@@ -1,13 +1,247 @@
 package org.deckplanreview.loadpath;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.BoardField;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.JoistBearing;
+import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Layout;
+import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.MemberSupport;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.loadpath.BeamActions.Landing;
+import org.deckplanreview.loadpath.Frame.Seats;
+import org.deckplanreview.loadpath.JoistActions.AreaLoads;
+import org.deckplanreview.loadpath.JoistActions.OwnLoads;
+import org.deckplanreview.loadpath.LoadModel.PlatformLoads;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Need;
 
 /** Takes loads down from joist to beam, post and footing. */
-final class Takedown {
+final class Takedown implements LoadPath {
 
-    private Takedown() {}
+    private static final double N_PER_MM3_OF_KN_PER_M3 = 1e-6;
+
+    private final Layout layout;
+    private final LoadModel model;
+    private final Weights weights;
+    private final Map<Statics, BeamStatics> shared = new LinkedHashMap<>();
+    private final Map<Place, Derived<BeamStatics>> members = new LinkedHashMap<>();
+
+    /** What members must have in common to share their statics. */
+    private record Statics(Frame frame, MemberActions actions) {}
+
+    /** A member by its platform and its number among the joists or its id among the beams. */
+    private record Place(int platform, String member) {
+        static Place of(Member member) {
+            String name = member instanceof JoistLine j ? "joist " + j.number() : "beam " + ((BeamLine) member).id();
+            return new Place(member.platformIndex(), name);
+        }
+    }
+
+    private Takedown(Layout layout, LoadModel model) {
+        this.layout = layout;
+        this.model = model;
+        this.weights = new Weights(layout.submission(), model);
+    }
 
     static LoadPath derive(Layout layout, LoadModel model) {
-        throw new IllegalStateException("To be written");
+        Takedown takedown = new Takedown(layout, model);
+        for (PlatformLayout platform : layout.platforms()) {
+            for (JoistLine joist : platform.joists()) {
+                takedown.members.put(Place.of(joist), takedown.joist(platform, joist));
+            }
+            for (BeamLine beam : platform.beams()) {
+                takedown.members.put(Place.of(beam), takedown.beam(platform, beam));
+            }
+        }
+        return takedown;
+    }
+
+    @Override
+    public Derived<MemberAnalysis> member(Member member) {
+        return statics(member).map(s -> new StaticsOfMember(member, s));
+    }
+
+    private record StaticsOfMember(Member member, BeamStatics statics) implements MemberAnalysis {
+        @Override
+        public Effects effects(ActionFactors factors) {
+            return statics.effects(factors);
+        }
+
+        @Override
+        public double totalN(Action action) {
+            return statics.totalN(action);
+        }
+    }
+
+    @Override
+    public Derived<BoardLoads> boards(BoardField field) {
+        PlatformLoads loads = model.platforms().get(field.platformIndex());
+        double pitchMm = Weights.pitchMm(field);
+        return areaLoads(field)
+                .with(
+                        loads.concentratedN(),
+                        (area, n) -> new BoardLoads(
+                                area.permanentNPerMm2() * pitchMm,
+                                area.imposedNPerMm2() * pitchMm,
+                                area.snowNPerMm2() * pitchMm,
+                                n));
+    }
+
+    @Override
+    public Derived<ActionForces> post(PostPlace post) {
+        List<Derived<ActionForces>> reactions = new ArrayList<>();
+        for (BeamLine beam : layout.platformOf(post).beams()) {
+            for (int i = 0; i < beam.supports().size(); i++) {
+                MemberSupport s = beam.supports().get(i);
+                if (s.kind() == MemberSupport.Kind.POST && s.id().equals(post.id())) {
+                    int support = i;
+                    reactions.add(statics(beam).map(b -> b.forces(support)));
+                }
+            }
+        }
+        return all(reactions).map(Takedown::together);
+    }
+
+    @Override
+    public Derived<Double> postWeightN(PostPlace post) {
+        return weights.ofPostN(post);
+    }
+
+    @Override
+    public Derived<ActionForces> footing(FootingPlace footing) {
+        return all(layout.platformOf(footing).posts().stream()
+                        .filter(p -> footing.posts().contains(p.id()))
+                        .map(p -> post(p).with(postWeightN(p), Takedown::withWeight))
+                        .toList())
+                .map(Takedown::together);
+    }
+
+    @Override
+    public Derived<Double> footingWeightN(FootingPlace footing) {
+        return footing.concreteVolumeMm3().map(mm3 -> mm3 * model.concreteWeightKNPerM3() * N_PER_MM3_OF_KN_PER_M3);
+    }
+
+    private Derived<BeamStatics> joist(PlatformLayout platform, JoistLine joist) {
+        Derived<AreaLoads> area = platform.boards()
+                .map(this::areaLoads)
+                .orElseGet(() -> Derived.missing(
+                        platform.pointer().child("boards"), "the boards: their timber, direction and gap"));
+        Derived<Seats> seats = seats(
+                joist,
+                () -> Derived.missing(
+                        platform.pointer().child("beams"),
+                        "supports for " + joist.label() + ": it "
+                                + counted(joist, "crosses", "beam or ledger", "beams or ledgers")));
+        return analysed(
+                joist,
+                seats,
+                area.with(
+                        ownLoads(joist, model.concentratedShareOnJoist()),
+                        (a, own) -> JoistActions.of(
+                                joist, a, own, layout.submission().use().heavyItems())));
+    }
+
+    private Derived<BeamStatics> beam(PlatformLayout platform, BeamLine beam) {
+        Derived<List<Landing>> landings = platform.platform().joists().isPresent()
+                ? all(beam.joists().stream()
+                        .map(b -> landing(platform, beam, b))
+                        .toList())
+                : Derived.missing(
+                        platform.pointer().child("joists"), "the joists: their timber, direction and spacing");
+        Derived<Seats> seats = seats(
+                beam,
+                () -> Derived.missing(
+                        beam.pointer().child("posts"),
+                        "posts for " + beam.label() + ": it " + counted(beam, "rests on", "post", "posts")));
+        return analysed(
+                beam, seats, landings.with(ownLoads(beam, 1), (joists, own) -> BeamActions.of(beam, joists, own)));
+    }
+
+    private Derived<Landing> landing(PlatformLayout platform, BeamLine beam, JoistBearing bearing) {
+        int support = bearing.joistSupport();
+        return statics(platform.joists().get(bearing.joist()))
+                .map(joist -> new Landing(
+                        Frame.onMember(bearing.atMm(), beam),
+                        joist.reaction(support),
+                        joist.forces(support).imposedFullN(),
+                        joist.totalN(Action.CONCENTRATED)));
+    }
+
+    private Derived<BeamStatics> statics(Member member) {
+        return members.get(Place.of(member));
+    }
+
+    private Derived<BeamStatics> analysed(Member member, Derived<Seats> seats, Derived<MemberActions> actions) {
+        return weights.material(member.timber())
+                .with(seats, (material, s) -> Frame.of(member, s, material, model))
+                .with(
+                        actions,
+                        (frame, a) -> shared.computeIfAbsent(
+                                new Statics(frame, a), s -> new BeamStatics(s.frame(), s.actions())));
+    }
+
+    private static Derived<Seats> seats(Member member, Supplier<Derived<Seats>> missing) {
+        Seats seats = Seats.of(member);
+        return seats.suffice() ? Derived.known(seats) : missing.get();
+    }
+
+    private static String counted(Member member, String verb, String one, String many) {
+        int n = member.supports().size();
+        String found =
+                switch (n) {
+                    case 0 -> "no " + one;
+                    case 1 -> "1 " + one;
+                    default -> n + " " + many + " at one place";
+                };
+        return verb + " " + found + " and needs at least " + Seats.FEWEST + " apart from each other";
+    }
+
+    private Derived<AreaLoads> areaLoads(BoardField boards) {
+        PlatformLoads loads = model.platforms().get(boards.platformIndex());
+        return weights.ofBoardsNPerMm2(boards)
+                .with(
+                        loads.uniformKNPerM2(),
+                        (own, uniform) -> new AreaLoads(
+                                own + Weights.nPerMm2(loads.finishesKNPerM2()),
+                                Weights.nPerMm2(uniform),
+                                Weights.nPerMm2(loads.snowKNPerM2())));
+    }
+
+    private Derived<OwnLoads> ownLoads(Member member, double shareOfConcentrated) {
+        PlatformLoads loads = model.platforms().get(member.platformIndex());
+        return weights.ofMemberNPerMm(member)
+                .with(loads.concentratedN(), (weight, n) -> new OwnLoads(weight, n * shareOfConcentrated));
+    }
+
+    private static ActionForces withWeight(ActionForces f, double weightN) {
+        return new ActionForces(
+                f.permanentN() + weightN, f.imposedLargestN(), f.imposedFullN(), f.concentratedN(), f.snowN());
+    }
+
+    /** The forces of several at once; the concentrated load stands once, where it is worst. */
+    private static ActionForces together(List<ActionForces> forces) {
+        ActionForces sum = new ActionForces(0, 0, 0, 0, 0);
+        for (ActionForces f : forces) {
+            sum = new ActionForces(
+                    sum.permanentN() + f.permanentN(),
+                    sum.imposedLargestN() + f.imposedLargestN(),
+                    sum.imposedFullN() + f.imposedFullN(),
+                    Math.max(sum.concentratedN(), f.concentratedN()),
+                    sum.snowN() + f.snowN());
+        }
+        return sum;
+    }
+
+    private static <T> Derived<List<T>> all(List<Derived<T>> each) {
+        List<Need> needs = each.stream().flatMap(d -> d.needs().stream()).toList();
+        return needs.isEmpty() ? Derived.known(each.stream().map(Derived::get).toList()) : Derived.missing(needs);
     }
 }

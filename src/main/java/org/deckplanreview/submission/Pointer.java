@@ -30,11 +30,13 @@ public record Pointer(String value) implements Comparable<Pointer> {
         return Integer.compare(a.length, b.length);
     }
 
+    /** Indexes come before names, by their number; with names between them there would be no order of three. */
     private static int compareTokens(String a, String b) {
-        if (isIndex(a) && isIndex(b)) {
-            return a.length() != b.length() ? Integer.compare(a.length(), b.length()) : a.compareTo(b);
+        if (isIndex(a) != isIndex(b)) {
+            return isIndex(a) ? -1 : 1;
         }
-        return a.compareTo(b);
+        boolean byLength = isIndex(a) && a.length() != b.length();
+        return byLength ? Integer.compare(a.length(), b.length()) : a.compareTo(b);
     }
 
     private static boolean isIndex(String token) {

@@ -1,0 +1,78 @@
+package org.deckplanreview.loadpath;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.loadpath.BeamLoad.Distributed;
+import org.deckplanreview.loadpath.BeamLoad.Point;
+import org.deckplanreview.loadpath.JoistActions.OwnLoads;
+
+/** What a beam gets from its joists, and its own weight. */
+final class BeamActions {
+
+    private BeamActions() {}
+
+    /**
+     * A joist's reaction on the beam.
+     *
+     * @param imposedFullN with the whole joist loaded
+     * @param concentratedOnJoistN the concentrated load that the reaction is from
+     */
+    record Landing(double atMm, Extremes reactionN, double imposedFullN, double concentratedOnJoistN) {}
+
+    /**
+     * Imposed load may be there or not on the joists over each span of the beam. Joists that press and joists that lift
+     * under their own worst arrangement are parts apart, since one joist's arrangement can be the first or the second.
+     */
+    static MemberActions of(BeamLine beam, List<Landing> landings, OwnLoads own) {
+        List<BeamLoad> permanent = new ArrayList<>();
+        permanent.add(Distributed.uniform(0, beam.lengthMm(), own.selfWeightNPerMm()));
+        permanent.addAll(points(landings, l -> l.reactionN().permanent()));
+        List<List<BeamLoad>> parts = new ArrayList<>();
+        parts.addAll(
+                MemberActions.bySpan(beam, points(landings, l -> l.reactionN().imposedLargest())));
+        parts.addAll(
+                MemberActions.bySpan(beam, points(landings, l -> l.reactionN().imposedSmallest())));
+        return new MemberActions(
+                permanent,
+                points(landings, Landing::imposedFullN),
+                parts,
+                own.concentratedN(),
+                leverage(landings, own.concentratedN()),
+                points(landings, l -> l.reactionN().snow()));
+    }
+
+    private static List<BeamLoad> points(List<Landing> landings, ToDoubleFunction<Landing> force) {
+        List<BeamLoad> points = new ArrayList<>();
+        for (Landing l : landings) {
+            double n = force.applyAsDouble(l);
+            if (n != 0) {
+                points.add(new Point(l.atMm(), n));
+            }
+        }
+        return points;
+    }
+
+    /**
+     * The concentrated load stands on the beam as a whole; where a joist's cantilever makes more of it, or lifts the
+     * beam, that counts too. Less than the load itself need not be looked at.
+     */
+    private static List<Point> leverage(List<Landing> landings, double concentratedN) {
+        List<Point> points = new ArrayList<>();
+        for (Landing l : landings) {
+            if (l.concentratedOnJoistN() > 0) {
+                double scale = concentratedN / l.concentratedOnJoistN();
+                double largest = l.reactionN().concentratedLargest() * scale;
+                double smallest = l.reactionN().concentratedSmallest() * scale;
+                if (largest > concentratedN) {
+                    points.add(new Point(l.atMm(), largest));
+                }
+                if (smallest < 0) {
+                    points.add(new Point(l.atMm(), smallest));
+                }
+            }
+        }
+        return points;
+    }
+}

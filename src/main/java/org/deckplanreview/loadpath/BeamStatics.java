@@ -1,0 +1,239 @@
+package org.deckplanreview.loadpath;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.deckplanreview.layout.Span;
+import org.deckplanreview.loadpath.Effects.Peak;
+import org.deckplanreview.loadpath.Effects.SpanEffects;
+import org.deckplanreview.loadpath.Effects.SupportEffects;
+import org.deckplanreview.loadpath.MemberResponses.Weighted;
+
+/** What all members with one frame and one set of actions have in common: their effects. */
+final class BeamStatics {
+
+    private static final int ROUNDS_OF_REFINEMENT = 4;
+    private static final int HALVINGS = 60;
+
+    /** A gain below this is rounding. */
+    private static final double GAIN = 1e-12;
+
+    /** An effect this small beside the member's largest of its kind is what rounding leaves of none. */
+    private static final double ROUNDING = 1e-10;
+
+    /** An effect along the beam whose slope is known. */
+    private enum Curve {
+        MOMENT {
+            @Override
+            double value(BeamResponse r, double xMm) {
+                return r.momentNMm(xMm);
+            }
+
+            @Override
+            double slope(BeamResponse r, double xMm) {
+                return r.shearN(xMm);
+            }
+        },
+        DEFLECTION {
+            @Override
+            double value(BeamResponse r, double xMm) {
+                return r.deflectionMm(xMm);
+            }
+
+            @Override
+            double slope(BeamResponse r, double xMm) {
+                return r.slope(xMm);
+            }
+        };
+
+        abstract double value(BeamResponse r, double xMm);
+
+        abstract double slope(BeamResponse r, double xMm);
+    }
+
+    private final Frame frame;
+    private final MemberActions actions;
+    private final MemberResponses responses;
+    private final List<List<Extremes>> moments;
+    private final List<List<Extremes>> deflections;
+    private final Map<ActionFactors, Effects> known = new ConcurrentHashMap<>();
+
+    BeamStatics(Frame frame, MemberActions actions) {
+        this.frame = frame;
+        this.actions = actions;
+        this.responses = new MemberResponses(frame, actions);
+        this.moments = atStations(Curve.MOMENT);
+        this.deflections = atStations(Curve.DEFLECTION);
+    }
+
+    Effects effects(ActionFactors f) {
+        return known.computeIfAbsent(f, this::computed);
+    }
+
+    double totalN(Action action) {
+        return actions.totalN(action);
+    }
+
+    /** Reaction of one of the member's supports. */
+    Extremes reaction(int support) {
+        int place = frame.placeOf(support);
+        return responses.extremes(r -> r.reactionN(place)).times(frame.shareOf(support));
+    }
+
+    /** Reaction of one of the member's supports, as it goes on to what is below. */
+    ActionForces forces(int support) {
+        int place = frame.placeOf(support);
+        Extremes e = reaction(support);
+        return new ActionForces(
+                e.permanent(),
+                e.imposedLargest(),
+                responses.imposedFull().reactionN(place) * frame.shareOf(support),
+                e.concentratedLargest(),
+                e.snow());
+    }
+
+    private List<List<Extremes>> atStations(Curve curve) {
+        List<List<Extremes>> all = new ArrayList<>();
+        for (double[] stations : responses.stationsMm()) {
+            List<Extremes> ofSpan = new ArrayList<>();
+            for (double x : stations) {
+                ofSpan.add(responses.extremes(r -> curve.value(r, x)));
+            }
+            all.add(List.copyOf(ofSpan));
+        }
+        return List.copyOf(all);
+    }
+
+    private Effects computed(ActionFactors f) {
+        List<Peak> sagging = peaks(Curve.MOMENT, 1, f);
+        List<Peak> hogging = peaks(Curve.MOMENT, -1, f);
+        List<Peak> down = peaks(Curve.DEFLECTION, 1, f);
+        List<Peak> up = peaks(Curve.DEFLECTION, -1, f);
+        double noMoment = ROUNDING * largest(sagging, hogging);
+        double noDeflection = ROUNDING * largest(down, up);
+        List<SpanEffects> spans = new ArrayList<>();
+        for (int k = 0; k < frame.spans().size(); k++) {
+            spans.add(new SpanEffects(
+                    over(noMoment, sagging.get(k)),
+                    over(noMoment, hogging.get(k)),
+                    over(noDeflection, down.get(k)),
+                    over(noDeflection, up.get(k))));
+        }
+        List<Extremes> reactions = IntStream.range(
+                        0, frame.seats().placeOfSupport().size())
+                .mapToObj(this::reaction)
+                .toList();
+        double noForce = ROUNDING
+                * reactions.stream().mapToDouble(r -> r.largest(f)).max().orElseThrow();
+        List<SupportEffects> supports = new ArrayList<>();
+        for (int i = 0; i < reactions.size(); i++) {
+            Extremes r = reactions.get(i);
+            supports.add(new SupportEffects(shear(i, f), over(noForce, r.largest(f)), over(noForce, r.smallest(f))));
+        }
+        return new Effects(spans, supports);
+    }
+
+    private static double largest(List<Peak> some, List<Peak> others) {
+        return Stream.concat(some.stream(), others.stream())
+                .mapToDouble(Peak::value)
+                .max()
+                .orElseThrow();
+    }
+
+    private static Peak over(double nothing, Peak peak) {
+        return new Peak(over(nothing, peak.value()), peak.atMm());
+    }
+
+    private static double over(double nothing, double value) {
+        return Math.abs(value) > nothing ? value : 0;
+    }
+
+    private List<Peak> peaks(Curve curve, int sign, ActionFactors f) {
+        return IntStream.range(0, frame.spans().size())
+                .mapToObj(k -> peak(k, curve, sign, f))
+                .toList();
+    }
+
+    /** With the concentrated load just beside the support, all of it passes through the section between them. */
+    private Peak shear(int support, ActionFactors f) {
+        int place = frame.placeOf(support);
+        double at = frame.seats().placesMm().get(place);
+        double load = actions.concentratedN();
+        Extremes before = responses.extremes(r -> r.shearBeforeN(place)).orConcentrated(at > 0 ? -load : 0);
+        Extremes behind =
+                responses.extremes(r -> r.shearBehindN(place)).orConcentrated(at < frame.lengthMm() ? load : 0);
+        double largest = 0;
+        for (Extremes side : List.of(before, behind)) {
+            largest = Math.max(largest, Math.max(side.worst(f, 1), side.worst(f, -1)));
+        }
+        return new Peak(largest, at);
+    }
+
+    /**
+     * The largest value in a span: the best stations, then for the loads that govern there the place between the
+     * neighbouring stations where the curve's slope is zero.
+     */
+    private Peak peak(int spanIndex, Curve curve, int sign, ActionFactors f) {
+        List<Extremes> extremes = (curve == Curve.MOMENT ? moments : deflections).get(spanIndex);
+        double[] stations = responses.stationsMm().get(spanIndex);
+        double[] values = extremes.stream().mapToDouble(e -> e.worst(f, sign)).toArray();
+        Span span = frame.spans().get(spanIndex);
+        Peak best = new Peak(0, span.fromMm());
+        for (int i = 0; i < values.length; i++) {
+            boolean rises = i == 0 || values[i] > values[i - 1];
+            boolean falls = i == values.length - 1 || values[i] >= values[i + 1];
+            if (values[i] > 0 && rises && falls) {
+                best = larger(best, new Peak(values[i], stations[i]));
+                if (i > 0) {
+                    best = larger(best, refined(curve, sign, f, stations[i], stations[i - 1], stations[i]));
+                }
+                if (i < values.length - 1) {
+                    best = larger(best, refined(curve, sign, f, stations[i], stations[i], stations[i + 1]));
+                }
+            }
+        }
+        return best;
+    }
+
+    private Peak refined(Curve curve, int sign, ActionFactors f, double startMm, double fromMm, double toMm) {
+        Peak best = new Peak(0, startMm);
+        for (int round = 0; round < ROUNDS_OF_REFINEMENT; round++) {
+            double at = best.atMm();
+            List<Weighted> loads = responses.worstArrangement(r -> sign * curve.value(r, at), f);
+            double x = level(curve, sign, loads, fromMm, toMm);
+            Peak next = new Peak(responses.extremes(r -> curve.value(r, x)).worst(f, sign), x);
+            Peak better = larger(best, next);
+            if (better == best) {
+                break;
+            }
+            best = better;
+        }
+        return best;
+    }
+
+    /** Where a rising curve starts to fall; the nearer end where it only rises or only falls. */
+    private static double level(Curve curve, int sign, List<Weighted> loads, double fromMm, double toMm) {
+        double low = fromMm;
+        double high = toMm;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            double slope = 0;
+            for (Weighted w : loads) {
+                slope += w.factor() * curve.slope(w.response(), middle);
+            }
+            if (sign * slope > 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    private static Peak larger(Peak best, Peak next) {
+        return next.value() > best.value() * (1 + GAIN) ? next : best;
+    }
+}

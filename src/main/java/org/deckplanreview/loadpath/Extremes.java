@@ -1,0 +1,56 @@
+package org.deckplanreview.loadpath;
+
+/**
+ * One effect at one place, for each action: as it is for actions that lie as they lie, largest and smallest over the
+ * arrangements for the others. Largest is at least 0 and smallest at most 0, since no imposed load need be there.
+ */
+record Extremes(
+        double permanent,
+        double imposedLargest,
+        double imposedSmallest,
+        double concentratedLargest,
+        double concentratedSmallest,
+        double snow) {
+
+    /** The largest of a combination; snow that relieves is left out. */
+    double largest(ActionFactors f) {
+        return f.permanent() * permanent
+                + f.imposed() * imposedLargest
+                + f.concentrated() * concentratedLargest
+                + f.snow() * Math.max(0, snow);
+    }
+
+    /** The smallest of a combination; snow that relieves is left out. */
+    double smallest(ActionFactors f) {
+        return f.permanent() * permanent
+                + f.imposed() * imposedSmallest
+                + f.concentrated() * concentratedSmallest
+                + f.snow() * Math.min(0, snow);
+    }
+
+    /** The largest of the effect with its sign, or with the opposite sign. */
+    double worst(ActionFactors f, int sign) {
+        return sign > 0 ? largest(f) : -smallest(f);
+    }
+
+    Extremes times(double share) {
+        return new Extremes(
+                permanent * share,
+                imposedLargest * share,
+                imposedSmallest * share,
+                concentratedLargest * share,
+                concentratedSmallest * share,
+                snow * share);
+    }
+
+    /** Also with the concentrated load just beside the place. */
+    Extremes orConcentrated(double effect) {
+        return new Extremes(
+                permanent,
+                imposedLargest,
+                imposedSmallest,
+                Math.max(concentratedLargest, effect),
+                Math.min(concentratedSmallest, effect),
+                snow);
+    }
+}

@@ -1,0 +1,63 @@
+package org.deckplanreview.loadpath;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.layout.Member;
+import org.deckplanreview.loadpath.BeamLoad.Point;
+
+/**
+ * Characteristic loads on one member.
+ *
+ * @param imposedFull everything imposed at once
+ * @param imposedParts parts that may be there or not, each on its own; the worst effect is that of the adverse parts
+ * @param concentratedN the load that may stand anywhere on the member
+ * @param concentratedElsewhere what the member gets from that load when it stands on another member that it carries
+ */
+record MemberActions(
+        List<BeamLoad> permanent,
+        List<BeamLoad> imposedFull,
+        List<List<BeamLoad>> imposedParts,
+        double concentratedN,
+        List<Point> concentratedElsewhere,
+        List<BeamLoad> snow) {
+    MemberActions {
+        permanent = List.copyOf(permanent);
+        imposedFull = List.copyOf(imposedFull);
+        imposedParts = List.copyOf(imposedParts);
+        concentratedElsewhere = List.copyOf(concentratedElsewhere);
+        snow = List.copyOf(snow);
+    }
+
+    /** Loads parted by the member's spans; spans without load are left out. */
+    static List<List<BeamLoad>> bySpan(Member member, List<? extends BeamLoad> loads) {
+        List<List<BeamLoad>> parts = new ArrayList<>();
+        int last = member.spans().size() - 1;
+        for (int k = 0; k <= last; k++) {
+            double from = k == 0 ? 0 : member.spans().get(k).fromMm();
+            double to = k == last ? member.lengthMm() : member.spans().get(k).toMm();
+            boolean closed = k == last;
+            List<BeamLoad> part = loads.stream()
+                    .map(l -> l.within(from, to, closed))
+                    .flatMap(Optional::stream)
+                    .toList();
+            if (!part.isEmpty()) {
+                parts.add(part);
+            }
+        }
+        return parts;
+    }
+
+    double totalN(Action action) {
+        return switch (action) {
+            case PERMANENT -> total(permanent);
+            case IMPOSED -> total(imposedFull);
+            case CONCENTRATED -> concentratedN;
+            case SNOW -> total(snow);
+        };
+    }
+
+    private static double total(List<BeamLoad> loads) {
+        return loads.stream().mapToDouble(BeamLoad::totalN).sum();
+    }
+}
