@@ -24,7 +24,7 @@ public record BoardField(
         Derived<Double> overhangMm,
         Derived<Double> angleToFallDegrees,
         Derived<Double> groundClearanceMm)
-        implements Subject {
+        implements TimberPiece {
     @Override
     public SubjectKind kind() {
         return SubjectKind.BOARDS;

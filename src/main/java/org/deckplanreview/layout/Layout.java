@@ -2,6 +2,8 @@ package org.deckplanreview.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.submission.Fixing;
+import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 
@@ -10,6 +12,22 @@ public record Layout(Submission submission, Deck deck, List<PlatformLayout> plat
     public Layout {
         platforms = List.copyOf(platforms);
         fixings = List.copyOf(fixings);
+    }
+
+    /** Derives all that follows from the drawing. Outlines are simple polygons and ids are resolved, as a submission that was read has them. */
+    public static Layout derive(Submission submission) {
+        GroundSurface ground = GroundSurface.of(submission.site());
+        List<PlatformLayout> platforms = new ArrayList<>();
+        for (int i = 0; i < submission.platforms().size(); i++) {
+            platforms.add(new PlatformDerivation(submission, i, ground).derive());
+        }
+        List<FixingPlace> fixings = new ArrayList<>();
+        List<Fixing> given = submission.protection().fixings();
+        for (int i = 0; i < given.size(); i++) {
+            Pointer pointer = Pointer.of("/protection/fixings").child(i);
+            fixings.add(new FixingPlace(pointer, given.get(i).displayLabel(), given.get(i)));
+        }
+        return new Layout(submission, new Deck(), platforms, fixings);
     }
 
     /** All subjects of a kind, in the order of the submission. */

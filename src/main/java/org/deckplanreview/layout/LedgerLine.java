@@ -21,7 +21,7 @@ public record LedgerLine(
         double lengthMm,
         List<JoistBearing> joists,
         Derived<Double> groundClearanceMm)
-        implements Subject {
+        implements TimberPiece {
     public LedgerLine {
         joists = List.copyOf(joists);
     }

@@ -2,14 +2,12 @@ package org.deckplanreview.layout;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.PlanLine;
-import org.deckplanreview.submission.Timber;
 
 /** A timber in bending: a joist or a beam. Positions along it are measured in mm from the first point of its line. */
-public sealed interface Member extends Subject permits JoistLine, BeamLine {
-
-    Timber timber();
+public sealed interface Member extends TimberPiece permits JoistLine, BeamLine {
 
     int plies();
 
@@ -26,5 +24,5 @@ public sealed interface Member extends Subject permits JoistLine, BeamLine {
     Optional<EndNotch> endNotch();
 
     /** Smallest clear height between its underside and the ground; missing where levels are not given. */
-    org.deckplanreview.submission.Derived<Double> groundClearanceMm();
+    Derived<Double> groundClearanceMm();
 }

@@ -29,7 +29,7 @@ public record PostPlace(
         Derived<Double> bottomLevelMm,
         Derived<Double> heightMm,
         Optional<FootingPlace> footing)
-        implements Subject {
+        implements TimberPiece {
     public PostPlace {
         beams = List.copyOf(beams);
     }

@@ -4,8 +4,7 @@ import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** A part of the deck that a provision can look at. */
-public sealed interface Subject
-        permits Deck, PlatformLayout, BoardField, Member, LedgerLine, PostPlace, FootingPlace, EdgeRun, FixingPlace {
+public sealed interface Subject permits Deck, PlatformLayout, TimberPiece, FootingPlace, EdgeRun, FixingPlace {
 
     SubjectKind kind();
 

@@ -6,6 +6,7 @@ import static tech.units.indriya.AbstractUnit.ONE;
 import static tech.units.indriya.unit.Units.CUBIC_METRE;
 import static tech.units.indriya.unit.Units.KILOGRAM;
 import static tech.units.indriya.unit.Units.METRE;
+import static tech.units.indriya.unit.Units.METRE_PER_SQUARE_SECOND;
 import static tech.units.indriya.unit.Units.NEWTON;
 import static tech.units.indriya.unit.Units.PERCENT;
 import static tech.units.indriya.unit.Units.RADIAN;
@@ -15,7 +16,6 @@ import static tech.units.indriya.unit.Units.YEAR;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
 
@@ -40,6 +40,7 @@ public enum MeasureUnit {
     KILONEWTON_PER_SQUARE_METRE("kN/m2", KILO(NEWTON).divide(SQUARE_METRE)),
     KILONEWTON_PER_CUBIC_METRE("kN/m3", KILO(NEWTON).divide(CUBIC_METRE)),
     KILOGRAM_PER_CUBIC_METRE("kg/m3", KILOGRAM.divide(CUBIC_METRE)),
+    METRE_PER_SECOND_SQUARED("m/s2", METRE_PER_SQUARE_SECOND),
     DEGREE("deg", RADIAN.multiply(StrictMath.PI).divide(180)),
     YEAR_("years", YEAR),
     PERCENT_("%", PERCENT),
@@ -63,8 +64,13 @@ public enum MeasureUnit {
         return unit;
     }
 
+    /** Whether the two measure the same. An angle is no ratio, though JSR 385 gives both the dimension one. */
     public boolean sameDimension(MeasureUnit other) {
-        return unit.isCompatible(other.unit);
+        return isAngle() == other.isAngle() && unit.isCompatible(other.unit);
+    }
+
+    private boolean isAngle() {
+        return this == DEGREE;
     }
 
     /**
@@ -76,10 +82,13 @@ public enum MeasureUnit {
         if (this == to) {
             return value;
         }
+        if (!sameDimension(to)) {
+            throw new IllegalArgumentException(symbol + " cannot be given in " + to.symbol);
+        }
         try {
             return unit.getConverterToAny(to.unit).convert(value);
         } catch (IncommensurableException e) {
-            throw new IllegalArgumentException(symbol + " cannot be given in " + to.symbol, e);
+            throw new IllegalStateException("Units of one dimension convert", e);
         }
     }
 
@@ -87,11 +96,16 @@ public enum MeasureUnit {
         return Arrays.stream(values()).filter(u -> u.symbol.equals(symbol)).findFirst();
     }
 
+    /** Symbols of all units. */
+    public static List<String> symbols() {
+        return Arrays.stream(values()).map(MeasureUnit::symbol).toList();
+    }
+
     /** Symbols of the units that measure the same as this one, for messages. */
     public List<String> alternatives() {
         return Arrays.stream(values())
                 .filter(this::sameDimension)
                 .map(MeasureUnit::symbol)
-                .collect(Collectors.toList());
+                .toList();
     }
 }

@@ -1,5 +1,6 @@
 package org.deckplanreview.vocabulary;
 
+import java.util.List;
 import org.deckplanreview.measure.MeasureUnit;
 
 /** The values that a provision gives to its method: all those that the method's description names, checked at load. */
@@ -15,4 +16,7 @@ public interface Parameters {
 
     /** Where the value comes from, for example {@code EN 1995-1-1:2004, Table 2.3; set by UK NA, Table NA.3}. */
     String source(String name);
+
+    /** Names of the values that were recalled from memory and must be checked against the document, in rising order. */
+    List<String> recalled();
 }

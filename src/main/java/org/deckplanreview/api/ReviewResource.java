@@ -1,0 +1,156 @@
+package org.deckplanreview.api;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.NotAcceptableException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.Variant;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.rendering.text.TextRendering;
+import org.deckplanreview.rendering.text.WorkingShown;
+import org.deckplanreview.report.Report;
+import org.deckplanreview.review.ReviewResult;
+import org.deckplanreview.review.Reviewer;
+import org.deckplanreview.submission.Fault;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** One submission in, one report out. */
+@Path(ReviewResource.PATH)
+@Tag(name = "reviews")
+public class ReviewResource {
+    static final String PATH = "/reviews";
+
+    /** The first one for whoever takes any. */
+    private static final List<Variant> FORMS = Variant.mediaTypes(
+                    MediaType.APPLICATION_JSON_TYPE, MediaType.TEXT_PLAIN_TYPE)
+            .build();
+
+    private static final String DESCRIPTION =
+            "Reviews one submission against the edition of its region's ruleset that is in force on its day. The form of a"
+                    + " submission stands at /schemas/submission-1.json, that of a report at /schemas/report-1.json."
+                    + " A report is a pre-check and grants no approval; local codes and a licensed engineer prevail.";
+    private static final String EXAMPLE = """
+            {
+              "reference": "GARDEN-1",
+              "units": "mm",
+              "reviewOn": "2026-11-25",
+              "ruleset": {"region": "uk-england"},
+              "use": {"occupancy": "single-dwelling"},
+              "site": {"groundLevels": [{"x": 0, "y": 0, "z": -300}]},
+              "timbers": [{"id": "joist", "breadth": 47, "depth": 150, "strengthClass": "C24"}],
+              "platforms": [{"id": "terrace", "outline": [[0, 0], [3000, 0], [3000, 2400], [0, 2400]]}]
+            }
+            """;
+
+    private final Reviewer reviewer;
+    private final BodyLimit limit;
+
+    ReviewResource(Reviewer reviewer, BodyLimit limit) {
+        this.reviewer = reviewer;
+        this.limit = limit;
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN})
+    @Operation(operationId = "review", summary = "Review a deck submission", description = DESCRIPTION)
+    @RequestBody(
+            required = true,
+            content =
+                    @Content(
+                            mediaType = MediaType.APPLICATION_JSON,
+                            schema =
+                                    @Schema(
+                                            type = SchemaType.OBJECT,
+                                            description = "A submission, see /schemas/submission-1.json."),
+                            examples = @ExampleObject(name = "The start of a submission", value = EXAMPLE)))
+    @APIResponse(
+            responseCode = "200",
+            description = "The report, whatever its outcome.",
+            content = {
+                @Content(
+                        mediaType = MediaType.APPLICATION_JSON,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.OBJECT,
+                                        description = "A report, see /schemas/report-1.json.")),
+                @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING))
+            })
+    @APIResponse(
+            responseCode = "400",
+            description = "Not JSON.",
+            content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
+    @APIResponse(
+            responseCode = "404",
+            description = "No such ruleset.",
+            content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
+    @APIResponse(
+            responseCode = "406",
+            description = "No such form of report.",
+            content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
+    @APIResponse(
+            responseCode = "413",
+            description = "Too large.",
+            content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
+    @APIResponse(
+            responseCode = "415",
+            description = "The body is of another media type.",
+            content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
+    @APIResponse(
+            responseCode = "422",
+            description = "Not a valid submission; every fault is listed.",
+            content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
+    public Response review(InputStream body, @Context Request request) throws IOException {
+        Variant form = request.selectVariant(FORMS);
+        if (form == null) {
+            throw new NotAcceptableException();
+        }
+        byte[] submission = limit.read(body);
+        if (limit.exceededBy(submission)) {
+            return limit.problem().response();
+        }
+        ReviewResult result = reviewer.review(submission);
+        return result instanceof ReviewResult.Reviewed reviewed
+                ? rendered(reviewed.report(), form)
+                : problem(result).response();
+    }
+
+    private static Response rendered(Report report, Variant form) {
+        return form.getMediaType().isCompatible(MediaType.TEXT_PLAIN_TYPE)
+                ? Response.ok(TextRendering.render(report, WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
+                        .build()
+                : Response.ok(JsonRendering.render(report), MediaType.APPLICATION_JSON)
+                        .build();
+    }
+
+    private static Problem problem(ReviewResult result) {
+        if (result instanceof ReviewResult.NotJson notJson) {
+            return Problem.of(ProblemType.NOT_JSON, notJson.detail()).at(notJson.line(), notJson.column());
+        }
+        if (result instanceof ReviewResult.UnknownRuleset unknown) {
+            return Problem.of(ProblemType.UNKNOWN_RULESET, unknown.detail())
+                    .withErrors(List.of(
+                            Problem.Error.of(new Fault(unknown.pointer(), unknown.detail(), unknown.accepted()))));
+        }
+        List<Fault> faults = ((ReviewResult.Invalid) result).faults();
+        return Problem.of(
+                        ProblemType.INVALID_SUBMISSION,
+                        "The submission has " + faults.size() + (faults.size() == 1 ? " fault." : " faults."))
+                .withErrors(faults.stream().map(Problem.Error::of).toList());
+    }
+}

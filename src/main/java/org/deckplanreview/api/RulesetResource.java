@@ -1,0 +1,140 @@
+package org.deckplanreview.api;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.EntityTag;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.deckplanreview.review.Editions;
+import org.deckplanreview.ruleset.Edition;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** The regions, their editions, and what an edition says. */
+@Path("/rulesets")
+@Tag(name = "rulesets")
+@Produces(MediaType.APPLICATION_JSON)
+public class RulesetResource {
+    private final Editions editions;
+
+    RulesetResource(Editions editions) {
+        this.editions = editions;
+    }
+
+    record Rulesets(List<Ruleset> rulesets) {}
+
+    record Ruleset(
+            @Schema(examples = "uk-england") String region,
+            @Schema(examples = "England") String title,
+            List<Summary> editions) {}
+
+    @Schema(name = "EditionSummary")
+    record Summary(
+            @Schema(examples = "2024") String edition,
+            String title,
+            @Schema(description = "First day in force.") LocalDate from,
+
+            @Schema(implementation = LocalDate.class, description = "Last day in force; left out while it is.")
+            Optional<LocalDate> until,
+
+            @Schema(description = "Digest of the resolved edition.")
+            String digest,
+
+            @Schema(description = "Where the edition stands.", examples = "/rulesets/uk-england/2024")
+            String href) {
+        static Summary of(Edition edition) {
+            return new Summary(
+                    edition.name(),
+                    edition.title(),
+                    edition.from(),
+                    edition.until(),
+                    edition.digest(),
+                    "/rulesets/" + edition.region() + "/" + edition.name());
+        }
+    }
+
+    @GET
+    @Operation(summary = "The regions and their editions")
+    public Rulesets all() {
+        Map<String, List<Edition>> byRegion = editions.all().stream()
+                .collect(Collectors.groupingBy(Edition::region, LinkedHashMap::new, Collectors.toList()));
+        return new Rulesets(
+                byRegion.values().stream().map(RulesetResource::ruleset).toList());
+    }
+
+    @GET
+    @Path("/{region}")
+    @Operation(summary = "The editions of a region")
+    public Response region(@Parameter(example = "uk-england") @PathParam("region") String region) {
+        List<Edition> ofRegion = of(region);
+        return ofRegion.isEmpty()
+                ? unknown(
+                        "region",
+                        region,
+                        editions.all().stream().map(Edition::region).distinct().toList())
+                : Response.ok(ruleset(ofRegion)).build();
+    }
+
+    @GET
+    @Path("/{region}/{edition}")
+    @Operation(
+            summary = "One edition",
+            description =
+                    "The resolved edition in canonical form (RFC 8785), over which its digest is taken: provisions,"
+                            + " values and where each comes from.")
+    public Response edition(
+            @Parameter(example = "uk-england") @PathParam("region") String region,
+            @Parameter(example = "2024") @PathParam("edition") String name,
+            @Context Request request) {
+        Optional<Edition> found =
+                of(region).stream().filter(e -> e.name().equals(name)).findFirst();
+        if (found.isEmpty()) {
+            return region(region).getStatus() == Response.Status.OK.getStatusCode()
+                    ? unknown(
+                            "edition",
+                            name,
+                            of(region).stream().map(Edition::name).toList())
+                    : region(region);
+        }
+        Edition edition = found.get();
+        EntityTag tag = new EntityTag(edition.digest());
+        Response.ResponseBuilder unchanged = request.evaluatePreconditions(tag);
+        return unchanged != null
+                ? unchanged.build()
+                : Response.ok(edition.canonical().getBytes(StandardCharsets.UTF_8), MediaType.APPLICATION_JSON)
+                        .tag(tag)
+                        .build();
+    }
+
+    private List<Edition> of(String region) {
+        return editions.all().stream().filter(e -> e.region().equals(region)).toList();
+    }
+
+    private static Ruleset ruleset(List<Edition> ofRegion) {
+        Edition first = ofRegion.get(0);
+        return new Ruleset(
+                first.region(),
+                first.regionTitle(),
+                ofRegion.stream().map(Summary::of).toList());
+    }
+
+    private static Response unknown(String what, String asked, List<String> known) {
+        return Problem.of(
+                        ProblemType.UNKNOWN_RULESET,
+                        "There is no " + what + " '" + asked + "'. There is: " + String.join(", ", known) + ".")
+                .response();
+    }
+}

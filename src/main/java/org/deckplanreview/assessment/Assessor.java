@@ -1,0 +1,149 @@
+package org.deckplanreview.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.deckplanreview.layout.Layout;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.LoadPath;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.Obligation;
+import org.deckplanreview.ruleset.Provision;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+
+/** Assesses a layout under an edition. */
+public final class Assessor {
+
+    private final Catalogue catalogue;
+
+    public Assessor(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    public Assessment assess(Layout layout, Edition edition) {
+        Loads loads = loads(layout, edition);
+        ReviewContext context = new ReviewContext(layout, LoadPath.derive(layout, loads.model()), loads.categories());
+        ProvisionAssessor one = new ProvisionAssessor(catalogue, context);
+        Set<String> assumptions = new LinkedHashSet<>();
+        layout.platforms().forEach(p -> assumptions.addAll(p.assumptions()));
+        assumptions.addAll(loads.assumptions());
+        List<Finding> findings = new ArrayList<>();
+        for (Provision provision : edition.provisions()) {
+            findings.addAll(findings(provision, layout, one));
+        }
+        findings.forEach(f -> assumptions.addAll(f.assumptions()));
+        return new Assessment(layout, edition, List.copyOf(findings), List.copyOf(assumptions), outcome(findings));
+    }
+
+    /** Conditions on loads can only ask for geometry, which needs no load path. */
+    private Loads loads(Layout layout, Edition edition) {
+        ReviewContext geometryOnly = new ReviewContext(layout, NoLoadPath.INSTANCE, List.of());
+        return Loads.of(edition, layout, new Conditions(catalogue, geometryOnly));
+    }
+
+    private static Determination outcome(List<Finding> findings) {
+        return findings.stream()
+                .filter(f -> f.provision().obligation() == Obligation.SHALL)
+                .map(Finding::determination)
+                .filter(d -> d != Determination.NOT_APPLICABLE)
+                .min(Comparator.naturalOrder())
+                .orElse(Determination.COMPLIES);
+    }
+
+    private static List<Finding> findings(Provision provision, Layout layout, ProvisionAssessor one) {
+        List<Result> results = new ArrayList<>();
+        for (Subject subject : layout.subjects(provision.subjects())) {
+            results.add(one.assess(provision, subject));
+        }
+        results.addAll(absent(provision.subjects(), layout));
+        if (results.isEmpty()) {
+            results.add(Result.notApplicable(
+                    layout.deck(), "", "The deck has no " + provision.subjects().word() + "."));
+        }
+        Map<String, List<Result>> alike = new LinkedHashMap<>();
+        for (Result r : results) {
+            String key = r.determination() == Determination.NOT_APPLICABLE
+                    ? r.determination().word() + r.sentence()
+                    : r.determination().word() + " " + r.subject().kind() + " "
+                            + r.subject().alikeKey();
+            alike.computeIfAbsent(key, k -> new ArrayList<>()).add(r);
+        }
+        return alike.values().stream().map(group -> finding(provision, group)).toList();
+    }
+
+    /** Parts that every platform must have and that this one does not describe. */
+    private static List<Result> absent(SubjectKind kind, Layout layout) {
+        List<Result> results = new ArrayList<>();
+        if (kind == SubjectKind.FIXINGS && layout.fixings().isEmpty()) {
+            results.add(Result.undetermined(
+                    layout.deck(),
+                    "",
+                    "The submission describes no fixings.",
+                    List.of(new Need(
+                            Pointer.of("/protection/fixings"),
+                            "the metal fixings: kind, size and corrosion protection"))));
+        }
+        for (PlatformLayout p : layout.platforms()) {
+            boolean isAbsent =
+                    switch (kind) {
+                        case BOARDS -> p.boards().isEmpty();
+                        case JOISTS -> p.joists().isEmpty();
+                        case BEAMS -> p.beams().isEmpty();
+                        case POSTS -> p.posts().isEmpty();
+                        case FOOTINGS -> p.footings().isEmpty();
+                        default -> false;
+                    };
+            if (isAbsent) {
+                results.add(Result.undetermined(
+                        p,
+                        "",
+                        "The submission describes no " + kind.word() + " of " + p.label() + ".",
+                        List.of(new Need(p.pointer().child(kind.word()), "the " + kind.word() + " of " + p.label()))));
+            }
+        }
+        return results;
+    }
+
+    private static Finding finding(Provision provision, List<Result> group) {
+        Result worst = group.get(0);
+        for (Result r : group) {
+            if (r.utilisation().orElse(Double.NEGATIVE_INFINITY)
+                    > worst.utilisation().orElse(Double.NEGATIVE_INFINITY)) {
+                worst = r;
+            }
+        }
+        List<Subject> also = new ArrayList<>();
+        Set<Need> needs = new TreeSet<>();
+        Set<String> assumptions = new LinkedHashSet<>();
+        for (Result r : group) {
+            if (r != worst) {
+                also.add(r.subject());
+            }
+            needs.addAll(r.needs());
+            assumptions.addAll(r.assumptions());
+        }
+        return new Finding(
+                provision,
+                worst.subject(),
+                List.copyOf(also),
+                worst.determination(),
+                worst.quantity(),
+                worst.found(),
+                worst.sense(),
+                worst.allowed(),
+                worst.utilisation(),
+                worst.sentence(),
+                worst.working(),
+                List.copyOf(needs),
+                List.copyOf(assumptions));
+    }
+}

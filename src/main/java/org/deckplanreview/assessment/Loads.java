@@ -1,0 +1,149 @@
+package org.deckplanreview.assessment;
+
+import static org.deckplanreview.vocabulary.ParameterDescription.flag;
+import static org.deckplanreview.vocabulary.ParameterDescription.number;
+import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
+import static org.deckplanreview.vocabulary.ParameterDescription.table;
+import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.deckplanreview.layout.Layout;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.loadpath.LoadModel;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.LoadRules;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Use;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Table;
+
+/**
+ * The loads that an edition puts on a layout.
+ *
+ * @param categories of the imposed load, by platform
+ * @param assumptions each choice of a load, in words
+ */
+record Loads(LoadModel model, List<Derived<String>> categories, List<String> assumptions) {
+
+    static final List<ParameterDescription> PARAMETERS = List.of(
+            table(
+                    "strengthClasses",
+                    "Mean stiffness and density of strength classes",
+                    wordColumn("class"),
+                    numberColumn("e0Mean", MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
+                    numberColumn("gMean", MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
+                    numberColumn("rhoMean", MeasureUnit.KILOGRAM_PER_CUBIC_METRE)),
+            number("concreteWeight", MeasureUnit.KILONEWTON_PER_CUBIC_METRE, "Weight of concrete in footings"),
+            number("gravity", MeasureUnit.METRE_PER_SECOND_SQUARED, "To turn a density into a weight"),
+            flag("shearDeformation", "Whether deflections include the part from shear"),
+            number("shearAreaFactor", MeasureUnit.RATIO, "Area of a section over its shear area"),
+            number(
+                    "concentratedShareOnJoist",
+                    MeasureUnit.RATIO,
+                    "Part of a concentrated load that one joist takes where boards spread it"));
+
+    static Loads of(Edition edition, Layout layout, Conditions conditions) {
+        LoadRules rules = edition.loads();
+        List<LoadModel.PlatformLoads> platforms = new ArrayList<>();
+        List<Derived<String>> categories = new ArrayList<>();
+        List<String> assumptions = new ArrayList<>();
+        Use use = layout.submission().use();
+        for (PlatformLayout platform : layout.platforms()) {
+            Derived<LoadRules.ImposedRow> row = rowFor(rules, platform, conditions);
+            categories.add(row.map(LoadRules.ImposedRow::category));
+            Derived<Double> uniform =
+                    row.map(r -> larger(r.uniform(), use.imposedLoad(), MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
+            Derived<Double> concentrated =
+                    row.map(r -> larger(r.concentrated(), use.concentratedLoad(), MeasureUnit.NEWTON_));
+            row.optional()
+                    .ifPresent(r -> assumptions.add(imposedText(platform, r, uniform.get(), concentrated.get(), use)));
+            platforms.add(new LoadModel.PlatformLoads(
+                    uniform,
+                    concentrated,
+                    finishes(platform, assumptions),
+                    layout.submission()
+                            .site()
+                            .snowLoad()
+                            .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE))
+                            .orElse(0.0)));
+        }
+        if (layout.submission().site().snowLoad().isEmpty()) {
+            assumptions.add("No snow load is stated; none is applied.");
+        }
+        if (!use.heavyItems().isEmpty()) {
+            assumptions.add("The imposed load is applied under heavy items too, in addition to their weight.");
+        }
+        return new Loads(
+                new LoadModel(
+                        platforms,
+                        materials(rules.parameters()),
+                        rules.parameters().number("concreteWeight", MeasureUnit.KILONEWTON_PER_CUBIC_METRE),
+                        rules.parameters().number("gravity", MeasureUnit.METRE_PER_SECOND_SQUARED),
+                        rules.parameters().flag("shearDeformation"),
+                        rules.parameters().number("shearAreaFactor", MeasureUnit.RATIO),
+                        rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO)),
+                List.copyOf(categories),
+                List.copyOf(assumptions));
+    }
+
+    private static Derived<LoadRules.ImposedRow> rowFor(
+            LoadRules rules, PlatformLayout platform, Conditions conditions) {
+        List<Need> needs = new ArrayList<>();
+        for (LoadRules.ImposedRow row : rules.imposed()) {
+            Derived<Boolean> holds = conditions.holds(row.when(), platform);
+            if (holds.isKnown() && holds.get() && needs.isEmpty()) {
+                return Derived.known(row);
+            }
+            needs.addAll(holds.needs());
+        }
+        return needs.isEmpty()
+                ? Derived.missing(
+                        platform.pointer(), "an occupancy and height for which the edition gives an imposed load")
+                : Derived.missing(needs);
+    }
+
+    private static double larger(Measure required, Optional<Measure> stated, MeasureUnit unit) {
+        return Math.max(required.in(unit), stated.map(s -> s.in(unit)).orElse(0.0));
+    }
+
+    private static double finishes(PlatformLayout platform, List<String> assumptions) {
+        Optional<Measure> stated = platform.platform().finishes();
+        if (stated.isEmpty()) {
+            assumptions.add(
+                    "On " + platform.label() + " nothing is laid on the boards for good: no finishes are stated.");
+        }
+        return stated.map(f -> f.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)).orElse(0.0);
+    }
+
+    private static String imposedText(
+            PlatformLayout platform, LoadRules.ImposedRow row, double uniform, double concentratedN, Use use) {
+        String text = "Imposed load on " + platform.label() + ": " + Numbers.plain(uniform) + " kN/m² or one load of "
+                + Numbers.plain(concentratedN / 1000) + " kN, category " + row.category() + ". " + row.reason();
+        boolean statedIsLower = use.imposedLoad()
+                .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE) < uniform)
+                .orElse(false);
+        return statedIsLower ? text + " The submission states less; the ruleset's value is used." : text;
+    }
+
+    private static SortedMap<String, LoadModel.Material> materials(Parameters parameters) {
+        SortedMap<String, LoadModel.Material> materials = new TreeMap<>();
+        for (Table.Row row : parameters.table("strengthClasses").rows()) {
+            materials.put(
+                    row.word("class"),
+                    new LoadModel.Material(
+                            row.number("e0Mean", MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
+                            row.number("gMean", MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
+                            row.number("rhoMean", MeasureUnit.KILOGRAM_PER_CUBIC_METRE)));
+        }
+        return materials;
+    }
+}

@@ -1,0 +1,198 @@
+package org.deckplanreview.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.Value;
+import org.deckplanreview.measure.Word;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Observation;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.ruleset.Provision;
+import org.deckplanreview.ruleset.Rule;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.QuantityDescription;
+import org.deckplanreview.vocabulary.Sense;
+
+/** One provision on one subject: the only place where a determination is made. */
+final class ProvisionAssessor {
+
+    private final Catalogue catalogue;
+    private final ReviewContext context;
+    private final Conditions conditions;
+
+    ProvisionAssessor(Catalogue catalogue, ReviewContext context) {
+        this.catalogue = catalogue;
+        this.context = context;
+        this.conditions = new Conditions(catalogue, context);
+    }
+
+    Result assess(Provision provision, Subject subject) {
+        Derived<Boolean> applies = conditions.holds(provision.when(), subject);
+        if (applies.isKnown() && !applies.get()) {
+            return Result.notApplicable(subject, "", "The provision's conditions are not met.");
+        }
+        Result result = provision.rule() instanceof Rule.Limit limit
+                ? limit(limit, subject)
+                : calculation((Rule.Calculation) provision.rule(), subject);
+        boolean decidedAnyway = result.determination() == Determination.COMPLIES
+                || result.determination() == Determination.NOT_APPLICABLE;
+        return applies.isKnown() || decidedAnyway ? result : result.becauseOf(applies.needs());
+    }
+
+    private Result calculation(Rule.Calculation rule, Subject subject) {
+        MethodDescription d = catalogue.method(rule.method()).description();
+        Evaluation e = catalogue.method(rule.method()).evaluate(subject, rule.parameters(), context);
+        if (e instanceof Evaluation.Measured m) {
+            return new Result(
+                    subject,
+                    m.utilisation() <= 1 ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY,
+                    d.quantity(),
+                    Optional.of(m.found()),
+                    Optional.of(m.sense()),
+                    List.of(m.allowed()),
+                    m.found() instanceof Measure ? OptionalDouble.of(m.utilisation()) : OptionalDouble.empty(),
+                    sentence(d.quantity(), m.found(), m.sense(), List.of(m.allowed()), m.remark()),
+                    m.working(),
+                    List.of(),
+                    m.assumptions());
+        }
+        if (e instanceof Evaluation.Missing m) {
+            return Result.undetermined(
+                    subject, d.quantity(), capital(d.quantity()) + ": cannot be told from the submission.", m.needs());
+        }
+        if (e instanceof Evaluation.OutOfScope o) {
+            return Result.undetermined(
+                    subject,
+                    d.quantity(),
+                    o.reason() + (o.clause().isEmpty() ? "" : " (" + o.clause() + ")"),
+                    List.of());
+        }
+        return Result.notApplicable(subject, d.quantity(), ((Evaluation.NotApplicable) e).reason());
+    }
+
+    private Result limit(Rule.Limit limit, Subject subject) {
+        QuantityDescription d = catalogue.quantity(limit.quantity()).description();
+        Observation seen = catalogue.quantity(limit.quantity()).observe(subject, context);
+        if (seen instanceof Observation.NotApplicable n) {
+            return Result.notApplicable(subject, d.name(), n.reason());
+        }
+        Candidates candidates = candidates(limit, subject);
+        if (seen instanceof Observation.Missing m) {
+            Result r = Result.undetermined(
+                    subject,
+                    d.name(),
+                    capital(d.name()) + ": cannot be told from the submission."
+                            + candidates
+                                    .onlyRow()
+                                    .map(row -> " " + asked(limit.sense(), row.values()))
+                                    .orElse(""),
+                    m.needs());
+            return candidates.needs().isEmpty() ? r : r.becauseOf(candidates.needs());
+        }
+        Observation.Found found = (Observation.Found) seen;
+        if (candidates.rows().isEmpty()) {
+            return Result.undetermined(
+                    subject,
+                    d.name(),
+                    capital(d.name()) + ": " + Phrases.of(found.value())
+                            + ". The edition gives no value for this case.",
+                    List.of());
+        }
+        List<Result> results = candidates.rows().stream()
+                .map(row -> compared(d, found, limit.sense(), row.values(), subject))
+                .toList();
+        boolean allAgree =
+                results.stream().map(Result::determination).distinct().count() == 1;
+        return allAgree ? results.get(0) : results.get(0).becauseOf(candidates.needs());
+    }
+
+    /** Rows that may count: up to the first whose condition holds, those whose condition is not known among them. */
+    private Candidates candidates(Rule.Limit limit, Subject subject) {
+        List<Rule.Row> rows = new ArrayList<>();
+        List<Need> needs = new ArrayList<>();
+        for (Rule.Row row : limit.rows()) {
+            Derived<Boolean> holds = conditions.holds(row.when(), subject);
+            needs.addAll(holds.needs());
+            if (!holds.isKnown() || holds.get()) {
+                rows.add(row);
+            }
+            if (holds.isKnown() && holds.get()) {
+                break;
+            }
+        }
+        return new Candidates(rows, needs);
+    }
+
+    private record Candidates(List<Rule.Row> rows, List<Need> needs) {
+        Optional<Rule.Row> onlyRow() {
+            return rows.size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
+        }
+    }
+
+    private static Result compared(
+            QuantityDescription d, Observation.Found found, Sense sense, List<Value> allowed, Subject subject) {
+        boolean complies = complies(d, found.value(), sense, allowed);
+        return new Result(
+                subject,
+                complies ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY,
+                d.name(),
+                Optional.of(found.value()),
+                Optional.of(sense),
+                allowed,
+                utilisation(found.value(), sense, allowed),
+                sentence(d.name(), found.value(), sense, allowed, found.remark()),
+                found.working(),
+                List.of(),
+                List.of());
+    }
+
+    private static boolean complies(QuantityDescription d, Value found, Sense sense, List<Value> allowed) {
+        if (found instanceof Measure m && sense != Sense.ONE_OF) {
+            Measure limit = (Measure) allowed.get(0);
+            return sense.holds(m.in(limit.unit()), limit.value());
+        }
+        if (found instanceof Word w && (sense == Sense.AT_LEAST || sense == Sense.AT_MOST)) {
+            return sense.holds(d.words().indexOf(w.word()), d.words().indexOf(((Word) allowed.get(0)).word()));
+        }
+        return allowed.contains(found);
+    }
+
+    /** Only where it says the same as the comparison: for at least and at most, between positive numbers. */
+    private static OptionalDouble utilisation(Value found, Sense sense, List<Value> allowed) {
+        if (!(found instanceof Measure m) || !(allowed.get(0) instanceof Measure limit)) {
+            return OptionalDouble.empty();
+        }
+        double f = m.in(limit.unit());
+        double a = limit.value();
+        if (f <= 0 || a <= 0) {
+            return OptionalDouble.empty();
+        }
+        return switch (sense) {
+            case AT_LEAST -> OptionalDouble.of(a / f);
+            case AT_MOST -> OptionalDouble.of(f / a);
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    private static String sentence(String quantity, Value found, Sense sense, List<Value> allowed, String remark) {
+        return capital(quantity) + ": " + Phrases.of(found) + (remark.isEmpty() ? "" : " (" + remark + ")") + ". "
+                + asked(sense, allowed);
+    }
+
+    private static String asked(Sense sense, List<Value> allowed) {
+        return "Needed: " + (sense == Sense.EQUAL || sense == Sense.ONE_OF ? "" : sense.phrase() + " ")
+                + Phrases.of(allowed) + ".";
+    }
+
+    private static String capital(String quantity) {
+        return quantity.substring(0, 1).toUpperCase(Locale.ROOT) + quantity.substring(1);
+    }
+}

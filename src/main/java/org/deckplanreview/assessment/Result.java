@@ -1,0 +1,74 @@
+package org.deckplanreview.assessment;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Value;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.vocabulary.Sense;
+
+/** One provision on one subject, before those that are alike are drawn together. */
+record Result(
+        Subject subject,
+        Determination determination,
+        String quantity,
+        Optional<Value> found,
+        Optional<Sense> sense,
+        List<Value> allowed,
+        OptionalDouble utilisation,
+        String sentence,
+        List<WorkingStep> working,
+        List<Need> needs,
+        List<String> assumptions) {
+
+    static Result undetermined(Subject subject, String quantity, String sentence, List<Need> needs) {
+        return new Result(
+                subject,
+                Determination.UNDETERMINED,
+                quantity,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                OptionalDouble.empty(),
+                sentence,
+                List.of(),
+                needs,
+                List.of());
+    }
+
+    static Result notApplicable(Subject subject, String quantity, String sentence) {
+        return new Result(
+                subject,
+                Determination.NOT_APPLICABLE,
+                quantity,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                OptionalDouble.empty(),
+                sentence,
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    /** Undetermined for these needs too; what was measured stays. */
+    Result becauseOf(List<Need> more) {
+        List<Need> all =
+                Stream.concat(needs.stream(), more.stream()).distinct().sorted().toList();
+        return new Result(
+                subject,
+                Determination.UNDETERMINED,
+                quantity,
+                found,
+                sense,
+                allowed,
+                utilisation,
+                sentence + " Whether this provision applies is not known.",
+                working,
+                all,
+                assumptions);
+    }
+}

@@ -1,0 +1,49 @@
+package org.deckplanreview.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.deckplanreview.rendering.text.PlainText;
+import org.deckplanreview.review.RulesetChecker;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "check-rulesets",
+        description = "Checks rulesets and runs the cases beside them.",
+        mixinStandardHelpOptions = true,
+        versionProvider = ServiceVersion.class,
+        exitCodeOnInvalidInput = ExitCode.USAGE,
+        exitCodeOnExecutionException = ExitCode.SOFTWARE,
+        exitCodeListHeading = "Exit codes:%n",
+        exitCodeList = {"0:all is well", "1:there are faults", "64:the command line is wrong"})
+class CheckRulesetsCommand implements Callable<Integer> {
+    private final RulesetChecker checker;
+
+    @Spec
+    CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DIRECTORY",
+            description = "Where the rulesets are; those that are built in if left out.")
+    Optional<Path> directory;
+
+    CheckRulesetsCommand(RulesetChecker checker) {
+        this.checker = checker;
+    }
+
+    @Override
+    public Integer call() {
+        List<String> faults = checker.check(directory);
+        faults.forEach(f -> spec.commandLine().getErr().println(PlainText.of(f)));
+        if (faults.isEmpty()) {
+            spec.commandLine().getOut().println("All rulesets are well.");
+            return 0;
+        }
+        return ExitCode.RULESETS_FAULTY;
+    }
+}

@@ -1,0 +1,30 @@
+package org.deckplanreview.cli;
+
+import io.quarkus.runtime.Quarkus;
+import io.quarkus.runtime.annotations.QuarkusMain;
+import java.util.Arrays;
+import java.util.List;
+
+/** Starts the service, or runs one command. */
+@QuarkusMain
+public final class Main {
+    private Main() {}
+
+    public static void main(String... args) {
+        if (!serves(Arrays.asList(args))) {
+            openNoPort();
+        }
+        Quarkus.run(CommandLineApplication.class, args);
+    }
+
+    private static boolean serves(List<String> args) {
+        return args.isEmpty() || args.equals(List.of(ServeCommand.NAME));
+    }
+
+    /** A command's standard output is its answer alone, and it works while the service runs. */
+    private static void openNoPort() {
+        System.setProperty("quarkus.http.host-enabled", "false");
+        System.setProperty("quarkus.log.console.stderr", "true");
+        System.setProperty("quarkus.log.level", "WARN");
+    }
+}

@@ -1,0 +1,2 @@
+/** The commands. */
+package org.deckplanreview.cli;

@@ -1,0 +1,110 @@
+package org.deckplanreview.method.durability;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.layout.TimberPiece;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Word;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.NaturalDurability;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Timber;
+import org.deckplanreview.submission.UseClass;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+import org.deckplanreview.vocabulary.Table;
+
+/**
+ * The use class (EN 335) that a timber reaches: by its preservative treatment or, untreated, by the natural durability of its
+ * heartwood (EN 350), whichever reaches further. Timber with sapwood left counts as the least durable class.
+ *
+ * <p>Use classes are words, so the utilisation is a convention: 0 where the class that is needed is reached, otherwise
+ * 1 plus the number of classes that it falls short by.
+ */
+final class UseClassReached implements Method {
+
+    private static final String WITH_SAPWOOD = "5";
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "durability.useClass",
+            "EN 335:2013, EN 350:2016",
+            "use class reached",
+            MeasureUnit.RATIO,
+            List.of(SubjectKind.BOARDS, SubjectKind.JOISTS, SubjectKind.BEAMS, SubjectKind.LEDGERS, SubjectKind.POSTS),
+            List.of(
+                    ParameterDescription.word("neededUseClass", "the use class that the timber must reach"),
+                    ParameterDescription.table(
+                            "naturalDurability",
+                            "the use class that untreated heartwood of each durability class reaches",
+                            ParameterDescription.wordColumn("heartwoodClass"),
+                            ParameterDescription.wordColumn("useClass"))),
+            "The use class that the timber reaches by treatment or by natural durability, whichever is higher, against the"
+                    + " one that it needs. Sapwood counts as heartwood class 5.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    /** @throws IllegalArgumentException if the ruleset names a use class or leaves out a heartwood class that EN 335 or EN 350 has */
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        Timber timber = ((TimberPiece) subject).timber();
+        UseClass needed = useClass(parameters.word("neededUseClass"));
+        Optional<UseClass> treated = timber.treatment().map(t -> t.useClass());
+        Optional<UseClass> natural =
+                timber.naturalDurability().map(d -> byNature(d, parameters.table("naturalDurability")));
+        Optional<UseClass> reached =
+                Stream.concat(treated.stream(), natural.stream()).max(UseClass::compareTo);
+        return reached.<Evaluation>map(found -> new Evaluation.Measured(
+                        new Word(found.word()),
+                        Sense.AT_LEAST,
+                        new Word(needed.word()),
+                        found.compareTo(needed) >= 0 ? 0 : 1 + needed.ordinal() - found.ordinal(),
+                        remark(timber, treated, found),
+                        List.of(),
+                        List.of()))
+                .orElseGet(() -> new Evaluation.Missing(List.of(missing(timber, context))));
+    }
+
+    private static UseClass byNature(NaturalDurability durability, Table table) {
+        String heartwoodClass =
+                durability.heartwoodOnly() ? Integer.toString(durability.heartwoodClass()) : WITH_SAPWOOD;
+        return table.find("heartwoodClass", heartwoodClass)
+                .map(row -> useClass(row.word("useClass")))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        table.source() + " gives no use class for heartwood class " + heartwoodClass));
+    }
+
+    private static String remark(Timber timber, Optional<UseClass> treated, UseClass found) {
+        if (treated.filter(found::equals).isPresent()) {
+            return timber.displayLabel() + ", by treatment";
+        }
+        boolean heartwoodOnly =
+                timber.naturalDurability().map(NaturalDurability::heartwoodOnly).orElse(false);
+        return timber.displayLabel() + (heartwoodOnly ? ", by natural durability" : ", with sapwood left");
+    }
+
+    private static Need missing(Timber timber, ReviewContext context) {
+        Pointer pointer = context.submission().timberPointer(timber.id()).child("treatment");
+        return new Need(
+                pointer,
+                "the use class that " + timber.displayLabel()
+                        + " is treated for, for example UC4, or its natural durability if it is untreated");
+    }
+
+    private static UseClass useClass(String word) {
+        return Stream.of(UseClass.values())
+                .filter(u -> u.word().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("'" + word + "' is not a use class of EN 335"));
+    }
+}

@@ -1,0 +1,137 @@
+package org.deckplanreview.method.en1995;
+
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.Span;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.Action;
+import org.deckplanreview.loadpath.MemberAnalysis;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.en1995.Combination.Psi;
+import org.deckplanreview.method.en1995.Combination.State;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/** What a check of a joist or beam starts from. */
+record MemberBasis(
+        Member member,
+        MemberAnalysis analysis,
+        StrengthClass strengthClass,
+        Psi psi,
+        Parameters parameters,
+        ReviewContext context) {
+
+    static final List<SubjectKind> SUBJECTS = List.of(SubjectKind.JOISTS, SubjectKind.BEAMS);
+
+    static Evaluation evaluate(
+            Subject subject, Parameters parameters, ReviewContext context, Function<MemberBasis, Evaluation> check) {
+        Member member = (Member) subject;
+        return Inputs.gather(
+                member.timber(),
+                context.submission().timberPointer(member.timber().id()),
+                context.loadPath().member(member),
+                context.loadCategories().get(member.platformIndex()),
+                parameters,
+                (analysis, strengthClass, psi) ->
+                        check.apply(new MemberBasis(member, analysis, strengthClass, psi, parameters, context)));
+    }
+
+    /** One list of parameters out of several and single ones. */
+    static List<ParameterDescription> parameters(
+            List<ParameterDescription> shared, List<ParameterDescription> more, ParameterDescription... own) {
+        List<ParameterDescription> all = new ArrayList<>(shared);
+        all.addAll(more);
+        all.addAll(List.of(own));
+        return List.copyOf(all);
+    }
+
+    List<Combination> combinations(State state) {
+        return Combination.of(parameters, state, psi, analysis.totalN(Action.SNOW) != 0);
+    }
+
+    boolean isBeam() {
+        return member instanceof BeamLine;
+    }
+
+    Section section() {
+        return new Section(
+                member.plies() * member.timber().breadth().mm(),
+                member.timber().depth().mm());
+    }
+
+    Section ply() {
+        return new Section(
+                member.timber().breadth().mm(), member.timber().depth().mm());
+    }
+
+    Pointer timberPointer() {
+        return context.submission().timberPointer(member.timber().id());
+    }
+
+    Pointer strengthClassPointer() {
+        return timberPointer().child("strengthClass");
+    }
+
+    DesignStrength designStrength(String property, double characteristic, Combination combination) {
+        return new DesignStrength(
+                property,
+                characteristic,
+                Modification.of(parameters, combination.factors()),
+                SystemStrength.of(parameters).factor(member),
+                parameters.number(DesignStrength.GAMMA_M.name(), RATIO));
+    }
+
+    /** Shows b and h. */
+    void writeSection(Working w) {
+        Pointer breadth = timberPointer().child("breadth");
+        if (member.plies() == 1) {
+            w.given("b", ply().breadthMm(), MILLIMETRE, "breadth", "", breadth);
+        } else {
+            w.given("b_1", ply().breadthMm(), MILLIMETRE, "breadth of a ply", "", breadth);
+            w.given("n", member.plies(), RATIO, "plies", "", member.pointer().child("plies"));
+            w.step("b", "n * b_1", section().breadthMm(), MILLIMETRE, "");
+        }
+        w.given("h", ply().depthMm(), MILLIMETRE, "depth", "", timberPointer().child("depth"));
+    }
+
+    /** For people: {@code the span}, {@code span 2 of 3}, {@code the cantilever at its end}. */
+    String spanName(int index) {
+        Span span = member.spans().get(index);
+        if (span.kind() == Span.Kind.CANTILEVER_AT_START) {
+            return "the cantilever at its start";
+        }
+        if (span.kind() == Span.Kind.CANTILEVER_AT_END) {
+            return "the cantilever at its end";
+        }
+        int before = between(member.spans().subList(0, index));
+        int all = between(member.spans());
+        return all == 1 ? "the span" : "span " + (before + 1) + " of " + all;
+    }
+
+    private static int between(List<Span> spans) {
+        return (int) spans.stream().filter(s -> !s.isCantilever()).count();
+    }
+
+    String supportName(int index) {
+        return member.supports().get(index).label();
+    }
+
+    List<String> assumptions(List<String> own) {
+        if (member.plies() == 1) {
+            return own;
+        }
+        List<String> all = new ArrayList<>(own);
+        all.add("The plies of a beam are fixed together so that they share its load equally.");
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,91 @@
+package org.deckplanreview.method.foundation;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/** Depth to which a post is embedded: a fixed least depth, or a part of the post's whole length if that is more. */
+final class Embedment implements Method {
+
+    private static final String LEAST = "leastEmbedment";
+    private static final String PART = "embeddedPart";
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "foundation.embedment",
+            "common practice",
+            "embedded depth of the post",
+            MeasureUnit.MILLIMETRE,
+            List.of(SubjectKind.POSTS),
+            List.of(
+                    ParameterDescription.number(
+                            LEAST, MeasureUnit.MILLIMETRE, "the least depth of a post below the ground"),
+                    ParameterDescription.number(
+                            PART,
+                            MeasureUnit.RATIO,
+                            "the part of the post's whole length that stands below the ground")),
+            "The depth of an embedded post below the ground against a least depth and a part of its whole length. Posts on"
+                    + " pads have none.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        PostPlace post = (PostPlace) subject;
+        if (post.footing().isEmpty()) {
+            return Foundation.missing(post.pointer().child("footing"), "the footing under " + post.label());
+        }
+        FootingPlace footing = post.footing().get();
+        if (footing.footing().kind() == FootingKind.PAD) {
+            return new Evaluation.NotApplicable("the post stands on a pad");
+        }
+        Pointer pointer = footing.pointer().child("embedment");
+        Optional<Length> embedment = footing.footing().embedment();
+        if (embedment.isEmpty()) {
+            return Foundation.missing(pointer, "the depth of " + post.label() + " below the ground");
+        }
+        Working working = new Working();
+        double e = working.given(
+                "l_e", embedment.get().mm(), MeasureUnit.MILLIMETRE, "depth of the post below the ground", "", pointer);
+        double least = working.given(
+                "l_min",
+                parameters.number(LEAST, MeasureUnit.MILLIMETRE),
+                MeasureUnit.MILLIMETRE,
+                "least depth of a post below the ground",
+                parameters.source(LEAST));
+        if (e < least) {
+            return Foundation.atLeast(e, least, "", working, List.of());
+        }
+        Derived<Double> length = post.topLevelMm().with(post.bottomLevelMm(), (top, bottom) -> top - bottom);
+        if (!length.isKnown()) {
+            return new Evaluation.Missing(length.needs());
+        }
+        working.given("l", length.get(), MeasureUnit.MILLIMETRE, "whole length of the post", "", post.pointer());
+        double part = working.given(
+                "k",
+                parameters.number(PART, MeasureUnit.RATIO),
+                MeasureUnit.RATIO,
+                "part of its length that stands below the ground",
+                parameters.source(PART));
+        double allowed = working.step(
+                "l_req", "max(l_min, k * l)", Math.max(least, part * length.get()), MeasureUnit.MILLIMETRE, "");
+        return Foundation.atLeast(e, allowed, "", working, List.of());
+    }
+}

@@ -1,0 +1,71 @@
+package org.deckplanreview.method.foundation;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/** Depth of a footing below the frost: the least depth of the ruleset, or the frost depth stated for the site if it is larger. */
+final class FrostDepth implements Method {
+
+    private static final String LEAST = "leastFrostDepth";
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "foundation.frostDepth",
+            "common practice",
+            "depth of the footing's underside",
+            MeasureUnit.MILLIMETRE,
+            List.of(SubjectKind.FOOTINGS),
+            List.of(ParameterDescription.number(
+                    LEAST, MeasureUnit.MILLIMETRE, "the least depth of a footing's underside against frost")),
+            "The depth of the footing's underside against the least depth, or against the frost depth that the local"
+                    + " authority states for the site if that is larger.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        FootingPlace footing = (FootingPlace) subject;
+        Pointer pointer = footing.pointer().child("depth");
+        Optional<Length> depth = footing.footing().depth();
+        if (depth.isEmpty()) {
+            return Foundation.missing(pointer, "the depth of " + footing.label() + " from the ground to its underside");
+        }
+        Working working = new Working();
+        double d = working.given("d", depth.get().mm(), MeasureUnit.MILLIMETRE, "depth of the footing", "", pointer);
+        double allowed = working.given(
+                "d_min",
+                parameters.number(LEAST, MeasureUnit.MILLIMETRE),
+                MeasureUnit.MILLIMETRE,
+                "least depth against frost",
+                parameters.source(LEAST));
+        Optional<Length> frost = context.submission().site().frostDepth();
+        if (frost.isEmpty()) {
+            return Foundation.atLeast(
+                    d, allowed, "", working, List.of("No local frost depth is stated; the least depth alone counts."));
+        }
+        double stated = working.given(
+                "d_frost",
+                frost.get().mm(),
+                MeasureUnit.MILLIMETRE,
+                "frost depth that the local authority states",
+                "",
+                Pointer.of("/site/frostDepth"));
+        allowed = working.step("d_req", "max(d_min, d_frost)", Math.max(allowed, stated), MeasureUnit.MILLIMETRE, "");
+        return Foundation.atLeast(d, allowed, "", working, List.of());
+    }
+}

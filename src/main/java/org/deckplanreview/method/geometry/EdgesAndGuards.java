@@ -1,0 +1,174 @@
+package org.deckplanreview.method.geometry;
+
+import static org.deckplanreview.method.geometry.DescribedQuantity.flag;
+import static org.deckplanreview.method.geometry.DescribedQuantity.number;
+import static org.deckplanreview.method.geometry.DescribedQuantity.word;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.deckplanreview.layout.Drop;
+import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.method.Observation;
+import org.deckplanreview.method.Quantity;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.EdgeKind;
+import org.deckplanreview.submission.Guard;
+import org.deckplanreview.submission.GuardInfill;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+
+/** What keeps people from falling over an edge. */
+final class EdgesAndGuards {
+
+    private static final List<SubjectKind> EDGES = List.of(SubjectKind.EDGES);
+
+    private EdgesAndGuards() {}
+
+    static List<Quantity> quantities() {
+        return List.of(
+                number(
+                        "drop",
+                        MeasureUnit.MILLIMETRE,
+                        EdgeRun.class,
+                        EDGES,
+                        "The largest height, along the edge, of the boards above the ground beside it.",
+                        (edge, context) -> drop(edge)),
+                word(
+                        "edge kind",
+                        EdgeKind.values(),
+                        EdgeRun.class,
+                        EDGES,
+                        "What lies beside the edge.",
+                        (edge, context) -> Observations.word(
+                                edge.edgeKind(),
+                                edge.pointer(),
+                                "what lies along " + edge.label() + ": open, wall or platform")),
+                flag(
+                        "guard present",
+                        EdgeRun.class,
+                        EDGES,
+                        "Whether a guard stands along the edge.",
+                        (edge, context) -> unlessUndescribed(
+                                edge,
+                                Observations.flag(
+                                        edge.guard().isPresent(),
+                                        edge.guard().map(Guard::displayLabel).orElse("no guard")))),
+                number(
+                        "guard height",
+                        MeasureUnit.MILLIMETRE,
+                        EdgeRun.class,
+                        EDGES,
+                        "The height of the guard from the boards to its top; 0 along an edge without a guard.",
+                        (edge, context) -> height(edge)),
+                word(
+                        "guard infill",
+                        GuardInfill.values(),
+                        EdgeRun.class,
+                        EDGES,
+                        "What fills the guard between the boards and its top.",
+                        (edge, context) -> ofGuard(
+                                edge,
+                                (guard, pointer) -> Observations.word(
+                                        guard.infill(),
+                                        pointer.child("infill"),
+                                        "what fills " + guard.displayLabel()
+                                                + ": balusters, panel, horizontal-rails or none"))),
+                number(
+                        "largest opening",
+                        MeasureUnit.MILLIMETRE,
+                        EdgeRun.class,
+                        EDGES,
+                        "The smaller side of the largest opening in the guard, and so the sphere that just passes; without infill, the"
+                                + " guard's whole height.",
+                        (edge, context) -> ofGuard(edge, EdgesAndGuards::opening)),
+                flag(
+                        "guard climbable",
+                        EdgeRun.class,
+                        EDGES,
+                        "Whether the guard gives a foothold; horizontal rails always do.",
+                        (edge, context) -> ofGuard(edge, EdgesAndGuards::climbable)));
+    }
+
+    private static Observation drop(EdgeRun edge) {
+        if (edge.drop() instanceof Derived.Known<Drop> known) {
+            Drop drop = known.value();
+            return Observations.number(
+                    "h_drop",
+                    drop.largestMm(),
+                    MeasureUnit.MILLIMETRE,
+                    "height of the boards above the ground beside the edge",
+                    "at x = " + Numbers.plain(drop.at().xMm()) + " mm, y = "
+                            + Numbers.plain(drop.at().yMm()) + " mm");
+        }
+        return Observations.missing(edge.drop().needs());
+    }
+
+    private static Observation height(EdgeRun edge) {
+        return edge.guard().isPresent()
+                ? ofGuard(
+                        edge,
+                        (guard, pointer) -> Observations.length(
+                                guard.height(),
+                                "h_guard",
+                                "the height of " + guard.displayLabel() + " above the boards",
+                                pointer.child("height")))
+                : unlessUndescribed(
+                        edge,
+                        Observations.number(
+                                "h_guard",
+                                0,
+                                MeasureUnit.MILLIMETRE,
+                                "height of the guard",
+                                "no guard",
+                                edge.pointer()));
+    }
+
+    private static Observation opening(Guard guard, Pointer pointer) {
+        if (guard.infill().filter(GuardInfill.NONE::equals).isPresent()) {
+            return guard.height()
+                    .map(h -> Observations.number(
+                            "d",
+                            h.mm(),
+                            MeasureUnit.MILLIMETRE,
+                            "opening under the top rail",
+                            "no infill",
+                            pointer.child("infill"),
+                            pointer.child("height")))
+                    .orElseGet(() -> Observations.missing(
+                            pointer.child("height"),
+                            "the height of " + guard.displayLabel() + ", which has no infill"));
+        }
+        return Observations.length(
+                guard.largestOpening(),
+                "d",
+                "the largest opening in " + guard.displayLabel(),
+                pointer.child("largestOpening"));
+    }
+
+    private static Observation climbable(Guard guard, Pointer pointer) {
+        return guard.infill().filter(GuardInfill.HORIZONTAL_RAILS::equals).isPresent()
+                ? Observations.flag(true, "horizontal rails")
+                : Observations.flag(
+                        guard.climbable(),
+                        pointer.child("climbable"),
+                        "whether " + guard.displayLabel() + " gives a foothold to climb");
+    }
+
+    private static Observation ofGuard(EdgeRun edge, BiFunction<Guard, Pointer, Observation> observing) {
+        Optional<Guard> guard = edge.guard();
+        return guard.isPresent()
+                ? observing.apply(guard.get(), edge.guardPointer().orElse(edge.pointer()))
+                : unlessUndescribed(edge, Observations.notApplicable("no guard stands there"));
+    }
+
+    private static Observation unlessUndescribed(EdgeRun edge, Observation otherwise) {
+        return edge.edgeKind().isPresent()
+                ? otherwise
+                : Observations.missing(
+                        edge.pointer(),
+                        "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform");
+    }
+}

@@ -1,0 +1,24 @@
+package org.deckplanreview.method.geometry;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.deckplanreview.method.Quantity;
+
+/** All quantities, in the order in which a reader looks them up: the whole deck, then its parts. */
+public final class Quantities {
+
+    private static final List<Quantity> ALL = Stream.of(
+                    UseAndSite.quantities(),
+                    FallAndBoards.quantities(),
+                    EdgesAndGuards.quantities(),
+                    PostsAndFootings.quantities(),
+                    TimberAndMetal.quantities())
+            .flatMap(List::stream)
+            .toList();
+
+    private Quantities() {}
+
+    public static List<Quantity> all() {
+        return ALL;
+    }
+}

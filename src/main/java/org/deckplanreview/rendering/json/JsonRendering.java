@@ -1,0 +1,15 @@
+package org.deckplanreview.rendering.json;
+
+import java.nio.charset.StandardCharsets;
+import org.deckplanreview.report.Report;
+import org.deckplanreview.report.ReportJson;
+
+/** A report as a JSON document of its own. */
+public final class JsonRendering {
+    private JsonRendering() {}
+
+    /** UTF-8, indented, ending with a line end. */
+    public static byte[] render(Report report) {
+        return (ReportJson.text(report) + "\n").getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,2 @@
+/** Reports as JSON. */
+package org.deckplanreview.rendering.json;

@@ -1,0 +1,335 @@
+package org.deckplanreview.rendering.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.report.Allowed;
+import org.deckplanreview.report.Counts;
+import org.deckplanreview.report.Provenance;
+import org.deckplanreview.report.Report;
+import org.deckplanreview.report.ReportedCitation;
+import org.deckplanreview.report.ReportedEdition;
+import org.deckplanreview.report.ReportedFinding;
+import org.deckplanreview.report.ReportedStep;
+import org.deckplanreview.report.ReportedSubject;
+import org.deckplanreview.report.ShownValue;
+import org.deckplanreview.ruleset.Obligation;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.vocabulary.Sense;
+
+/**
+ * A report as plain text for terminals and logs, to be read from the top down: the outcome, what must be put right, what is
+ * missing and where to give it, then the findings with their calculations.
+ */
+public final class TextRendering {
+    private static final int INDENT = 4;
+    private static final int NAME = 13;
+    private static final int VERDICT = 17;
+
+    private final Report report;
+    private final WorkingShown workingShown;
+    private final Page page = new Page();
+
+    private TextRendering(Report report, WorkingShown workingShown) {
+        this.report = report;
+        this.workingShown = workingShown;
+    }
+
+    /** Lines of at most 80 characters, each with a line end. */
+    public static String render(Report report, WorkingShown workingShown) {
+        return new TextRendering(report, workingShown).render();
+    }
+
+    private String render() {
+        head();
+        counts();
+        toPutRight("What must be put right", f -> f.obligation() == Obligation.SHALL);
+        toPutRight("What is recommended to put right", f -> f.obligation() != Obligation.SHALL);
+        missing();
+        beyondTheRules();
+        list("Cautions", report.cautions());
+        list("Referrals", report.referrals());
+        report.counts().byConcern().forEach(this::concern);
+        notApplicable();
+        list("Assumptions", report.assumptions());
+        provenance();
+        return page.text();
+    }
+
+    private void head() {
+        ReportedEdition edition = report.edition();
+        page.paragraph(0, "DECK PLAN REVIEW");
+        page.blank();
+        page.entry(0, NAME, "Reference", report.reference());
+        report.title().ifPresent(t -> page.entry(0, NAME, "Title", t));
+        page.entry(0, NAME, "Outcome", report.outcome().word().toUpperCase(Locale.ROOT));
+        page.entry(
+                0,
+                NAME,
+                "Edition",
+                edition.regionTitle() + " " + edition.edition() + ": " + edition.title() + ", in force from "
+                        + edition.inForce().from()
+                        + edition.inForce().until().map(u -> " until " + u).orElse("") + "; picked by the day "
+                        + report.reviewOn());
+        page.blank();
+        page.paragraph(0, report.notice());
+    }
+
+    private void counts() {
+        page.heading("Findings by concern");
+        row("", List.of("does not comply", "undetermined", "complies", "not applicable"));
+        report.counts().byConcern().forEach(c -> row(c.concern().word(), cells(c.byDetermination())));
+        row("all", cells(report.counts().byDetermination()));
+    }
+
+    private static List<String> cells(Counts.Tally tally) {
+        return List.of(
+                "" + tally.doesNotComply(),
+                "" + tally.undetermined(),
+                "" + tally.complies(),
+                "" + tally.notApplicable());
+    }
+
+    private void row(String name, List<String> cells) {
+        StringBuilder line = new StringBuilder(Page.padded(name, NAME));
+        cells.forEach(c -> line.append(" ".repeat(16 - c.length())).append(c));
+        page.line(line.toString());
+    }
+
+    private void toPutRight(String heading, Predicate<ReportedFinding> obligation) {
+        List<ReportedFinding> open =
+                with(Determination.DOES_NOT_COMPLY).filter(obligation).toList();
+        if (open.isEmpty()) {
+            return;
+        }
+        page.heading(heading);
+        for (int i = 0; i < open.size(); i++) {
+            summary(i + 1, open.get(i));
+        }
+    }
+
+    private void beyondTheRules() {
+        List<ReportedFinding> open = with(Determination.UNDETERMINED)
+                .filter(f -> f.needs().isEmpty())
+                .toList();
+        if (open.isEmpty()) {
+            return;
+        }
+        page.heading("What the rules cannot decide");
+        for (int i = 0; i < open.size(); i++) {
+            summary(i + 1, open.get(i));
+        }
+    }
+
+    private void summary(int number, ReportedFinding finding) {
+        page.entry(0, INDENT, number + ".", titled(finding));
+        page.paragraph(INDENT, place(finding.subject()));
+        page.paragraph(INDENT, finding.sentence());
+        finding.advice().ifPresent(a -> page.paragraph(INDENT, "Advice: " + a));
+    }
+
+    private void missing() {
+        Map<Need, List<String>> wanting = new TreeMap<>();
+        report.findings()
+                .forEach(f -> f.needs()
+                        .forEach(n -> wanting.computeIfAbsent(n, k -> new ArrayList<>())
+                                .add(f.provision())));
+        if (wanting.isEmpty()) {
+            return;
+        }
+        page.heading("What is missing");
+        wanting.forEach((need, provisions) -> {
+            page.paragraph(0, located(need.pointer()));
+            page.paragraph(INDENT, "Give " + need.what() + ".");
+            page.paragraph(
+                    INDENT, "Needed for " + provisions.stream().distinct().collect(Collectors.joining(", ")) + ".");
+        });
+    }
+
+    private void list(String heading, List<String> texts) {
+        if (texts.isEmpty()) {
+            return;
+        }
+        page.heading(heading);
+        texts.forEach(t -> page.entry(0, 2, "-", t));
+    }
+
+    private void concern(Counts.ConcernTally tally) {
+        List<ReportedFinding> findings = report.findings().stream()
+                .filter(f -> f.concern() == tally.concern())
+                .filter(f -> f.determination() != Determination.NOT_APPLICABLE)
+                .toList();
+        if (findings.isEmpty()) {
+            return;
+        }
+        Optional<ReportedFinding> governing = findings.stream()
+                .filter(f -> f.utilisation().isPresent())
+                .reduce((a, b) ->
+                        b.utilisation().get().compareTo(a.utilisation().get()) > 0 ? b : a);
+        page.heading("Findings: " + tally.concern().word());
+        for (ReportedFinding finding : findings) {
+            if (finding.determination() == Determination.COMPLIES) {
+                complying(finding);
+            } else {
+                full(finding);
+            }
+            if (showsWorking(finding, governing)) {
+                finding.working().forEach(this::step);
+            }
+        }
+    }
+
+    private boolean showsWorking(ReportedFinding finding, Optional<ReportedFinding> governing) {
+        return switch (workingShown) {
+            case ALL -> true;
+            case NONE -> false;
+            case GOVERNING ->
+                finding.determination() == Determination.DOES_NOT_COMPLY
+                        || governing.filter(g -> g == finding).isPresent();
+        };
+    }
+
+    private void complying(ReportedFinding finding) {
+        page.entry(
+                0,
+                VERDICT,
+                finding.determination().word()
+                        + finding.utilisation()
+                                .map(u -> "  " + u.toPlainString())
+                                .orElse(""),
+                titled(finding) + ": " + named(finding.subject())
+                        + reservations(finding).map(r -> "; " + r).orElse(""));
+    }
+
+    private void full(ReportedFinding finding) {
+        page.entry(0, VERDICT, finding.determination().word().toUpperCase(Locale.ROOT), titled(finding));
+        page.paragraph(INDENT, place(finding.subject()));
+        page.paragraph(INDENT, finding.sentence());
+        finding.found()
+                .ifPresent(f -> f.value()
+                        .ifPresent(v -> page.entry(INDENT, NAME, "Found", f.quantity() + " " + shown(v, f.unit()))));
+        finding.allowed().ifPresent(a -> page.entry(INDENT, NAME, "Allowed", allowed(a)));
+        finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
+        page.entry(INDENT, NAME, "Source", cited(finding));
+        reservations(finding).ifPresent(r -> page.entry(INDENT, NAME, "", r));
+    }
+
+    private void step(ReportedStep step) {
+        String start = " ".repeat(INDENT + 2) + step.symbol() + " = ";
+        List<String> parts = new ArrayList<>();
+        step.expression().ifPresent(parts::add);
+        step.substituted()
+                .filter(s -> !step.expression().equals(Optional.of(s)))
+                .ifPresent(parts::add);
+        parts.add(step.value().map(v -> v.toPlainString() + unit(step.unit())).orElse("not a finite number"));
+        StringBuilder words = new StringBuilder(String.join(" = ", parts));
+        List<String> remarks = new ArrayList<>();
+        step.meaning().ifPresent(remarks::add);
+        step.equation().ifPresent(remarks::add);
+        if (!step.from().isEmpty()) {
+            remarks.add(
+                    "from " + step.from().stream().map(TextRendering::located).collect(Collectors.joining(", ")));
+        }
+        if (!remarks.isEmpty()) {
+            words.append("  [").append(String.join("; ", remarks)).append(']');
+        }
+        page.hanging(start, INDENT + 6, words.toString());
+    }
+
+    private void notApplicable() {
+        List<ReportedFinding> findings = with(Determination.NOT_APPLICABLE).toList();
+        if (findings.isEmpty()) {
+            return;
+        }
+        page.heading("Not applicable");
+        findings.forEach(f -> page.entry(0, 2, "-", titled(f) + ": " + named(f.subject())));
+    }
+
+    private void provenance() {
+        Provenance provenance = report.provenance();
+        page.heading("Provenance");
+        page.paragraph(0, "Version of the service: " + provenance.service());
+        digest("Bytes received", provenance.received());
+        digest("Submission in canonical form", provenance.submission());
+        digest("Edition with its standards", provenance.edition());
+        report.edition().basedOn().forEach(b -> digest(b.title() + ", " + b.edition(), b.digest()));
+        digest("This report in canonical form, without its provenance", provenance.report());
+    }
+
+    private void digest(String of, String digest) {
+        page.paragraph(0, of);
+        page.paragraph(INDENT, digest);
+    }
+
+    private Stream<ReportedFinding> with(Determination determination) {
+        return report.findings().stream().filter(f -> f.determination() == determination);
+    }
+
+    private static String titled(ReportedFinding finding) {
+        return finding.title() + " (" + finding.provision() + ", "
+                + finding.obligation().word() + ")";
+    }
+
+    private static String named(ReportedSubject subject) {
+        int others = subject.also().size();
+        return subject.label()
+                + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others") + " alike");
+    }
+
+    private static String place(ReportedSubject subject) {
+        return named(subject) + ", " + located(subject.pointer());
+    }
+
+    private static String located(Pointer pointer) {
+        return pointer.equals(Pointer.ROOT) ? "the whole submission" : pointer.value();
+    }
+
+    private static String allowed(Allowed allowed) {
+        String values =
+                allowed.values().stream().map(v -> shown(v, allowed.unit())).collect(Collectors.joining(", "));
+        return allowed.sense() == Sense.EQUAL ? values : allowed.sense().phrase() + " " + values;
+    }
+
+    private static String shown(ShownValue value, Optional<MeasureUnit> unit) {
+        return value.text() + unit.map(TextRendering::unit).orElse("");
+    }
+
+    private static String unit(MeasureUnit unit) {
+        return unit == MeasureUnit.RATIO ? "" : " " + unit.symbol();
+    }
+
+    /** One remark on the source and on the values that the calculation uses. */
+    private static Optional<String> reservations(ReportedFinding finding) {
+        ReportedCitation citation = finding.citation();
+        List<String> remarks = new ArrayList<>();
+        citation.reservation().ifPresent(remarks::add);
+        citation.setBy().stream()
+                .flatMap(s -> s.reservation().stream())
+                .distinct()
+                .map(r -> citation.setBy().stream()
+                                .filter(s -> s.reservation().filter(r::equals).isPresent())
+                                .map(ReportedCitation.SetBy::parameter)
+                                .collect(Collectors.joining(", "))
+                        + " " + r)
+                .forEach(remarks::add);
+        return Optional.of(String.join("; ", remarks)).filter(r -> !r.isEmpty());
+    }
+
+    private static String cited(ReportedFinding finding) {
+        ReportedCitation citation = finding.citation();
+        return citation.source().title() + ", " + citation.source().edition()
+                + citation.clause().map(c -> ", " + c).orElse("")
+                + " (" + finding.standing().word() + "); confirmed by "
+                + citation.confirmed().by().word() + " on "
+                + citation.confirmed().on();
+    }
+}

@@ -1,0 +1,2 @@
+/** Reports as plain text. */
+package org.deckplanreview.rendering.text;

@@ -1,0 +1,38 @@
+package org.deckplanreview.report;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.assessment.Determination;
+
+/**
+ * What a review says, from the top down. Numbers are rounded for show; texts that come from the submission are untrusted.
+ *
+ * @param notice what the report is and is not
+ * @param reviewOn the day that picked the edition
+ * @param outcome the worst determination of the shall provisions
+ * @param cautions hazards that the reader must be told of
+ * @param referrals matters for the local authority or a licensed engineer
+ * @param findings worst first; those that are not applicable last
+ * @param assumptions what was taken that the submission does not say
+ */
+public record Report(
+        String notice,
+        String reference,
+        Optional<String> title,
+        LocalDate reviewOn,
+        Determination outcome,
+        Counts counts,
+        ReportedEdition edition,
+        List<String> cautions,
+        List<String> referrals,
+        List<ReportedFinding> findings,
+        List<String> assumptions,
+        Provenance provenance) {
+    public Report {
+        cautions = List.copyOf(cautions);
+        referrals = List.copyOf(referrals);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+}

@@ -1,0 +1,77 @@
+package org.deckplanreview.report;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.IOException;
+import java.util.function.Function;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Worded;
+import org.deckplanreview.vocabulary.Sense;
+
+/** The report as JSON, format 1: members in the records' order, absent ones left out, numbers as plain decimals. */
+public final class ReportJson {
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .addModule(new Jdk8Module())
+            .addModule(new JavaTimeModule())
+            .addModule(new SimpleModule()
+                    .addSerializer(as(Worded.class, Worded::word))
+                    .addSerializer(as(Pointer.class, Pointer::value))
+                    .addSerializer(as(Sense.class, Sense::word))
+                    .addSerializer(as(MeasureUnit.class, MeasureUnit::symbol)))
+            .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .serializationInclusion(JsonInclude.Include.NON_ABSENT)
+            .build();
+
+    /** Line ends that do not depend on the machine. */
+    private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
+
+    private static final Separators SEPARATORS = Separators.createDefaultInstance()
+            .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+            .withObjectEmptySeparator("")
+            .withArrayEmptySeparator("");
+
+    private ReportJson() {}
+
+    /** Indented for people, without a line end after it. */
+    public static String text(Report report) {
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENT).withArrayIndenter(INDENT);
+        try {
+            return MAPPER.writer(printer).writeValueAsString(report);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("A report is always JSON", e);
+        }
+    }
+
+    /** What the report's own digest is taken over. */
+    static String withoutProvenance(Report report) {
+        ObjectNode tree = MAPPER.valueToTree(report);
+        tree.remove("provenance");
+        return tree.toString();
+    }
+
+    private static <T> StdSerializer<T> as(Class<T> type, Function<T, String> text) {
+        return new StdSerializer<>(type) {
+            @Override
+            public void serialize(T value, JsonGenerator json, SerializerProvider provider) throws IOException {
+                json.writeString(text.apply(value));
+            }
+        };
+    }
+}

@@ -1,0 +1,44 @@
+package org.deckplanreview.report;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.ruleset.Concern;
+import org.deckplanreview.ruleset.Obligation;
+import org.deckplanreview.ruleset.Standing;
+import org.deckplanreview.submission.Need;
+
+/**
+ * One provision on one subject, or on several that are alike.
+ *
+ * @param provision its id in the edition
+ * @param standing how binding the source is
+ * @param found what was found; empty where the provision names no quantity
+ * @param allowed empty where nothing is compared
+ * @param utilisation three decimals, rounded away from compliance
+ * @param sentence what was found, for people
+ * @param advice what would put it right, where it does not comply or is undetermined
+ * @param needs what would decide an undetermined finding
+ */
+public record ReportedFinding(
+        String provision,
+        String title,
+        Concern concern,
+        Obligation obligation,
+        Standing standing,
+        ReportedSubject subject,
+        Determination determination,
+        Optional<Found> found,
+        Optional<Allowed> allowed,
+        Optional<BigDecimal> utilisation,
+        String sentence,
+        Optional<String> advice,
+        List<ReportedStep> working,
+        ReportedCitation citation,
+        List<Need> needs) {
+    public ReportedFinding {
+        working = List.copyOf(working);
+        needs = List.copyOf(needs);
+    }
+}

@@ -1,0 +1,49 @@
+package org.deckplanreview.report;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.submission.Pointer;
+
+/**
+ * One step of a calculation.
+ *
+ * @param expression in symbols; empty for a value that enters from outside
+ * @param substituted the expression with numbers put in
+ * @param value empty where the step has no finite value
+ * @param equation number or clause in the source
+ * @param meaning what the symbol stands for
+ * @param from members of the submission that entered here
+ */
+public record ReportedStep(
+        String symbol,
+        Optional<String> expression,
+        Optional<String> substituted,
+        Optional<BigDecimal> value,
+        MeasureUnit unit,
+        Optional<String> equation,
+        Optional<String> meaning,
+        List<Pointer> from) {
+    public ReportedStep {
+        from = List.copyOf(from);
+    }
+
+    static ReportedStep of(WorkingStep step) {
+        return new ReportedStep(
+                step.symbol(),
+                given(step.expression()),
+                given(step.substituted()),
+                Optional.of(step.value()).filter(Double::isFinite).map(Numbers::rounded),
+                step.unit(),
+                given(step.equation()),
+                given(step.meaning()),
+                step.from());
+    }
+
+    private static Optional<String> given(String text) {
+        return Optional.of(text).filter(t -> !t.isBlank());
+    }
+}

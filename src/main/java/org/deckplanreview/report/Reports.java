@@ -1,0 +1,146 @@
+package org.deckplanreview.report;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.deckplanreview.assessment.Assessment;
+import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.assessment.Finding;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.provenance.CanonicalJson;
+import org.deckplanreview.provenance.Digest;
+import org.deckplanreview.ruleset.Provision;
+import org.deckplanreview.ruleset.Rule;
+import org.deckplanreview.submission.Submission;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Vocabulary;
+
+/** Makes reports of assessments. The same assessment of the same bytes gives the same report. */
+public final class Reports {
+    static final String NOTICE =
+            "A pre-check of a design on paper. It grants no approval and replaces no inspection. Local"
+                    + " codes, the authority that applies them and a licensed engineer prevail over it.";
+
+    /** Worst first; stable, so that subjects with the same pointer keep the layout's order. */
+    private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::determination)
+            .thenComparing(f -> f.provision().obligation())
+            .thenComparing(
+                    Comparator.<Finding>comparingDouble(f -> f.utilisation().orElse(Double.NEGATIVE_INFINITY))
+                            .reversed())
+            .thenComparingInt(f -> f.provision().order())
+            .thenComparing(f -> f.subject().pointer());
+
+    private final Vocabulary vocabulary;
+    private final String serviceVersion;
+
+    /** @param vocabulary names the parameters whose sources citations tell */
+    public Reports(Vocabulary vocabulary, String serviceVersion) {
+        this.vocabulary = vocabulary;
+        this.serviceVersion = serviceVersion;
+    }
+
+    /**
+     * The report of an assessment.
+     *
+     * @param received the bytes as they came
+     * @param submissionJson the same submission as JSON text, in any form
+     */
+    public Report of(Assessment assessment, byte[] received, String submissionJson) {
+        Provenance provenance = new Provenance(
+                serviceVersion,
+                Digest.sha256(received),
+                canonicalDigest(submissionJson),
+                assessment.edition().digest(),
+                "");
+        Report unsealed = unsealed(assessment, provenance);
+        String digest = canonicalDigest(ReportJson.withoutProvenance(unsealed));
+        return unsealed(
+                assessment,
+                new Provenance(
+                        provenance.service(),
+                        provenance.received(),
+                        provenance.submission(),
+                        provenance.edition(),
+                        digest));
+    }
+
+    private Report unsealed(Assessment assessment, Provenance provenance) {
+        Submission submission = assessment.layout().submission();
+        List<Finding> ordered = assessment.findings().stream().sorted(ORDER).toList();
+        List<ReportedFinding> findings = ordered.stream().map(this::reported).toList();
+        return new Report(
+                NOTICE,
+                submission.reference(),
+                submission.title(),
+                submission.reviewOn(),
+                assessment.outcome(),
+                Counts.of(findings),
+                ReportedEdition.of(assessment.edition()),
+                gathered(assessment.edition().cautions(), ordered, Provision::caution),
+                gathered(assessment.edition().referrals(), ordered, Provision::referral),
+                findings,
+                assessment.assumptions(),
+                provenance);
+    }
+
+    private ReportedFinding reported(Finding finding) {
+        Provision provision = finding.provision();
+        Comparison comparison = Comparison.of(finding);
+        return new ReportedFinding(
+                provision.id(),
+                provision.title(),
+                provision.concern(),
+                provision.obligation(),
+                provision.citation().source().standing(),
+                ReportedSubject.of(finding),
+                finding.determination(),
+                comparison.found(),
+                comparison.allowed(),
+                finding.utilisation().stream()
+                        .filter(Double::isFinite)
+                        .mapToObj(Numbers::utilisation)
+                        .findFirst(),
+                finding.sentence(),
+                Optional.of(provision.advice()).filter(a -> isOpen(finding) && !a.isBlank()),
+                finding.working().stream().map(ReportedStep::of).toList(),
+                ReportedCitation.of(provision.citation(), setBy(provision.rule())),
+                finding.needs());
+    }
+
+    private List<ReportedCitation.SetBy> setBy(Rule rule) {
+        if (!(rule instanceof Rule.Calculation calculation)) {
+            return List.of();
+        }
+        Parameters parameters = calculation.parameters();
+        return vocabulary.method(calculation.method()).map(MethodDescription::parameters).stream()
+                .flatMap(List::stream)
+                .map(ParameterDescription::name)
+                .map(n -> ReportedCitation.SetBy.of(
+                        n, parameters.source(n), parameters.recalled().contains(n)))
+                .toList();
+    }
+
+    private static List<String> gathered(
+            List<String> always, List<Finding> findings, Function<Provision, Optional<String>> text) {
+        Set<String> all = new LinkedHashSet<>(always);
+        findings.stream()
+                .filter(Reports::isOpen)
+                .flatMap(f -> text.apply(f.provision()).stream())
+                .forEach(all::add);
+        return List.copyOf(all);
+    }
+
+    private static String canonicalDigest(String json) {
+        return Digest.sha256(CanonicalJson.of(json));
+    }
+
+    private static boolean isOpen(Finding finding) {
+        return finding.determination() == Determination.DOES_NOT_COMPLY
+                || finding.determination() == Determination.UNDETERMINED;
+    }
+}

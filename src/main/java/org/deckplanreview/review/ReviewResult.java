@@ -1,0 +1,29 @@
+package org.deckplanreview.review;
+
+import java.util.List;
+import org.deckplanreview.report.Report;
+import org.deckplanreview.submission.Fault;
+import org.deckplanreview.submission.Pointer;
+
+/** What became of a submission. */
+public sealed interface ReviewResult {
+    record Reviewed(Report report) implements ReviewResult {}
+
+    /**
+     * The bytes are not JSON as the service reads it.
+     *
+     * @param line from 1
+     * @param column from 1
+     */
+    record NotJson(String detail, int line, int column) implements ReviewResult {}
+
+    /** JSON, but not a submission; the faults are in a stable order and never empty. */
+    record Invalid(List<Fault> faults) implements ReviewResult {
+        public Invalid {
+            faults = List.copyOf(faults);
+        }
+    }
+
+    /** A submission that asks for a region or edition that there is none of. */
+    record UnknownRuleset(String detail, String accepted, Pointer pointer) implements ReviewResult {}
+}

@@ -1,0 +1,250 @@
+package org.deckplanreview.ruleset;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.deckplanreview.measure.Flag;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Value;
+import org.deckplanreview.measure.Word;
+import org.deckplanreview.provenance.CanonicalJson;
+import org.deckplanreview.provenance.Digest;
+import org.deckplanreview.ruleset.ResolvedParameters.Origin;
+import org.deckplanreview.ruleset.ResolvedParameters.Parameter;
+import org.deckplanreview.vocabulary.Table;
+
+/**
+ * A resolved edition as canonical JSON. Holds what the edition says and what it uses of its standards, so that its
+ * digest changes with any value, citation or word, and stays with comments, blank lines and the order of members.
+ */
+final class CanonicalEdition {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final SortedMap<String, SortedMap<String, Object>> used = new TreeMap<>();
+
+    private CanonicalEdition() {}
+
+    /** The edition with its canonical form and digest. */
+    static Edition complete(Edition e) {
+        String canonical = canonical(new CanonicalEdition().edition(e));
+        return new Edition(
+                e.region(),
+                e.regionTitle(),
+                e.name(),
+                e.title(),
+                e.from(),
+                e.until(),
+                e.basedOn(),
+                e.sources(),
+                e.loads(),
+                e.provisions(),
+                e.cautions(),
+                e.referrals(),
+                e.notes(),
+                canonical,
+                Digest.sha256(canonical));
+    }
+
+    static String digestOf(YamlNode content) {
+        return Digest.sha256(canonical(content.plain()));
+    }
+
+    private static String canonical(Object plain) {
+        try {
+            return CanonicalJson.of(JSON.writeValueAsString(plain));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("Maps, lists and scalars can be written", e);
+        }
+    }
+
+    private Map<String, Object> edition(Edition e) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("region", e.region());
+        json.put("regionTitle", e.regionTitle());
+        json.put("edition", e.name());
+        json.put("title", e.title());
+        json.put("inForce", inForce(e));
+        json.put("cautions", e.cautions());
+        json.put("referrals", e.referrals());
+        json.put("notes", e.notes());
+        Map<String, Object> sources = new LinkedHashMap<>();
+        e.sources().forEach(source -> sources.put(source.key(), source(source)));
+        json.put("sources", sources);
+        Map<String, Object> loads = new LinkedHashMap<>();
+        loads.put("imposed", e.loads().imposed().stream().map(this::imposed).toList());
+        loads.put("parameters", parameters((ResolvedParameters) e.loads().parameters()));
+        json.put("loads", loads);
+        json.put("provisions", e.provisions().stream().map(this::provision).toList());
+        json.put("standards", used);
+        return json;
+    }
+
+    private static Map<String, Object> inForce(Edition e) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("from", e.from().toString());
+        e.until().ifPresent(day -> json.put("until", day.toString()));
+        return json;
+    }
+
+    private static Map<String, Object> source(Source s) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("title", s.title());
+        json.put("edition", s.edition());
+        json.put("publisher", s.publisher());
+        json.put("standing", s.standing().word());
+        return json;
+    }
+
+    private static Map<String, Object> cite(Citation c) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("source", c.source().key());
+        json.put("clause", c.clause());
+        json.put("confirmed", two("by", c.confirmedBy().word(), "on", c.on().toString()));
+        return json;
+    }
+
+    private Map<String, Object> imposed(LoadRules.ImposedRow row) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("when", condition(row.when()));
+        json.put("uniform", value(row.uniform()));
+        json.put("concentrated", value(row.concentrated()));
+        json.put("category", row.category());
+        json.put("reason", row.reason());
+        json.put("cite", cite(row.citation()));
+        return json;
+    }
+
+    private Map<String, Object> provision(Provision p) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", p.id());
+        json.put("title", p.title());
+        json.put("concern", p.concern().word());
+        json.put("obligation", p.obligation().word());
+        json.put("cite", cite(p.citation()));
+        json.put("subjects", p.subjects().word());
+        json.put("when", condition(p.when()));
+        json.put("advice", p.advice());
+        p.caution().ifPresent(text -> json.put("caution", text));
+        p.referral().ifPresent(text -> json.put("referral", text));
+        if (p.rule() instanceof Rule.Limit limit) {
+            json.put("limit", limit(limit));
+        } else if (p.rule() instanceof Rule.Calculation calculation) {
+            json.put("calculate", calculation(calculation));
+        }
+        return json;
+    }
+
+    private static Map<String, Object> limit(Rule.Limit limit) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("quantity", limit.quantity());
+        json.put(
+                limit.sense().word(),
+                limit.rows().stream()
+                        .map(row -> two(
+                                "when",
+                                condition(row.when()),
+                                "values",
+                                row.values().stream()
+                                        .map(CanonicalEdition::value)
+                                        .toList()))
+                        .toList());
+        return json;
+    }
+
+    private Map<String, Object> calculation(Rule.Calculation calculation) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("method", calculation.method());
+        json.put("parameters", parameters((ResolvedParameters) calculation.parameters()));
+        return json;
+    }
+
+    private Map<String, Object> parameters(ResolvedParameters parameters) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        parameters.all().forEach((name, parameter) -> json.put(name, parameter(parameter)));
+        return json;
+    }
+
+    /** A standard's value stands once, among the standards; those who use it name the standard. */
+    private Map<String, Object> parameter(Parameter parameter) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        if (parameter.origin() instanceof Origin.FromStandard standard) {
+            Layered layered = standard.layered();
+            used.computeIfAbsent(layered.standard(), key -> new TreeMap<>()).put(layered.name(), layered(layered));
+            json.put("from", layered.standard());
+            return json;
+        }
+        if (parameter instanceof Parameter.Single single) {
+            json.put("value", value(single.value()));
+        }
+        json.put("cite", cite(parameter.origin().citation()));
+        return json;
+    }
+
+    private static Map<String, Object> layered(Layered layered) {
+        Map<String, Object> json = stated(layered.content(), layered.citation());
+        layered.replaced().ifPresent(old -> json.put("replaces", stated(old.content(), old.citation())));
+        return json;
+    }
+
+    private static Map<String, Object> stated(StandardFile.Content content, Citation citation) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        if (content instanceof StandardFile.Content.Grid grid) {
+            Map<String, Object> columns = new LinkedHashMap<>();
+            grid.columns().forEach((name, type) -> columns.put(name, type.text()));
+            json.put("columns", columns);
+            json.put("rows", grid.rows().stream().map(CanonicalEdition::cells).toList());
+        } else if (content instanceof StandardFile.Content.Single single) {
+            json.put("value", value(TokenReader.unread(single.token())));
+        }
+        json.put("cite", cite(citation));
+        return json;
+    }
+
+    private static Map<String, Object> cells(Table.Row row) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        row.cells().forEach((name, cell) -> json.put(name, cell instanceof Measure m ? m.value() : value(cell)));
+        return json;
+    }
+
+    private static Object value(Value value) {
+        if (value instanceof Measure m) {
+            return two("value", m.value(), "unit", m.unit().symbol());
+        }
+        return value instanceof Word w ? w.word() : ((Flag) value).yes();
+    }
+
+    private static Map<String, Object> condition(Condition condition) {
+        SortedMap<String, Object> json = new TreeMap<>();
+        for (Condition part : condition instanceof Condition.All all ? all.conditions() : List.of(condition)) {
+            if (part instanceof Condition.Compare compare) {
+                json.put(compare.quantity(), compared(compare, json.get(compare.quantity())));
+            } else if (part instanceof Condition.OneOf oneOf) {
+                json.put(oneOf.quantity(), oneOf.words());
+            } else if (part instanceof Condition.Is is) {
+                json.put(is.quantity(), is.yes());
+            }
+        }
+        return json;
+    }
+
+    private static Map<String, Object> compared(Condition.Compare compare, Object others) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        Optional.ofNullable((Map<?, ?>) others)
+                .ifPresent(map -> map.forEach((sense, value) -> json.put((String) sense, value)));
+        json.put(compare.sense().word(), value(compare.value()));
+        return json;
+    }
+
+    private static Map<String, Object> two(String name, Object value, String otherName, Object otherValue) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put(name, value);
+        json.put(otherName, otherValue);
+        return json;
+    }
+}

@@ -1,0 +1,33 @@
+package org.deckplanreview.ruleset;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Which edition of a region's ruleset holds on a day. */
+public sealed interface InForce {
+
+    record Found(Edition edition) implements InForce {}
+
+    /** The region has editions, none of them on that day. */
+    record NoneThatDay(String region, List<Period> editions) implements InForce {
+        public NoneThatDay {
+            editions = List.copyOf(editions);
+        }
+    }
+
+    /** @param nearest the known region that was most likely meant */
+    record UnknownRegion(List<String> known, Optional<String> nearest) implements InForce {
+        public UnknownRegion {
+            known = List.copyOf(known);
+        }
+    }
+
+    /** @param until last day in force, empty where no end is known */
+    record Period(String edition, LocalDate from, Optional<LocalDate> until) {
+        boolean includes(LocalDate day) {
+            return !day.isBefore(from)
+                    && until.filter(last -> last.isBefore(day)).isEmpty();
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package org.deckplanreview.ruleset;
+
+import java.util.Optional;
+
+/**
+ * A standard's value or table as it holds in an edition.
+ *
+ * @param standard the edition's short name of the standard
+ * @param citation who states what holds
+ * @param replaced what the standard itself states, where the edition sets it otherwise
+ */
+record Layered(
+        String standard, String name, StandardFile.Content content, Citation citation, Optional<Replaced> replaced) {
+
+    record Replaced(StandardFile.Content content, Citation citation) {}
+
+    Layered set(StandardFile.Content other, Citation setBy) {
+        return new Layered(standard, name, other, setBy, Optional.of(new Replaced(content, citation)));
+    }
+
+    /** For people: where it stands, who set it and what it replaced. */
+    String source() {
+        return replaced.map(old -> old.citation().text() + "; set by " + citation.text() + was(old.content()))
+                .orElseGet(citation::text);
+    }
+
+    private static String was(StandardFile.Content old) {
+        return old instanceof StandardFile.Content.Single single
+                ? " (was " + single.token().text() + ")"
+                : "";
+    }
+}

@@ -1,0 +1,124 @@
+package org.deckplanreview.ruleset;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.deckplanreview.vocabulary.Vocabulary;
+
+/** Reads rulesets: standards and editions, resolved and checked against the vocabulary, and the cases beside them. */
+public final class RulesetLoader {
+
+    private static final String NAME = "[A-Za-z0-9][A-Za-z0-9.-]*";
+    private static final Pattern STANDARD = Pattern.compile("standards/" + NAME + "\\.yaml");
+    private static final Pattern CASES = Pattern.compile("(" + NAME + ")/cases/(" + NAME + ")/" + NAME + "\\.yaml");
+    private static final Pattern EDITION = Pattern.compile("(?!standards/)" + NAME + "/" + NAME + "\\.yaml");
+    private static final String PLACES = "standards/<standard>.yaml, <region>/<edition>.yaml, "
+            + "<region>/cases/<edition>/<name>.yaml or " + ReleasedEditions.FILE;
+
+    private final RulesetFiles files;
+    private final Map<String, RulesetFile> read = new TreeMap<>();
+
+    private RulesetLoader(RulesetFiles files) {
+        this.files = files;
+    }
+
+    /** All standards and editions, or all faults in them. Never throws for what stands in the files. */
+    public static LoadResult load(RulesetFiles files, Vocabulary vocabulary) {
+        return new RulesetLoader(files).load(vocabulary);
+    }
+
+    /** All cases beside loaded editions, or all faults in them. Never throws for what stands in the files. */
+    public static CasesResult readCases(RulesetFiles files, Rulesets rulesets) {
+        return new RulesetLoader(files).cases(rulesets);
+    }
+
+    private LoadResult load(Vocabulary vocabulary) {
+        List<String> paths = paths();
+        Map<String, Optional<StandardFile>> standards = new TreeMap<>();
+        paths.stream()
+                .filter(path -> STANDARD.matcher(path).matches())
+                .forEach(
+                        path -> standards.put(path, entry(path, Format.STANDARD).flatMap(StandardFile::read)));
+        Map<String, Edition> editions = new TreeMap<>();
+        paths.stream()
+                .filter(path -> EDITION.matcher(path).matches())
+                .forEach(path -> entry(path, Format.EDITION)
+                        .flatMap(root -> EditionReader.read(root, standards, vocabulary))
+                        .ifPresent(edition -> editions.put(path, edition)));
+        paths.stream()
+                .filter(path -> !hasPlace(path))
+                .forEach(
+                        path -> file(path).fault(1, "'" + path + "'", "This is no place for a ruleset's file", PLACES));
+        Calendar.check(editions, this::file);
+        if (paths.contains(ReleasedEditions.FILE) && faults().isEmpty()) {
+            bytes(ReleasedEditions.FILE)
+                    .ifPresent(bytes -> ReleasedEditions.check(file(ReleasedEditions.FILE), bytes, editions));
+        }
+        List<RulesetFault> faults = faults();
+        return faults.isEmpty()
+                ? new LoadResult.Loaded(new Rulesets(editions.values()))
+                : new LoadResult.Faulty(faults);
+    }
+
+    private CasesResult cases(Rulesets rulesets) {
+        List<CaseFile> cases = new ArrayList<>();
+        for (String path : paths()) {
+            var place = CASES.matcher(path);
+            if (place.matches()) {
+                entry(path, Format.CASES)
+                        .flatMap(root -> CaseReader.read(root, place.group(1), place.group(2), rulesets))
+                        .ifPresent(cases::add);
+            }
+        }
+        List<RulesetFault> faults = faults();
+        return faults.isEmpty() ? new CasesResult.Read(cases) : new CasesResult.Faulty(faults);
+    }
+
+    private static boolean hasPlace(String path) {
+        return path.equals(ReleasedEditions.FILE)
+                || STANDARD.matcher(path).matches()
+                || EDITION.matcher(path).matches()
+                || CASES.matcher(path).matches();
+    }
+
+    private List<String> paths() {
+        try {
+            return files.list();
+        } catch (IOException e) {
+            file(".")
+                    .fault(
+                            1,
+                            String.valueOf(e.getMessage()),
+                            "The rulesets cannot be listed",
+                            "a directory that can be read");
+            return List.of();
+        }
+    }
+
+    private Optional<Entry> entry(String path, Format format) {
+        RulesetFile file = file(path);
+        return bytes(path).flatMap(bytes -> YamlReader.read(file, bytes)).map(node -> format.check(file, node));
+    }
+
+    private Optional<byte[]> bytes(String path) {
+        try (InputStream in = files.open(path)) {
+            return Optional.of(in.readNBytes(YamlReader.MOST_BYTES + 1));
+        } catch (IOException e) {
+            file(path).fault(1, "'" + path + "'", "The file cannot be read", "a file that can be read");
+            return Optional.empty();
+        }
+    }
+
+    private RulesetFile file(String path) {
+        return read.computeIfAbsent(path, RulesetFile::new);
+    }
+
+    private List<RulesetFault> faults() {
+        return read.values().stream().flatMap(file -> file.faults().stream()).toList();
+    }
+}

@@ -1,0 +1,206 @@
+package org.deckplanreview.submission;
+
+import java.util.Optional;
+import org.deckplanreview.measure.Length;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.Polygon;
+
+/** Members of one platform's frame that do not fit the outline, the walls or each other. */
+final class FrameChecks {
+
+    private final Submission submission;
+    private final Platform platform;
+    private final Pointer pointer;
+    private final Optional<Polygon> area;
+    private final FaultList faults;
+
+    /**
+     * @param area of the platform; empty where its outline is at fault, and then nothing is compared with it
+     */
+    FrameChecks(Submission submission, int platformIndex, Optional<Polygon> area, FaultList faults) {
+        this.submission = submission;
+        this.platform = submission.platforms().get(platformIndex);
+        this.pointer = Pointer.of("/platforms").child(platformIndex);
+        this.area = area;
+        this.faults = faults;
+    }
+
+    void check() {
+        platform.fall().ifPresent(f -> fall(f, pointer.child("fall").child("direction")));
+        platform.boards()
+                .ifPresent(b -> direction(b.direction(), pointer.child("boards").child("direction")));
+        platform.joists().ifPresent(j -> joists(j, pointer.child("joists")));
+        platform.ledger().ifPresent(l -> ledger(l, pointer.child("ledger")));
+        for (int i = 0; i < platform.beams().size(); i++) {
+            beam(platform.beams().get(i), pointer.child("beams").child(i));
+        }
+        for (int i = 0; i < platform.footings().size(); i++) {
+            footing(platform.footings().get(i), pointer.child("footings").child(i));
+        }
+    }
+
+    private void fall(Fall fall, Pointer direction) {
+        fall.direction().ifPresent(d -> direction(d, direction));
+        if (fall.direction().isEmpty() && Double.isFinite(fall.oneIn())) {
+            faults.add(
+                    direction,
+                    "The member is missing, though the platform falls",
+                    "the direction downhill as a list of two numbers, [dx, dy]");
+        }
+    }
+
+    private boolean direction(Direction direction, Pointer at) {
+        boolean zero = direction.dx() == 0 && direction.dy() == 0;
+        if (zero) {
+            faults.add(at, "The direction has no length", "a list of two numbers, [dx, dy], not both zero");
+        }
+        return !zero;
+    }
+
+    private void joists(JoistField joists, Pointer at) {
+        joists.endNotch().ifPresent(n -> endNotch(n, joists.timber(), at));
+        if (direction(joists.direction(), at.child("direction"))) {
+            double across = extentAcross(joists.direction());
+            if (across / joists.spacing().mm() > Tolerances.MOST_JOISTS) {
+                faults.add(
+                        at.child("spacing"),
+                        "A platform " + faults.length(across) + " wide would have more than " + Tolerances.MOST_JOISTS
+                                + " joists",
+                        "a spacing of at least " + faults.length(across / Tolerances.MOST_JOISTS)
+                                + ", or a smaller platform");
+            }
+        }
+    }
+
+    /** Width of the outline at a right angle to a direction, in mm. */
+    private double extentAcross(Direction along) {
+        // Scaled first, since the square of a very small direction would be zero.
+        double scale = Math.max(Math.abs(along.dx()), Math.abs(along.dy()));
+        double dx = along.dx() / scale;
+        double dy = along.dy() / scale;
+        double length = Math.sqrt(dx * dx + dy * dy);
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (PlanPoint p : platform.outline()) {
+            double across = (p.yMm() * dx - p.xMm() * dy) / length;
+            least = Math.min(least, across);
+            most = Math.max(most, across);
+        }
+        return most - least;
+    }
+
+    private void endNotch(EndNotch notch, String timber, Pointer member) {
+        timber(timber)
+                .filter(t -> notch.depth().mm() >= t.depth().mm())
+                .ifPresent(t -> faults.add(
+                        member.child("endNotch").child("depth"),
+                        "The notch of " + faults.length(notch.depth().mm()) + " leaves nothing of the timber's depth",
+                        "a depth below " + faults.length(t.depth().mm())));
+    }
+
+    private void ledger(Ledger ledger, Pointer at) {
+        if (!Plan.hasLength(ledger.line(), at.child("line"), faults)) {
+            return;
+        }
+        submission.site().walls().stream()
+                .filter(w -> w.id().equals(ledger.wall()))
+                .findFirst()
+                .ifPresent(w -> alongWall(ledger, Plan.segment(w.line()), at.child("line")));
+        area.filter(a -> a.distance(Plan.lineString(ledger.line())) > Tolerances.LEDGER_MM)
+                .ifPresent(a -> faults.add(
+                        at.child("line"),
+                        "The ledger lies " + faults.length(a.distance(Plan.lineString(ledger.line())))
+                                + " outside the outline",
+                        "a ledger within " + faults.length(Tolerances.LEDGER_MM) + " of the outline"));
+    }
+
+    private void alongWall(Ledger ledger, LineSegment wall, Pointer at) {
+        LineSegment line = Plan.segment(ledger.line());
+        double off = Math.max(wall.distance(line.p0), wall.distance(line.p1));
+        if (off > Tolerances.LEDGER_MM) {
+            faults.add(
+                    at,
+                    "An end of the ledger lies " + faults.length(off) + " from the wall " + Found.quoted(ledger.wall()),
+                    "a ledger with both ends within " + faults.length(Tolerances.LEDGER_MM) + " of its wall");
+        }
+    }
+
+    private void beam(Beam beam, Pointer at) {
+        beam.endNotch().ifPresent(n -> endNotch(n, beam.timber(), at));
+        if (!Plan.hasLength(beam.line(), at.child("line"), faults)) {
+            return;
+        }
+        area.map(a -> a.distance(Plan.lineString(beam.line())))
+                .filter(outside -> outside > Tolerances.BEAM_OUTSIDE_MM)
+                .ifPresent(outside -> faults.add(
+                        at.child("line"),
+                        "The beam lies " + faults.length(outside) + " outside the outline",
+                        "a beam within " + faults.length(Tolerances.BEAM_OUTSIDE_MM) + " of the outline"));
+        for (int i = 0; i < beam.posts().size(); i++) {
+            Pointer named = at.child("posts").child(i);
+            post(beam.posts().get(i)).ifPresent(p -> postUnderBeam(p, beam, named));
+        }
+    }
+
+    private void postUnderBeam(Post post, Beam beam, Pointer at) {
+        Optional<Timber> postTimber = timber(post.timber());
+        Optional<Timber> beamTimber = timber(beam.timber());
+        if (postTimber.isEmpty() || beamTimber.isEmpty()) {
+            return;
+        }
+        double alongPost = postTimber.get().breadth().mm();
+        double widerSide = Math.max(alongPost, postTimber.get().depth().mm());
+        double beamBreadth = beam.plies() * beamTimber.get().breadth().mm();
+        LineSegment line = Plan.segment(beam.line());
+        Coordinate centre = Plan.coordinate(post.at());
+        within(
+                line.distancePerpendicular(centre),
+                (widerSide + beamBreadth) / 2,
+                "off the line of beam " + Found.quoted(beam.id()),
+                post,
+                at);
+        double along = line.projectionFactor(centre) * line.getLength();
+        within(
+                Math.max(-along, along - line.getLength()),
+                alongPost / 2,
+                "beyond the end of beam " + Found.quoted(beam.id()),
+                post,
+                at);
+    }
+
+    private void within(double distance, double allowed, String where, Post post, Pointer at) {
+        if (distance > allowed + Tolerances.SEATING_MM) {
+            faults.add(
+                    at,
+                    "The centre of post " + Found.quoted(post.id()) + " lies " + faults.length(distance) + " " + where,
+                    "a post whose centre lies at most " + faults.length(allowed) + " " + where);
+        }
+    }
+
+    private void footing(Footing footing, Pointer at) {
+        if (footing.shape() == FootingShape.ROUND && footing.length().isPresent()) {
+            faults.add(
+                    at.child("length"),
+                    "A round footing has no length",
+                    "a round footing with its diameter as breadth alone, or a rectangular one");
+        }
+        Optional<Length> depth = footing.depth();
+        if (depth.isPresent()
+                && footing.embedment().filter(e -> e.mm() > depth.get().mm()).isPresent()) {
+            faults.add(
+                    at.child("embedment"),
+                    "The post reaches below the underside of its footing",
+                    "an embedment of at most the footing's depth, "
+                            + faults.length(depth.get().mm()));
+        }
+    }
+
+    private Optional<Timber> timber(String id) {
+        return submission.timbers().stream().filter(t -> t.id().equals(id)).findFirst();
+    }
+
+    private Optional<Post> post(String id) {
+        return platform.posts().stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,32 @@
+package org.deckplanreview.submission;
+
+/**
+ * How exactly a drawing must fit together before this service calls it a fault. These are the service's own and come
+ * from no standard: wide enough for coordinates that a designer rounds to whole millimetres or quarter inches, narrow
+ * enough that what passes can be laid out without guessing what was meant.
+ */
+final class Tolerances {
+
+    /** Points closer than this are one point. */
+    static final double SAME_PLACE_MM = 1;
+
+    /** What a post may lack to touch its beam. */
+    static final double SEATING_MM = 1;
+
+    /** How far what lies along or within an outline may lie off it. */
+    static final double OUTLINE_MM = 10;
+
+    /** How far a ledger may lie from the face of its wall, and from the outline that it carries. */
+    static final double LEDGER_MM = 100;
+
+    /** How far a beam may lie outside the outline, such as under overhanging joists that the outline leaves out. */
+    static final double BEAM_OUTSIDE_MM = 500;
+
+    /** The smallest area that an outline may enclose; less is a slip of the pen. */
+    static final double SMALLEST_AREA_MM2 = 10_000;
+
+    /** More joists than any deck has; bounds the work of laying out a document. */
+    static final int MOST_JOISTS = 2000;
+
+    private Tolerances() {}
+}
