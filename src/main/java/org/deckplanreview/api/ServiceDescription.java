@@ -24,4 +24,4 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
             @Tag(name = "schemas", description = "The forms of submissions, reports and rulesets."),
             @Tag(name = "problems", description = "What problems mean.")
         })
-class ServiceDescription extends Application {}
+public class ServiceDescription extends Application {}

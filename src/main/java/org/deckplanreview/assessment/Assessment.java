@@ -7,7 +7,7 @@ import org.deckplanreview.ruleset.Edition;
 /**
  * All findings of one edition on one layout.
  *
- * @param findings in the report's order
+ * @param findings in the edition's order
  * @param assumptions of the layout, the loads and the methods, without repetition
  * @param outcome the worst determination of the shall provisions; COMPLIES if none is worse
  */

@@ -41,7 +41,6 @@ public final class Assessor {
             findings.addAll(findings(provision, layout, one));
         }
         findings.forEach(f -> assumptions.addAll(f.assumptions()));
-        findings.sort(REPORT_ORDER);
         return new Assessment(layout, edition, List.copyOf(findings), List.copyOf(assumptions), outcome(findings));
     }
 
@@ -50,15 +49,6 @@ public final class Assessor {
         ReviewContext geometryOnly = new ReviewContext(layout, NoLoadPath.INSTANCE, List.of());
         return Loads.of(edition, layout, new Conditions(catalogue, geometryOnly));
     }
-
-    private static final Comparator<Finding> REPORT_ORDER = Comparator.comparing(Finding::determination)
-            .thenComparing(f -> f.provision().obligation())
-            .thenComparing(
-                    f -> f.utilisation().isPresent() ? f.utilisation().getAsDouble() : Double.NEGATIVE_INFINITY,
-                    Comparator.reverseOrder())
-            .thenComparing(f -> f.provision().order())
-            .thenComparing(f -> f.subject().pointer())
-            .thenComparing(f -> f.subject().label());
 
     private static Determination outcome(List<Finding> findings) {
         return findings.stream()

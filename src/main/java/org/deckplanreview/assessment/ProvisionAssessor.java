@@ -2,6 +2,7 @@ package org.deckplanreview.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.deckplanreview.layout.Subject;
@@ -65,7 +66,7 @@ final class ProvisionAssessor {
         }
         if (e instanceof Evaluation.Missing m) {
             return Result.undetermined(
-                    subject, d.quantity(), "The " + d.quantity() + " cannot be told from the submission.", m.needs());
+                    subject, d.quantity(), capital(d.quantity()) + ": cannot be told from the submission.", m.needs());
         }
         if (e instanceof Evaluation.OutOfScope o) {
             return Result.undetermined(
@@ -88,7 +89,7 @@ final class ProvisionAssessor {
             Result r = Result.undetermined(
                     subject,
                     d.name(),
-                    "The " + d.name() + " cannot be told from the submission."
+                    capital(d.name()) + ": cannot be told from the submission."
                             + candidates
                                     .onlyRow()
                                     .map(row -> " " + asked(limit.sense(), row.values()))
@@ -101,8 +102,7 @@ final class ProvisionAssessor {
             return Result.undetermined(
                     subject,
                     d.name(),
-                    "The " + d.name() + " is " + Phrases.of(found.value())
-                            + "; the edition gives no value for this case.",
+                    capital(d.name()) + ": " + Phrases.of(found.value()) + ". The edition gives no value for this case.",
                     List.of());
         }
         List<Result> results = candidates.rows().stream()
@@ -182,12 +182,16 @@ final class ProvisionAssessor {
     }
 
     private static String sentence(String quantity, Value found, Sense sense, List<Value> allowed, String remark) {
-        return "The " + quantity + " is " + Phrases.of(found) + (remark.isEmpty() ? "" : " (" + remark + ")") + ". "
+        return capital(quantity) + ": " + Phrases.of(found) + (remark.isEmpty() ? "" : " (" + remark + ")") + ". "
                 + asked(sense, allowed);
     }
 
     private static String asked(Sense sense, List<Value> allowed) {
-        return "What complies is " + (sense == Sense.EQUAL || sense == Sense.ONE_OF ? "" : sense.phrase() + " ")
+        return "Needed: " + (sense == Sense.EQUAL || sense == Sense.ONE_OF ? "" : sense.phrase() + " ")
                 + Phrases.of(allowed) + ".";
+    }
+
+    private static String capital(String quantity) {
+        return quantity.substring(0, 1).toUpperCase(Locale.ROOT) + quantity.substring(1);
     }
 }

@@ -55,6 +55,9 @@ final class TributaryAreas {
     void divideHeavyItem(int index, List<Coordinate> item, List<Coordinate> outline) {
         Geometry within =
                 OverlayNGRobust.overlay(Outline.polygon(item), Outline.polygon(outline), OverlayNG.INTERSECTION);
+        if (within.isEmpty()) {
+            return;
+        }
         for (Object polygon : PolygonExtracter.getPolygons(within)) {
             divideHeavyItem(index, (Polygon) polygon);
         }

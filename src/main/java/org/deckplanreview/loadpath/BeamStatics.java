@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Effects.Peak;
 import org.deckplanreview.loadpath.Effects.SpanEffects;
@@ -18,6 +20,9 @@ final class BeamStatics {
 
     /** A gain below this is rounding. */
     private static final double GAIN = 1e-12;
+
+    /** An effect this small beside the member's largest of its kind is what rounding leaves of none. */
+    private static final double ROUNDING = 1e-10;
 
     /** An effect along the beam whose slope is known. */
     private enum Curve {
@@ -103,20 +108,53 @@ final class BeamStatics {
     }
 
     private Effects computed(ActionFactors f) {
+        List<Peak> sagging = peaks(Curve.MOMENT, 1, f);
+        List<Peak> hogging = peaks(Curve.MOMENT, -1, f);
+        List<Peak> down = peaks(Curve.DEFLECTION, 1, f);
+        List<Peak> up = peaks(Curve.DEFLECTION, -1, f);
+        double noMoment = ROUNDING * largest(sagging, hogging);
+        double noDeflection = ROUNDING * largest(down, up);
         List<SpanEffects> spans = new ArrayList<>();
         for (int k = 0; k < frame.spans().size(); k++) {
             spans.add(new SpanEffects(
-                    peak(k, Curve.MOMENT, 1, f),
-                    peak(k, Curve.MOMENT, -1, f),
-                    peak(k, Curve.DEFLECTION, 1, f),
-                    peak(k, Curve.DEFLECTION, -1, f)));
+                    over(noMoment, sagging.get(k)),
+                    over(noMoment, hogging.get(k)),
+                    over(noDeflection, down.get(k)),
+                    over(noDeflection, up.get(k))));
         }
+        List<Extremes> reactions = IntStream.range(
+                        0, frame.seats().placeOfSupport().size())
+                .mapToObj(this::reaction)
+                .toList();
+        double noForce = ROUNDING
+                * reactions.stream().mapToDouble(r -> r.largest(f)).max().orElseThrow();
         List<SupportEffects> supports = new ArrayList<>();
-        for (int i = 0; i < frame.seats().placeOfSupport().size(); i++) {
-            Extremes reaction = reaction(i);
-            supports.add(new SupportEffects(shear(i, f), reaction.largest(f), reaction.smallest(f)));
+        for (int i = 0; i < reactions.size(); i++) {
+            Extremes r = reactions.get(i);
+            supports.add(new SupportEffects(shear(i, f), over(noForce, r.largest(f)), over(noForce, r.smallest(f))));
         }
         return new Effects(spans, supports);
+    }
+
+    private static double largest(List<Peak> some, List<Peak> others) {
+        return Stream.concat(some.stream(), others.stream())
+                .mapToDouble(Peak::value)
+                .max()
+                .orElseThrow();
+    }
+
+    private static Peak over(double nothing, Peak peak) {
+        return new Peak(over(nothing, peak.value()), peak.atMm());
+    }
+
+    private static double over(double nothing, double value) {
+        return Math.abs(value) > nothing ? value : 0;
+    }
+
+    private List<Peak> peaks(Curve curve, int sign, ActionFactors f) {
+        return IntStream.range(0, frame.spans().size())
+                .mapToObj(k -> peak(k, curve, sign, f))
+                .toList();
     }
 
     /** With the concentrated load just beside the support, all of it passes through the section between them. */

@@ -11,9 +11,8 @@ public final class Phrases {
     /** For example {@code 1100 mm}, {@code 2.5 kN/m²}, {@code UC4}, {@code yes}. */
     public static String of(Value value) {
         if (value instanceof Measure m) {
-            return m.unit() == MeasureUnit.RATIO
-                    ? Numbers.plain(m.value())
-                    : Numbers.plain(m.value()) + " " + unit(m.unit());
+            boolean isSpaced = m.unit() != MeasureUnit.RATIO && m.unit() != MeasureUnit.DEGREE;
+            return Numbers.plain(m.value()) + (isSpaced ? " " : "") + unit(m.unit());
         }
         if (value instanceof Word w) {
             return w.word();

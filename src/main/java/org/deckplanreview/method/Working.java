@@ -17,7 +17,8 @@ import org.deckplanreview.submission.Pointer;
  */
 public final class Working {
 
-    private static final Pattern SYMBOL = Pattern.compile("[A-Za-zα-ωΑ-Ω][A-Za-zα-ωΑ-Ω]*(?:_[A-Za-z0-9,]+)?");
+    private static final Pattern SYMBOL =
+            Pattern.compile("[A-Za-zα-ωΑ-Ω][A-Za-zα-ωΑ-Ω]*(?:_[A-Za-z0-9]+(?:,[A-Za-z0-9]+)*)?");
     private static final List<String> FUNCTIONS = List.of("min", "max", "sqrt");
 
     private final List<WorkingStep> steps = new ArrayList<>();

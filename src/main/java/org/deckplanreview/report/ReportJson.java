@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
@@ -40,12 +41,17 @@ public final class ReportJson {
     /** Line ends that do not depend on the machine. */
     private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
 
+    private static final Separators SEPARATORS = Separators.createDefaultInstance()
+            .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+            .withObjectEmptySeparator("")
+            .withArrayEmptySeparator("");
+
     private ReportJson() {}
 
     /** Indented for people, without a line end after it. */
     public static String text(Report report) {
         DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(INDENT).withArrayIndenter(INDENT);
+                new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENT).withArrayIndenter(INDENT);
         try {
             return MAPPER.writer(printer).writeValueAsString(report);
         } catch (JsonProcessingException e) {

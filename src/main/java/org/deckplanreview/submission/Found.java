@@ -23,15 +23,18 @@ final class Found {
 
     /** A text in quotation marks, cut short where it is long, with nothing in it that cannot be printed. */
     static String quoted(String text) {
-        StringBuilder shown = new StringBuilder("'");
-        text.codePoints()
-                .limit(LONGEST_EXCERPT)
+        int length = text.codePointCount(0, text.length());
+        return length <= LONGEST_EXCERPT
+                ? "'" + printable(text) + "'"
+                : "'" + printable(text.substring(0, text.offsetByCodePoints(0, LONGEST_EXCERPT))) + "\u2026'";
+    }
+
+    /** A text with a mark in place of each character that cannot be printed. */
+    static String printable(String text) {
+        return text.codePoints()
                 .map(c -> isPrintable(c) ? c : '\ufffd')
-                .forEach(shown::appendCodePoint);
-        if (text.codePointCount(0, text.length()) > LONGEST_EXCERPT) {
-            shown.append('\u2026');
-        }
-        return shown.append('\'').toString();
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 
     private static boolean isPrintable(int c) {

@@ -13,6 +13,9 @@ final class NearestName {
         Optional<String> nearest = Optional.empty();
         int fewest = Integer.MAX_VALUE;
         for (String name : known) {
+            if (2 * Math.abs(written.length() - name.length()) > name.length()) {
+                continue;
+            }
             int changes = changes(written, name);
             if (changes < fewest && 2 * changes <= name.length()) {
                 fewest = changes;

@@ -37,8 +37,9 @@ final class StrictJson {
 
     private static final char BYTE_ORDER_MARK = '\ufeff';
     private static final Pattern EXPONENT = Pattern.compile("[eE][+-]?0*([0-9]+)$");
-    private static final Pattern PARSER_INTERNALS =
-            Pattern.compile(" ?\\(start marker at [^)]*\\)+|, from `[^`]*`| \\(code \\d+[^)]*\\)");
+    /** What the parser's messages say of its own switches, and of character codes. */
+    private static final Pattern PARSER_INTERNALS = Pattern.compile(" ?\\(start marker at [^)]*\\)+|, from `[^`]*`"
+            + "|: enable `[^`]*` to allow|: maybe a \\(non-standard\\) comment\\?.*| \\(code \\d+[^)]*\\)|, code \\d+");
 
     private static final ObjectMapper TREES = new ObjectMapper(new JsonFactoryBuilder()
             .streamReadConstraints(StreamReadConstraints.builder()
@@ -92,7 +93,9 @@ final class StrictJson {
                 return new Parsed.Tree(root);
             } catch (JsonProcessingException e) {
                 JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
-                return refused(PARSER_INTERNALS.matcher(e.getOriginalMessage()).replaceAll(""), at);
+                String message =
+                        PARSER_INTERNALS.matcher(e.getOriginalMessage()).replaceAll("");
+                return refused(Found.printable(message), at);
             }
         } catch (IOException e) {
             throw new UncheckedIOException("A text in memory cannot fail to be read", e);

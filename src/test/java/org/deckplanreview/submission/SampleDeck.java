@@ -20,6 +20,8 @@ public final class SampleDeck {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+    private static final SubmissionReader READER = new SubmissionReader();
+
     private final ObjectNode document;
 
     private SampleDeck(ObjectNode document) {
@@ -77,7 +79,7 @@ public final class SampleDeck {
     }
 
     public ReadResult read() {
-        return new SubmissionReader().read(bytes());
+        return READER.read(bytes());
     }
 
     /**

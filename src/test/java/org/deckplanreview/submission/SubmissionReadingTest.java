@@ -34,4 +34,48 @@ class SubmissionReadingTest {
         assertThat(p.edges().get(3).guard()).contains("G1");
         assertThat(s.protection().fixings().get(0).finish()).contains(FixingFinish.STAINLESS_A2);
     }
+
+    /** The international inch is 25.4 mm exactly (ISO 80000-3:2006, annex; from memory). */
+    @Test
+    void inches_become_millimetres_as_they_are_written() {
+        Submission s = SampleDeck.complete()
+                .with("/units", "in")
+                .with("/platforms/0/guards/0/height", 36)
+                .with("/timbers/0/breadth", 1.85)
+                .with("/site/frostDepth", 0.1)
+                .submission();
+
+        assertThat(s.platforms().get(0).guards().get(0).height()).contains(Length.ofMm(914.4));
+        assertThat(s.timbers().get(0).breadth()).isEqualTo(Length.ofMm(46.99));
+        assertThat(s.site().frostDepth()).contains(Length.ofMm(2.54));
+        assertThat(s.platforms().get(0).outline()).element(2).isEqualTo(new PlanPoint(121_920, 91_440));
+        assertThat(s.platforms().get(0).level().orElseThrow().z()).isEqualTo(Length.ofMm(22_860));
+    }
+
+    @Test
+    void a_direction_has_no_unit() {
+        Submission s = SampleDeck.complete()
+                .with("/units", "in")
+                .withJson("/platforms/0/boards/direction", "[3, 4]")
+                .submission();
+
+        assertThat(s.platforms().get(0).boards().orElseThrow().direction()).isEqualTo(new Direction(3, 4));
+    }
+
+    @Test
+    void a_negative_zero_is_zero() {
+        Submission s = SampleDeck.complete()
+                .withJson("/platforms/0/outline/0", "[-0.0, -0]")
+                .submission();
+
+        assertThat(s.platforms().get(0).outline().get(0)).isEqualTo(new PlanPoint(0, 0));
+    }
+
+    @Test
+    void the_tree_is_kept_as_it_was_written() {
+        SampleDeck deck = SampleDeck.complete().without("/site").without("/platforms/0/ledger");
+
+        assertThat(((ReadResult.Read) deck.read()).tree())
+                .hasToString(deck.node().toString());
+    }
 }

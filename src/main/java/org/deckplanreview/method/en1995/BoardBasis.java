@@ -53,7 +53,6 @@ record BoardBasis(
         return Inputs.gather(
                 field.timber(),
                 context.submission().timberPointer(field.timber().id()),
-                "boards",
                 loads,
                 context.loadCategories().get(field.platformIndex()),
                 parameters,

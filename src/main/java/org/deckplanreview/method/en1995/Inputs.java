@@ -21,11 +21,10 @@ final class Inputs {
         Evaluation evaluate(L loads, StrengthClass strengthClass, Psi psi);
     }
 
-    /** @param members what the timber is used for, in the plural, for example {@code joists} */
+    /** A strength class that the ruleset lacks is out of scope, whatever else is missing. */
     static <L> Evaluation gather(
             Timber timber,
             Pointer timberPointer,
-            String members,
             Derived<L> loads,
             Derived<String> category,
             Parameters parameters,
@@ -33,18 +32,19 @@ final class Inputs {
         Derived<String> className = Derived.of(
                 timber.strengthClass(),
                 timberPointer.child("strengthClass"),
-                "the strength class of the " + members + ", for example C24");
+                "the strength class of " + timber.displayLabel() + ", for example C24");
+        Optional<StrengthClass> strengthClass =
+                className.optional().flatMap(name -> StrengthClass.find(parameters, name));
+        if (className.isKnown() && strengthClass.isEmpty()) {
+            return new Evaluation.OutOfScope(
+                    "Strength class " + className.get() + " is not in the table",
+                    parameters.source(StrengthClass.TABLE.name()));
+        }
         List<Need> needs = new ArrayList<>(className.needs());
         needs.addAll(loads.needs());
         needs.addAll(category.needs());
         if (!needs.isEmpty()) {
             return new Evaluation.Missing(needs.stream().distinct().sorted().toList());
-        }
-        Optional<StrengthClass> strengthClass = StrengthClass.find(parameters, className.get());
-        if (strengthClass.isEmpty()) {
-            return new Evaluation.OutOfScope(
-                    "Strength class " + className.get() + " is not in the table",
-                    parameters.source(StrengthClass.TABLE.name()));
         }
         Optional<Psi> psi = Psi.find(parameters, category.get());
         if (psi.isEmpty()) {
@@ -52,6 +52,6 @@ final class Inputs {
                     "The table has no combination factors for imposed load of category " + category.get(),
                     parameters.source(Psi.TABLE.name()));
         }
-        return check.evaluate(loads.get(), strengthClass.get(), psi.get());
+        return check.evaluate(loads.get(), strengthClass.orElseThrow(), psi.get());
     }
 }

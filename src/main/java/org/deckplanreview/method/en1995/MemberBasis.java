@@ -39,7 +39,6 @@ record MemberBasis(
         return Inputs.gather(
                 member.timber(),
                 context.submission().timberPointer(member.timber().id()),
-                member.kind().word(),
                 context.loadPath().member(member),
                 context.loadCategories().get(member.platformIndex()),
                 parameters,

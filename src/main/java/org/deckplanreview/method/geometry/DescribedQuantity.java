@@ -42,7 +42,7 @@ record DescribedQuantity<S extends Subject>(
                 observing);
     }
 
-    /** @param words every word it can be, in rising order where they have one */
+    /** @param words every word it can be, in no order */
     static <S extends Subject> Quantity word(
             String name,
             Worded[] words,
@@ -53,6 +53,22 @@ record DescribedQuantity<S extends Subject>(
         List<String> written = Stream.of(words).map(Worded::word).toList();
         return new DescribedQuantity<>(
                 new QuantityDescription(name, ValueType.WORD, Optional.empty(), written, kinds, definition),
+                type,
+                observing);
+    }
+
+    /** @param words every word it can be, in rising order */
+    static <S extends Subject> Quantity risingWord(
+            String name,
+            Worded[] words,
+            Class<S> type,
+            List<SubjectKind> kinds,
+            String definition,
+            BiFunction<S, ReviewContext, Observation> observing) {
+        return new DescribedQuantity<>(
+                word(name, words, type, kinds, definition, observing)
+                        .description()
+                        .rising(),
                 type,
                 observing);
     }

@@ -169,6 +169,6 @@ final class EdgesAndGuards {
                 ? otherwise
                 : Observations.missing(
                         edge.pointer(),
-                        "the guard along " + edge.label() + ", or that it is open, a wall or a platform");
+                        "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform");
     }
 }

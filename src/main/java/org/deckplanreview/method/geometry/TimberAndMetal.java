@@ -2,6 +2,7 @@ package org.deckplanreview.method.geometry;
 
 import static org.deckplanreview.method.geometry.DescribedQuantity.flag;
 import static org.deckplanreview.method.geometry.DescribedQuantity.number;
+import static org.deckplanreview.method.geometry.DescribedQuantity.risingWord;
 import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
 import java.util.List;
@@ -62,7 +63,7 @@ final class TimberAndMetal {
                                 context,
                                 treatment -> Observations.flag(true, ""),
                                 durability -> Observations.flag(false, ""))),
-                word(
+                risingWord(
                         "use class of treatment",
                         UseClass.values(),
                         TimberPiece.class,

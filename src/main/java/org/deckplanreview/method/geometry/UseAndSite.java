@@ -2,6 +2,7 @@ package org.deckplanreview.method.geometry;
 
 import static org.deckplanreview.method.geometry.DescribedQuantity.flag;
 import static org.deckplanreview.method.geometry.DescribedQuantity.number;
+import static org.deckplanreview.method.geometry.DescribedQuantity.risingWord;
 import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
 import java.util.ArrayList;
@@ -72,7 +73,7 @@ final class UseAndSite {
                                 soil(context).flatMap(Soil::soilClass),
                                 SOIL.child("soilClass"),
                                 "the class of the soil under the footings, for example firm-clay")),
-                word(
+                risingWord(
                         "volume change",
                         VolumeChange.values(),
                         Subject.class,

@@ -13,6 +13,7 @@ import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.report.Allowed;
 import org.deckplanreview.report.Counts;
+import org.deckplanreview.report.Provenance;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportedCitation;
 import org.deckplanreview.report.ReportedEdition;
@@ -254,19 +255,19 @@ public final class TextRendering {
     }
 
     private void provenance() {
+        Provenance provenance = report.provenance();
         page.heading("Provenance");
-        page.entry(0, NAME, "Service", report.provenance().service());
-        page.entry(0, NAME, "Received", report.provenance().received());
-        page.entry(0, NAME, "Submission", report.provenance().submission());
-        page.entry(0, NAME, "Edition", report.provenance().edition());
-        page.entry(0, NAME, "Report", report.provenance().report());
-        report.edition()
-                .basedOn()
-                .forEach(b -> page.entry(
-                        0,
-                        NAME,
-                        "Based on",
-                        b.title() + ", " + b.edition() + ", " + b.publisher() + "; " + b.digest()));
+        page.paragraph(0, "Version of the service: " + provenance.service());
+        digest("Bytes received", provenance.received());
+        digest("Submission in canonical form", provenance.submission());
+        digest("Edition with its standards", provenance.edition());
+        report.edition().basedOn().forEach(b -> digest(b.title() + ", " + b.edition(), b.digest()));
+        digest("This report in canonical form, without its provenance", provenance.report());
+    }
+
+    private void digest(String of, String digest) {
+        page.paragraph(0, of);
+        page.paragraph(INDENT, digest);
     }
 
     private Stream<ReportedFinding> with(Determination determination) {

@@ -1,0 +1,48 @@
+package org.deckplanreview.review;
+
+import org.deckplanreview.assessment.Assessor;
+import org.deckplanreview.layout.Layout;
+import org.deckplanreview.report.Reports;
+import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.Rulesets;
+import org.deckplanreview.submission.ReadResult;
+import org.deckplanreview.submission.SubmissionReader;
+
+/** Reads, chooses the edition, derives, assesses and reports. Thread-safe. */
+final class DeckReview implements Reviewer {
+
+    private final SubmissionReader reader;
+    private final Rulesets rulesets;
+    private final Assessor assessor;
+    private final Reports reports;
+
+    DeckReview(SubmissionReader reader, Rulesets rulesets, Assessor assessor, Reports reports) {
+        this.reader = reader;
+        this.rulesets = rulesets;
+        this.assessor = assessor;
+        this.reports = reports;
+    }
+
+    @Override
+    public ReviewResult review(byte[] bytes) {
+        ReadResult read = reader.read(bytes);
+        if (read instanceof ReadResult.NotJson n) {
+            return new ReviewResult.NotJson(n.detail(), n.line(), n.column());
+        }
+        if (read instanceof ReadResult.Invalid i) {
+            return new ReviewResult.Invalid(i.faults());
+        }
+        ReadResult.Read whole = (ReadResult.Read) read;
+        EditionChoice choice = EditionChoice.of(whole.submission(), rulesets);
+        return choice instanceof EditionChoice.Chosen c
+                ? reviewed(whole, bytes, c.edition())
+                : ((EditionChoice.NoSuch) choice).problem();
+    }
+
+    private ReviewResult reviewed(ReadResult.Read whole, byte[] bytes, Edition edition) {
+        return new ReviewResult.Reviewed(reports.of(
+                assessor.assess(Layout.derive(whole.submission()), edition),
+                bytes,
+                whole.tree().toString()));
+    }
+}

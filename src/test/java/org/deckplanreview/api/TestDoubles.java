@@ -1,0 +1,64 @@
+package org.deckplanreview.api;
+
+import static org.deckplanreview.report.FindingBuilder.finding;
+import static org.deckplanreview.report.ReportBuilder.report;
+
+import io.quarkus.test.Mock;
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.deckplanreview.report.ReportBuilder;
+import org.deckplanreview.review.Editions;
+import org.deckplanreview.review.ReviewResult;
+import org.deckplanreview.review.Reviewer;
+import org.deckplanreview.review.RulesetChecker;
+import org.deckplanreview.submission.Fault;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.vocabulary.Vocabulary;
+
+/** Stands in for the review, so that these tests prove the surface alone. The body says what the review comes to. */
+@Mock
+@Singleton
+class TestDoubles {
+    @Produces
+    @Mock
+    @Singleton
+    Reviewer reviewer() {
+        return bytes -> switch (new String(bytes, StandardCharsets.UTF_8).strip()) {
+            case "{" -> new ReviewResult.NotJson("The document ends too early", 1, 2);
+            case "{\"is\":\"invalid\"}" ->
+                new ReviewResult.Invalid(List.of(
+                        new Fault(Pointer.of("/platforms/0/joists/spacing"), "600000 is too large", "at most 2000"),
+                        new Fault(Pointer.of("").child("a b/ü"), "unknown member", "no such member")));
+            case "{\"is\":\"unknown\"}" ->
+                new ReviewResult.UnknownRuleset(
+                        "There is no ruleset of 'atlantis'", "shire", Pointer.of("/ruleset/region"));
+            case "{\"is\":\"failing\"}" -> throw new IllegalStateException("secret of the house");
+            default -> new ReviewResult.Reviewed(report("Bächlein", finding("a").doesNotComply()));
+        };
+    }
+
+    @Produces
+    @Mock
+    @Singleton
+    Editions editions() {
+        return () -> List.of(ReportBuilder.edition());
+    }
+
+    @Produces
+    @Mock
+    @Singleton
+    Vocabulary vocabulary() {
+        return ReportBuilder.VOCABULARY;
+    }
+
+    @Produces
+    @Mock
+    @Singleton
+    RulesetChecker checker() {
+        return directory -> directory
+                .map(d -> List.of(d + ":3: 'atLest' is not known. Accepted: atLeast"))
+                .orElse(List.of());
+    }
+}

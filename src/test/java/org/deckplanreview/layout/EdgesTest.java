@@ -1,0 +1,236 @@
+package org.deckplanreview.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.deckplanreview.layout.Decks.line;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.submission.EdgeKind;
+import org.deckplanreview.submission.PlanPoint;
+import org.deckplanreview.submission.Pointer;
+import org.junit.jupiter.api.Test;
+
+/** Edges and the drop along them. Expected values by hand, from levels linear in plan. */
+class EdgesTest {
+
+    private static final double EXACT = 1e-9;
+
+    private static Decks deck() {
+        return Decks.rectangle(4000, 3000).level(0, 0, 500).noFall();
+    }
+
+    @Test
+    void a_side_that_is_not_described_is_a_run_of_its_own() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.WALL, line(0, 0, 4000, 0))
+                .edge(EdgeKind.OPEN, line(4000, 3000, 0, 3000))
+                .platform()
+                .edges();
+        assertThat(edges.stream().map(EdgeRun::edgeKind))
+                .containsExactly(
+                        Optional.of(EdgeKind.WALL), Optional.empty(), Optional.of(EdgeKind.OPEN), Optional.empty());
+        assertThat(edges.stream().map(EdgeRun::pointer).map(Pointer::value))
+                .containsExactly(
+                        "/platforms/0/edges/0", "/platforms/0/edges", "/platforms/0/edges/1", "/platforms/0/edges");
+        assertThat(edges.stream().map(EdgeRun::label))
+                .containsExactly(
+                        "edge 1 of terrace",
+                        "edge from (4000, 0) to (4000, 3000) of terrace",
+                        "edge 2 of terrace",
+                        "edge from (0, 3000) to (0, 0) of terrace");
+    }
+
+    @Test
+    void a_side_is_split_where_its_neighbour_changes() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.WALL, line(0, 0, 1500, 0))
+                .edge(EdgeKind.OPEN, line(2500, 0, 4000, 0))
+                .platform()
+                .edges();
+        assertThat(edges.subList(0, 3).stream().map(EdgeRun::line))
+                .containsExactly(line(0, 0, 1500, 0), line(1500, 0, 2500, 0), line(2500, 0, 4000, 0));
+        assertThat(edges.get(1).edgeKind()).isEmpty();
+        assertThat(edges).hasSize(6);
+    }
+
+    @Test
+    void an_edge_drawn_ten_millimetres_off_counts_and_eleven_does_not() {
+        assertThat(deck().levelGround(0)
+                        .edge(EdgeKind.WALL, line(0, -10, 4000, -10))
+                        .platform()
+                        .edges()
+                        .get(0)
+                        .edgeKind())
+                .contains(EdgeKind.WALL);
+        assertThat(deck().levelGround(0)
+                        .edge(EdgeKind.WALL, line(0, -11, 4000, -11))
+                        .platform()
+                        .edges())
+                .allMatch(e -> e.edgeKind().isEmpty());
+    }
+
+    @Test
+    void ten_millimetres_left_at_a_corner_belong_to_the_edge_beside_it() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.WALL, line(10, 0, 3990, 0))
+                .platform()
+                .edges();
+        assertThat(edges).hasSize(4);
+        assertThat(edges.get(0).line()).isEqualTo(line(0, 0, 4000, 0));
+        assertThat(deck().levelGround(0)
+                        .edge(EdgeKind.WALL, line(11, 0, 3989, 0))
+                        .platform()
+                        .edges())
+                .hasSize(6);
+    }
+
+    @Test
+    void a_corner_that_does_not_turn_splits_no_edge() {
+        assertThat(Decks.outline(0, 0, 2000, 0, 4000, 0, 4000, 3000, 0, 3000)
+                        .edge(EdgeKind.WALL, line(0, 0, 4000, 0))
+                        .platform()
+                        .edges())
+                .hasSize(4);
+    }
+
+    @Test
+    void where_described_edges_overlap_the_one_that_starts_first_goes_on() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.OPEN, line(1000, 0, 4000, 0))
+                .edge(EdgeKind.WALL, line(0, 0, 2000, 0))
+                .platform()
+                .edges();
+        assertThat(edges.get(0).line()).isEqualTo(line(0, 0, 2000, 0));
+        assertThat(edges.get(0).edgeKind()).contains(EdgeKind.WALL);
+        assertThat(edges.get(1).line()).isEqualTo(line(2000, 0, 4000, 0));
+    }
+
+    @Test
+    void an_edge_has_the_guard_that_it_names() {
+        EdgeRun edge = deck().levelGround(0)
+                .guard("g1", 900)
+                .guard("g2", 1100)
+                .edge(EdgeKind.OPEN, line(0, 0, 4000, 0), Optional.of("g2"))
+                .platform()
+                .edges()
+                .get(0);
+        assertThat(edge.guard().orElseThrow().height().orElseThrow().mm()).isEqualTo(1100);
+        assertThat(edge.guardPointer()).contains(Pointer.of("/platforms/0/guards/1"));
+    }
+
+    @Test
+    void on_level_ground_the_drop_is_the_difference_of_levels() {
+        PlatformLayout p = deck().levelGround(-101).platform();
+        assertThat(p.edges()).allMatch(e -> e.drop().get().largestMm() == 601);
+        assertThat(p.edges().get(0).drop().get().at()).isEqualTo(new PlanPoint(0, 0));
+        assertThat(p.largestDropMm().get()).isEqualTo(601);
+    }
+
+    @Test
+    void on_a_slope_the_largest_drop_is_at_the_lower_end() {
+        // Ground through three points: -y / 10. The far side at y = 3000 lies 300 lower than the near one.
+        PlatformLayout p = deck().ground(-100, -100, 10)
+                .ground(9900, -100, 10)
+                .ground(-100, 9900, -990)
+                .platform();
+        assertThat(p.edges().get(0).drop().get().largestMm()).isCloseTo(500, within(EXACT));
+        assertThat(p.edges().get(1).drop().get().largestMm()).isCloseTo(800, within(EXACT));
+        assertThat(p.edges().get(1).drop().get().at()).isEqualTo(new PlanPoint(4000, 3000));
+        assertThat(p.largestDropMm().get()).isCloseTo(800, within(EXACT));
+    }
+
+    @Test
+    void a_hollow_beside_an_edge_is_found_between_its_ends() {
+        // A hollow of 400 at (1000, -500): the lower side crosses the triangles' edges that run to it.
+        // On y = 0 the lowest place lies where the edge from (1000, -500) up to (1000, 4000) meets it.
+        PlatformLayout p = deck().ground(-1000, -1000, 0)
+                .ground(5000, -1000, 0)
+                .ground(5000, 4000, 0)
+                .ground(-1000, 4000, 0)
+                .ground(1000, -500, -450)
+                .platform();
+        Drop drop = p.edges().get(0).drop().get();
+        // Steepest triangle borders: on the edge from the hollow to (5000, 4000) at y = 0, x = 1000 + 4000 x 500 /
+        // 4500,
+        // and to (-1000, 4000), x = 1000 - 2000 x 500 / 4500; both lie 450 x 4000 / 4500 = 400 below the rim.
+        assertThat(drop.largestMm()).isCloseTo(900, within(EXACT));
+        assertThat(drop.at().xMm()).isCloseTo(1000 - 1000000 / 4500.0, within(1e-6));
+        assertThat(drop.at().yMm()).isZero();
+    }
+
+    @Test
+    void the_fall_of_the_deck_lowers_the_drop_downhill() {
+        // 1 in 80 along y over 3000: 37.5.
+        PlatformLayout p = Decks.rectangle(4000, 3000)
+                .level(0, 0, 500)
+                .fall(80, 0, 5)
+                .levelGround(0)
+                .edge(EdgeKind.WALL, line(0, 0, 4000, 0))
+                .platform();
+        assertThat(p.edges().get(2).drop().get().largestMm()).isCloseTo(462.5, within(EXACT));
+        assertThat(p.edges().get(1).drop().get().largestMm()).isCloseTo(500, within(EXACT));
+        assertThat(p.assumptions()).isEmpty();
+    }
+
+    @Test
+    void without_a_fall_levels_are_taken_as_level_and_this_is_said() {
+        PlatformLayout p =
+                Decks.rectangle(4000, 3000).level(0, 0, 500).levelGround(0).platform();
+        assertThat(p.largestDropMm().get()).isEqualTo(500);
+        assertThat(p.assumptions())
+                .containsExactly("The fall of terrace is not given: its levels are taken as if it were level.");
+    }
+
+    @Test
+    void walls_and_platforms_beside_do_not_count_for_the_largest_drop() {
+        // Ground falls along y; all sides but the near one have something beside them.
+        PlatformLayout p = deck().ground(-100, -100, 10)
+                .ground(9900, -100, 10)
+                .ground(-100, 9900, -990)
+                .edge(EdgeKind.WALL, line(4000, 0, 4000, 3000))
+                .edge(EdgeKind.PLATFORM, line(4000, 3000, 0, 3000))
+                .edge(EdgeKind.WALL, line(0, 3000, 0, 0))
+                .platform();
+        assertThat(p.largestDropMm().get()).isCloseTo(500, within(EXACT));
+    }
+
+    @Test
+    void a_deck_between_walls_drops_nowhere() {
+        PlatformLayout p = deck().edge(EdgeKind.WALL, line(0, 0, 4000, 0))
+                .edge(EdgeKind.WALL, line(4000, 0, 4000, 3000))
+                .edge(EdgeKind.WALL, line(4000, 3000, 0, 3000))
+                .edge(EdgeKind.WALL, line(0, 3000, 0, 0))
+                .platform();
+        assertThat(p.largestDropMm().get()).isZero();
+    }
+
+    @Test
+    void an_edge_outside_the_survey_has_no_known_drop() {
+        PlatformLayout p = deck().ground(0, 0, 0)
+                .ground(4000, 0, 0)
+                .ground(4000, 2000, 0)
+                .ground(0, 2000, 0)
+                .platform();
+        assertThat(p.edges().get(0).drop().isKnown()).isTrue();
+        assertThat(p.edges().get(1).drop().needs())
+                .singleElement()
+                .extracting(n -> n.pointer().value())
+                .isEqualTo("/site/groundLevels");
+        assertThat(p.largestDropMm().isKnown()).isFalse();
+    }
+
+    @Test
+    void without_a_level_there_is_no_drop_and_the_level_is_asked_for() {
+        assertThat(Decks.rectangle(4000, 3000)
+                        .levelGround(0)
+                        .platform()
+                        .largestDropMm()
+                        .needs())
+                .singleElement()
+                .satisfies(n -> {
+                    assertThat(n.pointer().value()).isEqualTo("/platforms/0/level");
+                    assertThat(n.what()).isEqualTo("the finished level of terrace at a point, mm");
+                });
+    }
+}

@@ -1,0 +1,367 @@
+package org.deckplanreview.method.en1995;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.BoardField;
+import org.deckplanreview.layout.Deck;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.JoistBearing;
+import org.deckplanreview.layout.JoistLine;
+import org.deckplanreview.layout.Layout;
+import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.MemberSupport;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.Span;
+import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LoadPath;
+import org.deckplanreview.loadpath.MemberAnalysis;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.BoardProfile;
+import org.deckplanreview.submission.Boards;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Direction;
+import org.deckplanreview.submission.EndNotch;
+import org.deckplanreview.submission.JoistSeating;
+import org.deckplanreview.submission.LengthUnit;
+import org.deckplanreview.submission.NotchSide;
+import org.deckplanreview.submission.Occupancy;
+import org.deckplanreview.submission.PlanLine;
+import org.deckplanreview.submission.PlanPoint;
+import org.deckplanreview.submission.Platform;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Post;
+import org.deckplanreview.submission.Protection;
+import org.deckplanreview.submission.RulesetChoice;
+import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Submission;
+import org.deckplanreview.submission.Timber;
+import org.deckplanreview.submission.Use;
+import org.deckplanreview.vocabulary.Parameters;
+
+/** One joist, beam or field of boards with stated statics, to put methods to. */
+final class DeckPiece {
+    private static final PlanLine LINE = new PlanLine(new PlanPoint(0, 0), new PlanPoint(1, 0));
+    private static final Derived<Double> UNKNOWN = Derived.missing(Pointer.of("/site/groundLevels"), "ground levels");
+
+    private double breadthMm = 47;
+    private double depthMm = 195;
+    private Optional<String> strengthClass = Optional.of("C24");
+    private Optional<Boolean> installedWet = Optional.of(false);
+    private int plies = 1;
+    private boolean beam;
+    private double spacingMm = 400;
+    private int fieldSize = 10;
+    private double lengthMm;
+    private final List<Span> spans = new ArrayList<>();
+    private final List<MemberSupport> supports = new ArrayList<>();
+    private final List<JoistBearing> joists = new ArrayList<>();
+    private Optional<EndNotch> notch = Optional.empty();
+    private Derived<String> category = Derived.known("A");
+    private Function<Member, Derived<MemberAnalysis>> analysis =
+            m -> Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
+    private Optional<Double> postDepthMm = Optional.empty();
+    private Derived<LoadPath.BoardLoads> boardLoads = Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
+    private Optional<BoardProfile> profile = Optional.of(BoardProfile.SMOOTH);
+    private double overhangMm;
+
+    static DeckPiece joist() {
+        return new DeckPiece();
+    }
+
+    static DeckPiece beam(int plies) {
+        DeckPiece b = new DeckPiece();
+        b.beam = true;
+        b.plies = plies;
+        return b;
+    }
+
+    DeckPiece section(double breadth, double depth) {
+        breadthMm = breadth;
+        depthMm = depth;
+        return this;
+    }
+
+    DeckPiece of(String className) {
+        strengthClass = Optional.ofNullable(className);
+        return this;
+    }
+
+    DeckPiece ofUnknownClass() {
+        strengthClass = Optional.empty();
+        return this;
+    }
+
+    DeckPiece wet(Boolean wet) {
+        installedWet = Optional.ofNullable(wet);
+        return this;
+    }
+
+    DeckPiece category(String word) {
+        category = Derived.known(word);
+        return this;
+    }
+
+    DeckPiece side(double spacing, int size) {
+        spacingMm = spacing;
+        fieldSize = size;
+        return this;
+    }
+
+    DeckPiece notched(double depth, double distance, double slope, NotchSide side) {
+        notch = Optional.of(new EndNotch(Length.ofMm(depth), Length.ofMm(distance), slope, side));
+        return this;
+    }
+
+    /** A single span whose ends are flush with contacts of this length. */
+    DeckPiece span(double spanMm, double contactMm) {
+        lengthMm = spanMm + contactMm;
+        spans.clear();
+        supports.clear();
+        spans.add(new Span(Span.Kind.BETWEEN_SUPPORTS, contactMm / 2, spanMm + contactMm / 2));
+        return support(contactMm / 2, contactMm).support(spanMm + contactMm / 2, contactMm);
+    }
+
+    DeckPiece length(double mm) {
+        lengthMm = mm;
+        return this;
+    }
+
+    DeckPiece stretch(Span.Kind kind, double fromMm, double toMm) {
+        spans.add(new Span(kind, fromMm, toMm));
+        return this;
+    }
+
+    DeckPiece support(double atMm, double contactMm) {
+        return support(atMm, OptionalDouble.of(contactMm), beam ? MemberSupport.Kind.POST : MemberSupport.Kind.BEAM);
+    }
+
+    DeckPiece hanger(double atMm, MemberSupport.Kind kind) {
+        return support(atMm, OptionalDouble.empty(), kind);
+    }
+
+    private DeckPiece support(double atMm, OptionalDouble contactMm, MemberSupport.Kind kind) {
+        String id = "S" + (supports.size() + 1);
+        supports.add(new MemberSupport(
+                atMm,
+                kind,
+                id,
+                Pointer.of("/platforms/0/beams/0"),
+                "support " + id,
+                contactMm,
+                contactMm.isPresent() ? JoistSeating.ON_TOP : JoistSeating.HANGERS));
+        return this;
+    }
+
+    DeckPiece joistsEvery(double mm) {
+        for (double at = 0; at <= lengthMm; at += mm) {
+            joists.add(new JoistBearing(joists.size(), 0, at));
+        }
+        return this;
+    }
+
+    DeckPiece postDepth(double mm) {
+        postDepthMm = Optional.of(mm);
+        return this;
+    }
+
+    DeckPiece under(Function<LinearAnalysis, LinearAnalysis> loads) {
+        analysis = m -> Derived.known(loads.apply(LinearAnalysis.of(m)));
+        return this;
+    }
+
+    DeckPiece boardLoads(double permanent, double imposed, double concentratedN) {
+        boardLoads = Derived.known(new LoadPath.BoardLoads(permanent, imposed, 0, concentratedN));
+        return this;
+    }
+
+    DeckPiece profile(BoardProfile p) {
+        profile = Optional.ofNullable(p);
+        return this;
+    }
+
+    DeckPiece overhang(double mm) {
+        overhangMm = mm;
+        return this;
+    }
+
+    Evaluation evaluate(Method method, Parameters parameters) {
+        Member member = member();
+        return method.evaluate(member, parameters, context(member));
+    }
+
+    Evaluation evaluateBoards(Method method, Parameters parameters) {
+        BoardField field = new BoardField(
+                0,
+                Pointer.of("/platforms/0/boards"),
+                "boards",
+                new Boards("t", new Direction(1, 0), Optional.empty(), profile),
+                timber("t", breadthMm, depthMm),
+                Derived.known(spacingMm),
+                Derived.known(overhangMm),
+                UNKNOWN,
+                UNKNOWN);
+        return method.evaluate(field, parameters, context(member()));
+    }
+
+    private Member member() {
+        Timber timber = timber("t", breadthMm, depthMm);
+        return beam
+                ? new BeamLine(
+                        0,
+                        Pointer.of("/platforms/0/beams/0"),
+                        "beam B",
+                        "B",
+                        timber,
+                        plies,
+                        notch,
+                        LINE,
+                        lengthMm,
+                        supports,
+                        spans,
+                        joists,
+                        UNKNOWN)
+                : new JoistLine(
+                        0,
+                        Pointer.of("/platforms/0/joists"),
+                        "joist 1",
+                        1,
+                        timber,
+                        notch,
+                        LINE,
+                        lengthMm,
+                        supports,
+                        spans,
+                        List.of(),
+                        spacingMm,
+                        fieldSize,
+                        UNKNOWN);
+    }
+
+    private Timber timber(String id, double breadth, double depth) {
+        return new Timber(
+                id,
+                Optional.empty(),
+                Length.ofMm(breadth),
+                Length.ofMm(depth),
+                strengthClass,
+                Optional.empty(),
+                Optional.empty(),
+                installedWet);
+    }
+
+    private ReviewContext context(Member member) {
+        Platform platform = new Platform(
+                "p",
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        Submission submission = new Submission(
+                "ref",
+                Optional.empty(),
+                LengthUnit.MILLIMETRE,
+                LocalDate.of(2026, 1, 1),
+                new RulesetChoice("r", Optional.empty()),
+                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Site(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                List.of(member.timber(), timber("post", 100, 100)),
+                List.of(platform),
+                new Protection(Optional.empty(), List.of()));
+        PlatformLayout layout = new PlatformLayout(
+                0,
+                Pointer.of("/platforms/0"),
+                "platform p",
+                platform,
+                1,
+                UNKNOWN,
+                Optional.empty(),
+                member instanceof JoistLine j ? List.of(j) : List.of(),
+                member instanceof BeamLine b ? List.of(b) : List.of(),
+                Optional.empty(),
+                posts(),
+                List.of(),
+                List.of(),
+                List.of());
+        return new ReviewContext(
+                new Layout(submission, new Deck(), List.of(layout), List.of()), new Stated(), List.of(category));
+    }
+
+    private List<PostPlace> posts() {
+        return postDepthMm.stream()
+                .flatMap(depth -> supports.stream().map(s -> post(s.id(), depth)))
+                .toList();
+    }
+
+    private PostPlace post(String id, double depth) {
+        return new PostPlace(
+                0,
+                Pointer.of("/platforms/0/posts/0"),
+                "post " + id,
+                id,
+                new Post(
+                        id,
+                        Optional.empty(),
+                        "post",
+                        new PlanPoint(0, 0),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
+                timber("post", 100, depth),
+                List.of("B"),
+                UNKNOWN,
+                UNKNOWN,
+                UNKNOWN,
+                UNKNOWN,
+                Optional.empty());
+    }
+
+    private final class Stated implements LoadPath {
+        @Override
+        public Derived<MemberAnalysis> member(Member member) {
+            return analysis.apply(member);
+        }
+
+        @Override
+        public Derived<BoardLoads> boards(BoardField boards) {
+            return boardLoads;
+        }
+
+        @Override
+        public Derived<ActionForces> post(PostPlace post) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Derived<Double> postWeightN(PostPlace post) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Derived<ActionForces> footing(FootingPlace footing) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Derived<Double> footingWeightN(FootingPlace footing) {
+            throw new UnsupportedOperationException();
+        }
+    }
+}

@@ -1,0 +1,204 @@
+package org.deckplanreview.rendering.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.deckplanreview.report.FindingBuilder.finding;
+import static org.deckplanreview.report.ReportBuilder.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.report.FindingBuilder;
+import org.deckplanreview.report.Report;
+import org.deckplanreview.ruleset.Concern;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.vocabulary.Sense;
+import org.junit.jupiter.api.Test;
+
+class TextRenderingTest {
+    private static final Need BOARDS_LEVEL =
+            new Need(Pointer.of("/platforms/0/level"), "the finished level of the boards");
+
+    private static List<WorkingStep> bending() {
+        Working working = new Working();
+        Pointer joist = Pointer.of("/timbers/0");
+        working.given("M_d", 1.35e6, MeasureUnit.NEWTON_MILLIMETRE, "design moment", "");
+        working.given("b", 47, MeasureUnit.MILLIMETRE, "breadth of the joist", "", joist.child("breadth"));
+        working.given("h", 147, MeasureUnit.MILLIMETRE, "depth of the joist", "", joist.child("depth"));
+        working.step("W", "b * h^2 / 6", 47 * 147 * 147 / 6.0, MeasureUnit.CUBIC_MILLIMETRE, "");
+        working.step(
+                "σ_m,d",
+                "M_d / W",
+                1.35e6 / (47 * 147 * 147 / 6.0),
+                MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE,
+                "(6.11)");
+        return working.steps();
+    }
+
+    private static Report everyForm() {
+        return report(
+                finding("guard.height")
+                        .order(20)
+                        .title("Height of a guard at an edge above ground")
+                        .doesNotComply()
+                        .compares(Measure.mm(900), Sense.AT_LEAST, Measure.mm(1100))
+                        .utilisation(1.25)
+                        .sentence("The guard at edge 1 of the terrace is 900 mm high; at least 1100 mm is asked for.")
+                        .also("edge 2 of the terrace", "/platforms/0/edges/1")
+                        .also("edge 3 of the terrace", "/platforms/0/edges/2")
+                        .caution("A fall from this edge can kill."),
+                finding("joist.bending")
+                        .order(1)
+                        .title("Bending of joists")
+                        .concern(Concern.SPAN)
+                        .compares(
+                                Measure.of(7.97564, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
+                                Sense.AT_MOST,
+                                Measure.of(11.0769, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE))
+                        .utilisation(0.72002)
+                        .on("joist 4 of the terrace", "/platforms/0/joists")
+                        .also("joist 5 of the terrace", "/platforms/0/joists")
+                        .working(bending()),
+                finding("joist.shear")
+                        .order(2)
+                        .title("Shear of joists")
+                        .concern(Concern.SPAN)
+                        .fromMemory()
+                        .utilisation(0.3125)
+                        .on("joist 4 of the terrace", "/platforms/0/joists")
+                        .working(bending()),
+                finding("fall.frame")
+                        .order(10)
+                        .title("Fall of the frame")
+                        .concern(Concern.FALL)
+                        .undetermined(BOARDS_LEVEL)
+                        .on("the terrace", "/platforms/0")
+                        .sentence("The fall cannot be told."),
+                finding("guard.opening")
+                        .order(21)
+                        .title("Openings of a guard")
+                        .undetermined(BOARDS_LEVEL)
+                        .sentence("The drop at edge 1 of the terrace cannot be told."),
+                finding("joist.deflection")
+                        .order(3)
+                        .title("Deflection of joists")
+                        .concern(Concern.SPAN)
+                        .undetermined()
+                        .on("joist 4 of the terrace", "/platforms/0/joists")
+                        .sentence("A joist with a notch in its span is beyond the rules (6.5.2).")
+                        .referral("Show the notch to a licensed engineer."),
+                finding("fall.boards")
+                        .order(11)
+                        .title("Grooves run with the fall")
+                        .concern(Concern.FALL)
+                        .should()
+                        .doesNotComply()
+                        .on("boards of the terrace", "/platforms/0/boards")
+                        .sentence("The grooves run across the fall."),
+                finding("guard.climbing")
+                        .order(22)
+                        .title("Guards that children climb")
+                        .notApplicable());
+    }
+
+    /** The whole layout, looked at by people: a change here must be one that a reader of reports wants. */
+    @Test
+    void a_report_reads_from_the_top_down() throws IOException {
+        try (InputStream expected = TextRenderingTest.class.getResourceAsStream("every-form.txt")) {
+            assertThat(TextRendering.render(everyForm(), WorkingShown.GOVERNING))
+                    .isEqualTo(new String(expected.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+
+    @Test
+    void no_line_is_longer_than_80_characters() {
+        Report report = report(finding("x".repeat(100))
+                .doesNotComply()
+                .title("y ".repeat(100))
+                .on("z".repeat(300), "/" + "p".repeat(200))
+                .sentence("w".repeat(500))
+                .working(bending()));
+
+        assertThat(TextRendering.render(report, WorkingShown.ALL).lines()).allMatch(l -> l.length() <= 80);
+    }
+
+    @Test
+    void all_words_survive_wrapping() {
+        String sentence =
+                String.join(" ", IntStream.range(0, 200).mapToObj(i -> "w" + i).toList());
+        String text = TextRendering.render(report(finding("a").doesNotComply().sentence(sentence)), WorkingShown.NONE);
+
+        assertThat(text.replaceAll("\\s+", " ")).contains(sentence);
+    }
+
+    @Test
+    void governing_shows_the_calculation_of_the_most_utilised_complying_finding_of_a_concern() {
+        FindingBuilder more = finding("more").utilisation(0.9).working(step("more_w"));
+        FindingBuilder less = finding("less").utilisation(0.8).working(step("less_w"));
+
+        assertThat(TextRendering.render(report(less, more), WorkingShown.GOVERNING))
+                .contains("more_w = ")
+                .doesNotContain("less_w = ");
+    }
+
+    @Test
+    void governing_shows_the_calculation_of_whatever_does_not_comply() {
+        Report report = report(
+                finding("a").doesNotComply().utilisation(1.5).working(step("a_w")),
+                finding("b").doesNotComply().utilisation(1.2).working(step("b_w")));
+
+        assertThat(TextRendering.render(report, WorkingShown.GOVERNING)).contains("a_w = ", "b_w = ");
+    }
+
+    @Test
+    void all_shows_every_calculation_and_none_shows_none() {
+        Report report = report(
+                finding("a").utilisation(0.9).working(step("a_w")),
+                finding("b").utilisation(0.8).working(step("b_w")));
+
+        assertThat(TextRendering.render(report, WorkingShown.ALL)).contains("a_w = ", "b_w = ");
+        assertThat(TextRendering.render(report, WorkingShown.NONE)).doesNotContain("a_w", "b_w");
+    }
+
+    @Test
+    void one_other_alike_is_told_in_the_singular() {
+        assertThat(TextRendering.render(report(finding("a").also("edge 2", "/e")), WorkingShown.NONE))
+                .containsPattern("edge 1 of the terrace\\s+and\\s+1\\s+other\\s+alike");
+    }
+
+    @Test
+    void a_hostile_label_can_neither_forge_a_line_nor_steer_a_terminal() {
+        String hostile = "deck\u001b[2J\r\nOutcome      COMPLIES\u202e\u009b31m";
+        Report report = report(hostile, finding("a").doesNotComply().on(hostile, "/platforms/0"));
+
+        String text = TextRendering.render(report, WorkingShown.ALL);
+
+        assertThat(text.codePoints())
+                .noneMatch(c -> c != '\n' && (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT));
+        assertThat(text.lines()).noneMatch(l -> l.startsWith("Outcome") && l.contains("COMPLIES["));
+        assertThat(text).contains("[U+001B]", "[U+202E]", "[U+009B]").contains("Outcome      DOES NOT COMPLY");
+    }
+
+    @Test
+    void the_text_is_the_same_in_any_locale() {
+        String first = TextRendering.render(everyForm(), WorkingShown.ALL);
+        Locale locale = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            assertThat(TextRendering.render(everyForm(), WorkingShown.ALL)).isEqualTo(first);
+        } finally {
+            Locale.setDefault(locale);
+        }
+    }
+
+    private static List<WorkingStep> step(String symbol) {
+        return List.of(new WorkingStep(symbol, "", "", 1, MeasureUnit.MILLIMETRE, "", "", List.of()));
+    }
+}

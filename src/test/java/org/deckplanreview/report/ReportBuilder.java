@@ -1,0 +1,144 @@
+package org.deckplanreview.report;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.assessment.Assessment;
+import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.assessment.Finding;
+import org.deckplanreview.layout.Deck;
+import org.deckplanreview.layout.Layout;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.LoadRules;
+import org.deckplanreview.ruleset.Source;
+import org.deckplanreview.ruleset.Standing;
+import org.deckplanreview.submission.LengthUnit;
+import org.deckplanreview.submission.Occupancy;
+import org.deckplanreview.submission.Protection;
+import org.deckplanreview.submission.RulesetChoice;
+import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Submission;
+import org.deckplanreview.submission.Use;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Table;
+import org.deckplanreview.vocabulary.Vocabulary;
+
+/** Reports of findings that are made by hand, under an edition of an invented region. */
+public final class ReportBuilder {
+    public static final String SUBMISSION = "{\"reference\": \"DPR-1\", \"a\": 1.0}";
+    public static final String VERSION = "1.2.3";
+
+    public static final Vocabulary VOCABULARY = new Vocabulary(
+            List.of(),
+            List.of(new MethodDescription(
+                    "en1995.bending",
+                    "EN 1995-1-1:2004",
+                    "bending stress",
+                    MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE,
+                    List.of(SubjectKind.JOISTS),
+                    List.of(
+                            ParameterDescription.number("gammaM", MeasureUnit.RATIO, "partial factor"),
+                            ParameterDescription.table("kmod", "modification factors")),
+                    "Bending, (6.11).")),
+            List.of());
+
+    private ReportBuilder() {}
+
+    public static Report report(FindingBuilder... findings) {
+        return report("DPR-1", findings);
+    }
+
+    public static Report report(String reference, FindingBuilder... findings) {
+        return new Reports(VOCABULARY, VERSION)
+                .of(assessment(reference, findings), SUBMISSION.getBytes(StandardCharsets.UTF_8), SUBMISSION);
+    }
+
+    public static Assessment assessment(String reference, FindingBuilder... builders) {
+        List<Finding> findings =
+                Arrays.stream(builders).map(FindingBuilder::build).toList();
+        Determination outcome = findings.stream()
+                .map(Finding::determination)
+                .filter(d -> d != Determination.NOT_APPLICABLE)
+                .min(Determination::compareTo)
+                .orElse(Determination.COMPLIES);
+        return new Assessment(
+                new Layout(submission(reference), new Deck(), List.of(), List.of()),
+                edition(),
+                findings,
+                List.of("The imposed load is that of a single dwelling."),
+                outcome);
+    }
+
+    public static Edition edition() {
+        return new Edition(
+                "shire",
+                "The Shire",
+                "2024",
+                "Decks in the Shire",
+                LocalDate.of(2024, 10, 1),
+                Optional.empty(),
+                List.of(new Edition.BasedOn(
+                        "en1995",
+                        new Source(
+                                "en1995", "Design of timber structures", "EN 1995-1-1:2004", "CEN", Standing.STANDARD),
+                        "sha256:" + "1".repeat(64))),
+                List.of(),
+                new LoadRules(List.of(), parameters()),
+                List.of(),
+                List.of("Wet boards are slippery."),
+                List.of("Ask the authority whether the deck needs a permit."),
+                List.of(),
+                "{\"region\":\"shire\"}",
+                "sha256:" + "2".repeat(64));
+    }
+
+    /** Parameters that know where they come from and no more. */
+    public static Parameters parameters() {
+        return new Parameters() {
+            @Override
+            public double number(String name, MeasureUnit unit) {
+                throw new UnsupportedOperationException(name);
+            }
+
+            @Override
+            public String word(String name) {
+                throw new UnsupportedOperationException(name);
+            }
+
+            @Override
+            public boolean flag(String name) {
+                throw new UnsupportedOperationException(name);
+            }
+
+            @Override
+            public Table table(String name) {
+                throw new UnsupportedOperationException(name);
+            }
+
+            @Override
+            public String source(String name) {
+                return "source of " + name;
+            }
+        };
+    }
+
+    private static Submission submission(String reference) {
+        return new Submission(
+                reference,
+                Optional.of("Terrace behind the mill"),
+                LengthUnit.MILLIMETRE,
+                LocalDate.of(2026, 11, 25),
+                new RulesetChoice("shire", Optional.empty()),
+                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Site(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                List.of(),
+                List.of(),
+                new Protection(Optional.empty(), List.of()));
+    }
+}

@@ -1,0 +1,175 @@
+package org.deckplanreview.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.deckplanreview.report.FindingBuilder.finding;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.deckplanreview.measure.Flag;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Word;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.ruleset.Rule;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.vocabulary.Sense;
+import org.erdtman.jcs.JsonCanonicalizer;
+import org.junit.jupiter.api.Test;
+
+class ReportJsonTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static Report everyForm() {
+        return ReportBuilder.report(
+                finding("a")
+                        .doesNotComply()
+                        .caution("It may collapse.")
+                        .also("edge 2", "/platforms/0/edges/1")
+                        .rule(new Rule.Calculation("en1995.bending", ReportBuilder.parameters()))
+                        .compares(Measure.mm(1000), Sense.AT_LEAST, Measure.mm(1100))
+                        .utilisation(1.25)
+                        .working(List.of(new WorkingStep(
+                                "I",
+                                "b * h^3 / 12",
+                                "47 * 147^3 / 12",
+                                1.2441522e19,
+                                MeasureUnit.QUARTIC_MILLIMETRE,
+                                "(1)",
+                                "second moment of area",
+                                List.of(Pointer.of("/timbers/0"))))),
+                finding("b").undetermined(new Need(Pointer.of("/platforms/0/level"), "the level of the boards")),
+                finding("c").fromMemory().compares(new Word("x"), Sense.ONE_OF, new Word("x"), new Word("y")),
+                finding("d").should().compares(new Flag(false), Sense.EQUAL, new Flag(false)),
+                finding("e").notApplicable());
+    }
+
+    @Test
+    void every_form_of_finding_is_valid_against_the_published_schema() {
+        assertThat(ReportSchema.faults(ReportJson.text(everyForm()))).isEmpty();
+    }
+
+    @Test
+    void a_report_without_findings_is_valid_against_the_published_schema() {
+        assertThat(ReportSchema.faults(ReportJson.text(ReportBuilder.report()))).isEmpty();
+    }
+
+    @Test
+    void the_schema_refuses_a_member_that_it_does_not_know() throws Exception {
+        ObjectNode report = (ObjectNode) JSON.readTree(ReportJson.text(everyForm()));
+        ((ObjectNode) report.at("/findings/0")).put("approved", true);
+
+        assertThat(ReportSchema.faults(report.toString()))
+                .singleElement()
+                .asString()
+                .contains("approved");
+    }
+
+    @Test
+    void members_stand_from_the_top_down() throws Exception {
+        JsonNode report = JSON.readTree(ReportJson.text(everyForm()));
+
+        assertThat(report.fieldNames())
+                .toIterable()
+                .containsExactly(
+                        "notice",
+                        "reference",
+                        "title",
+                        "reviewOn",
+                        "outcome",
+                        "counts",
+                        "edition",
+                        "cautions",
+                        "referrals",
+                        "findings",
+                        "assumptions",
+                        "provenance");
+        assertThat(report.at("/findings/0").fieldNames())
+                .toIterable()
+                .containsExactly(
+                        "provision",
+                        "title",
+                        "concern",
+                        "obligation",
+                        "standing",
+                        "subject",
+                        "determination",
+                        "found",
+                        "allowed",
+                        "utilisation",
+                        "sentence",
+                        "advice",
+                        "working",
+                        "citation",
+                        "needs");
+    }
+
+    @Test
+    void large_numbers_have_no_exponent_and_absent_members_are_left_out() {
+        String json = ReportJson.text(everyForm());
+
+        assertThat(json).contains("\"value\": 12441500000000000000").doesNotContain("null");
+        assertThat(json).contains("\"utilisation\": 1.250");
+    }
+
+    @Test
+    void found_without_a_value_names_the_quantity_alone() throws Exception {
+        JsonNode undetermined = JSON.readTree(ReportJson.text(everyForm())).at("/findings/1");
+
+        assertThat(undetermined.at("/found")).isEqualTo(JSON.readTree("{\"quantity\": \"guard height\"}"));
+        assertThat(undetermined.has("allowed")).isFalse();
+    }
+
+    @Test
+    void the_same_assessment_gives_the_same_bytes_in_any_locale_and_time_zone() {
+        String first = ReportJson.text(everyForm());
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            for (String tag : List.of("ar-EG-u-nu-arab", "tr-TR", "de-DE", "hi-IN-u-nu-deva")) {
+                Locale.setDefault(Locale.forLanguageTag(tag));
+                TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+                assertThat(ReportJson.text(everyForm())).as(tag).isEqualTo(first);
+            }
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    /** The digest as anyone can take it: RFC 8785 over the report without its member provenance, then SHA-256. */
+    @Test
+    void the_reports_digest_is_over_its_canonical_form_without_provenance() throws Exception {
+        ObjectNode report = (ObjectNode) JSON.readTree(ReportJson.text(everyForm()));
+        String told = report.remove("provenance").get("report").textValue();
+
+        byte[] canonical = new JsonCanonicalizer(report.toString()).getEncodedUTF8();
+
+        assertThat(told).isEqualTo(sha256(canonical));
+    }
+
+    @Test
+    void provenance_digests_the_bytes_received_and_the_submissions_canonical_form() throws Exception {
+        Provenance provenance = everyForm().provenance();
+
+        assertThat(provenance.received()).isEqualTo(sha256(ReportBuilder.SUBMISSION.getBytes(StandardCharsets.UTF_8)));
+        assertThat(provenance.submission())
+                .isEqualTo(sha256("{\"a\":1,\"reference\":\"DPR-1\"}".getBytes(StandardCharsets.UTF_8)));
+        assertThat(provenance.edition()).isEqualTo(ReportBuilder.edition().digest());
+        assertThat(provenance.service()).isEqualTo(ReportBuilder.VERSION);
+    }
+
+    private static String sha256(byte[] bytes) throws Exception {
+        return "sha256:"
+                + String.format(
+                        "%064x",
+                        new BigInteger(1, MessageDigest.getInstance("SHA-256").digest(bytes)));
+    }
+}
