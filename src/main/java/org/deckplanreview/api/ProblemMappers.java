@@ -3,6 +3,7 @@ package org.deckplanreview.api;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
@@ -11,25 +12,28 @@ class ProblemMappers {
     private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
 
     @ServerExceptionMapper
-    Response refused(WebApplicationException e) {
+    Response refused(WebApplicationException e, UriInfo uri) {
         Response given = e.getResponse();
-        if (given.hasEntity()) {
-            return given;
-        }
-        if (given.getStatus() < 400) {
+        if (given.hasEntity() || given.getStatus() < 400) {
             return given;
         }
         ProblemType type = ProblemType.ofStatus(given.getStatus());
         if (type == ProblemType.INTERNAL_ERROR) {
             return failed(e);
         }
-        Response.ResponseBuilder problem = Response.fromResponse(Problem.of(type, type.explanation())
+        Response problem = Problem.of(type, type.explanation())
                 .withStatus(given.getStatus())
-                .response());
-        String allow = given.getHeaderString(HttpHeaders.ALLOW);
-        return allow == null
-                ? problem.build()
-                : problem.header(HttpHeaders.ALLOW, allow).build();
+                .response();
+        return type == ProblemType.METHOD_NOT_ALLOWED
+                ? Response.fromResponse(problem)
+                        .header(HttpHeaders.ALLOW, allowed(uri.getPath()))
+                        .build()
+                : problem;
+    }
+
+    /** RFC 9110, section 15.5.6, asks for it; the framework leaves it out. */
+    private static String allowed(String path) {
+        return path.equals(ReviewResource.PATH) ? "OPTIONS, POST" : "GET, HEAD, OPTIONS";
     }
 
     @ServerExceptionMapper

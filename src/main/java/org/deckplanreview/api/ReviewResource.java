@@ -1,15 +1,18 @@
 package org.deckplanreview.api;
 
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.NotAcceptableException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.Variant;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
-import java.util.function.Function;
 import org.deckplanreview.rendering.json.JsonRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
@@ -27,10 +30,16 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
 /** One submission in, one report out. */
-@Path("/reviews")
+@Path(ReviewResource.PATH)
 @Tag(name = "reviews")
 public class ReviewResource {
-    private static final String OPERATION = "Review a deck submission";
+    static final String PATH = "/reviews";
+
+    /** The first one for whoever takes any. */
+    private static final List<Variant> FORMS = Variant.mediaTypes(
+                    MediaType.APPLICATION_JSON_TYPE, MediaType.TEXT_PLAIN_TYPE)
+            .build();
+
     private static final String DESCRIPTION =
             "Reviews one submission against the edition of its region's ruleset that is in force on its day. The form of a"
                     + " submission stands at /schemas/submission-1.json, that of a report at /schemas/report-1.json."
@@ -58,8 +67,8 @@ public class ReviewResource {
 
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
-    @Operation(operationId = "review", summary = OPERATION, description = DESCRIPTION)
+    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN})
+    @Operation(operationId = "review", summary = "Review a deck submission", description = DESCRIPTION)
     @RequestBody(
             required = true,
             content =
@@ -106,30 +115,27 @@ public class ReviewResource {
             responseCode = "422",
             description = "Not a valid submission; every fault is listed.",
             content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
-    public Response asJson(InputStream body) throws IOException {
-        return answer(body, report -> Response.ok(JsonRendering.render(report), MediaType.APPLICATION_JSON));
-    }
-
-    @POST
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces("text/plain;qs=0.5")
-    @Operation(hidden = true)
-    public Response asText(InputStream body) throws IOException {
-        return answer(
-                body,
-                report -> Response.ok(TextRendering.render(report, WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8));
-    }
-
-    private Response answer(InputStream body, Function<Report, Response.ResponseBuilder> form) throws IOException {
+    public Response review(InputStream body, @Context Request request) throws IOException {
+        Variant form = request.selectVariant(FORMS);
+        if (form == null) {
+            throw new NotAcceptableException();
+        }
         byte[] submission = limit.read(body);
         if (limit.exceededBy(submission)) {
             return limit.problem().response();
         }
         ReviewResult result = reviewer.review(submission);
-        if (result instanceof ReviewResult.Reviewed reviewed) {
-            return form.apply(reviewed.report()).build();
-        }
-        return problem(result).response();
+        return result instanceof ReviewResult.Reviewed reviewed
+                ? rendered(reviewed.report(), form)
+                : problem(result).response();
+    }
+
+    private static Response rendered(Report report, Variant form) {
+        return form.getMediaType().isCompatible(MediaType.TEXT_PLAIN_TYPE)
+                ? Response.ok(TextRendering.render(report, WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
+                        .build()
+                : Response.ok(JsonRendering.render(report), MediaType.APPLICATION_JSON)
+                        .build();
     }
 
     private static Problem problem(ReviewResult result) {

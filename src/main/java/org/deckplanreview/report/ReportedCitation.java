@@ -35,8 +35,20 @@ public record ReportedCitation(
      */
     public record Confirmed(Confirmation by, LocalDate on) {}
 
-    /** Where one value comes from. */
-    public record SetBy(String parameter, String source) {}
+    /**
+     * Where one value comes from.
+     *
+     * @param reservation what the reader must do before relying on it
+     */
+    public record SetBy(String parameter, String source, Optional<String> reservation) {
+        static SetBy of(String parameter, String source, boolean recalled) {
+            return new SetBy(parameter, source, ReportedCitation.reservation(recalled));
+        }
+    }
+
+    private static Optional<String> reservation(boolean recalled) {
+        return recalled ? Optional.of(FROM_MEMORY) : Optional.empty();
+    }
 
     static ReportedCitation of(Citation citation, List<SetBy> setBy) {
         Source source = citation.source();
@@ -44,7 +56,7 @@ public record ReportedCitation(
                 new CitedSource(source.title(), source.edition(), source.publisher()),
                 Optional.of(citation.clause()).filter(c -> !c.isBlank()),
                 new Confirmed(citation.confirmedBy(), citation.on()),
-                Optional.of(FROM_MEMORY).filter(r -> citation.confirmedBy() == Confirmation.MEMORY),
+                reservation(citation.confirmedBy() == Confirmation.MEMORY),
                 setBy);
     }
 }

@@ -16,6 +16,8 @@ import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /** Makes reports of assessments. The same assessment of the same bytes gives the same report. */
@@ -114,10 +116,12 @@ public final class Reports {
         if (!(rule instanceof Rule.Calculation calculation)) {
             return List.of();
         }
+        Parameters parameters = calculation.parameters();
         return vocabulary.method(calculation.method()).map(MethodDescription::parameters).stream()
                 .flatMap(List::stream)
-                .map(p -> new ReportedCitation.SetBy(
-                        p.name(), calculation.parameters().source(p.name())))
+                .map(ParameterDescription::name)
+                .map(n -> ReportedCitation.SetBy.of(
+                        n, parameters.source(n), parameters.recalled().contains(n)))
                 .toList();
     }
 

@@ -14,6 +14,7 @@ import io.restassured.RestAssured;
 import io.restassured.config.EncoderConfig;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
+import java.io.ByteArrayInputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -22,6 +23,7 @@ import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The service over HTTP, with a stand-in for the review. Problems have the form of RFC 9457. */
@@ -196,19 +198,23 @@ class ServiceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"no type", "application/json; ;", "a/b/c"})
-    void a_media_type_that_is_none_is_a_problem_of_the_request(String type) throws Exception {
+    @CsvSource({
+        "Content-Type, no type, 415, unsupported-media-type",
+        "Content-Type, a/b/c, 415, unsupported-media-type",
+        "Accept, no type, 406, not-acceptable",
+        "Accept, a/b/c, 406, not-acceptable"
+    })
+    void a_media_type_that_is_none_is_refused(String header, String type, int status, String problem) throws Exception {
+        HttpRequest.Builder request =
+                HttpRequest.newBuilder(reviews).POST(HttpRequest.BodyPublishers.ofString(SUBMISSION));
+        if (!header.equals("Content-Type")) {
+            request.header("Content-Type", "application/json");
+        }
         HttpResponse<String> response = HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(reviews)
-                                .header("Content-Type", type)
-                                .header("Accept", type)
-                                .POST(HttpRequest.BodyPublishers.ofString(SUBMISSION))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
+                .send(request.header(header, type).build(), HttpResponse.BodyHandlers.ofString());
 
-        assertThat(response.statusCode()).isBetween(200, 499);
-        assertThat(response.body()).doesNotContain("Exception");
+        assertThat(response.statusCode()).isEqualTo(status);
+        assertThat(response.body()).contains("/problems/" + problem);
     }
 
     @Test
@@ -231,7 +237,7 @@ class ServiceTest {
                             HttpRequest.newBuilder(reviews)
                                     .header("Content-Type", "application/json")
                                     .POST(HttpRequest.BodyPublishers.ofInputStream(
-                                            () -> new java.io.ByteArrayInputStream(new byte[bytes])))
+                                            () -> new ByteArrayInputStream(new byte[bytes])))
                                     .build(),
                             HttpResponse.BodyHandlers.ofString());
 

@@ -94,8 +94,7 @@ class RandomDecksTest {
                 .between(0, 1000)
                 .array(Integer[].class)
                 .ofSize(5)
-                .map(a ->
-                        Arrays.stream(a).mapToDouble(i -> i / 1000.0).toArray());
+                .map(a -> Arrays.stream(a).mapToDouble(i -> i / 1000.0).toArray());
         return Combinators.combine(Arbitraries.integers().between(2, 8), cantilever, spans, cantilever, numbers)
                 .as((joists, before, between, behind, n) -> new Shape(
                         joists,

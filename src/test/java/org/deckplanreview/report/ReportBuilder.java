@@ -125,6 +125,11 @@ public final class ReportBuilder {
             public String source(String name) {
                 return "source of " + name;
             }
+
+            @Override
+            public List<String> recalled() {
+                return List.of("kmod");
+            }
         };
     }
 

@@ -103,13 +103,13 @@ class ReportsTest {
     }
 
     @Test
-    void a_calculation_tells_where_each_parameter_comes_from() {
+    void a_calculation_tells_where_each_parameter_comes_from_and_what_was_recalled() {
         Report report = report(finding("a").rule(new Rule.Calculation("en1995.bending", ReportBuilder.parameters())));
 
         assertThat(report.findings().get(0).citation().setBy())
                 .containsExactly(
-                        new ReportedCitation.SetBy("gammaM", "source of gammaM"),
-                        new ReportedCitation.SetBy("kmod", "source of kmod"));
+                        ReportedCitation.SetBy.of("gammaM", "source of gammaM", false),
+                        ReportedCitation.SetBy.of("kmod", "source of kmod", true));
     }
 
     @Test

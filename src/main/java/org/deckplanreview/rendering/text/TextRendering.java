@@ -207,7 +207,7 @@ public final class TextRendering {
                                 .map(u -> "  " + u.toPlainString())
                                 .orElse(""),
                 titled(finding) + ": " + named(finding.subject())
-                        + finding.citation().reservation().map(r -> "; " + r).orElse(""));
+                        + reservations(finding).map(r -> "; " + r).orElse(""));
     }
 
     private void full(ReportedFinding finding) {
@@ -220,7 +220,7 @@ public final class TextRendering {
         finding.allowed().ifPresent(a -> page.entry(INDENT, NAME, "Allowed", allowed(a)));
         finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
         page.entry(INDENT, NAME, "Source", cited(finding));
-        finding.citation().reservation().ifPresent(r -> page.entry(INDENT, NAME, "", r));
+        reservations(finding).ifPresent(r -> page.entry(INDENT, NAME, "", r));
     }
 
     private void step(ReportedStep step) {
@@ -305,6 +305,23 @@ public final class TextRendering {
 
     private static String unit(MeasureUnit unit) {
         return unit == MeasureUnit.RATIO ? "" : " " + unit.symbol();
+    }
+
+    /** One remark on the source and on the values that the calculation uses. */
+    private static Optional<String> reservations(ReportedFinding finding) {
+        ReportedCitation citation = finding.citation();
+        List<String> remarks = new ArrayList<>();
+        citation.reservation().ifPresent(remarks::add);
+        citation.setBy().stream()
+                .flatMap(s -> s.reservation().stream())
+                .distinct()
+                .map(r -> citation.setBy().stream()
+                                .filter(s -> s.reservation().filter(r::equals).isPresent())
+                                .map(ReportedCitation.SetBy::parameter)
+                                .collect(Collectors.joining(", "))
+                        + " " + r)
+                .forEach(remarks::add);
+        return Optional.of(String.join("; ", remarks)).filter(r -> !r.isEmpty());
     }
 
     private static String cited(ReportedFinding finding) {

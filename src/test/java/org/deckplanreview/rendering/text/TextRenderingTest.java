@@ -16,7 +16,9 @@ import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.report.FindingBuilder;
 import org.deckplanreview.report.Report;
+import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.ruleset.Concern;
+import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
@@ -196,6 +198,15 @@ class TextRenderingTest {
         } finally {
             Locale.setDefault(locale);
         }
+    }
+
+    @Test
+    void values_recalled_from_memory_are_named_beside_the_finding() {
+        Report report = report(
+                finding("a").doesNotComply().rule(new Rule.Calculation("en1995.bending", ReportBuilder.parameters())));
+
+        assertThat(TextRendering.render(report, WorkingShown.NONE).replaceAll("\\s+", " "))
+                .contains("kmod recalled from memory: check against the document before relying on it");
     }
 
     private static List<WorkingStep> step(String symbol) {
