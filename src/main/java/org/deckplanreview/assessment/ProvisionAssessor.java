@@ -102,7 +102,8 @@ final class ProvisionAssessor {
             return Result.undetermined(
                     subject,
                     d.name(),
-                    capital(d.name()) + ": " + Phrases.of(found.value()) + ". The edition gives no value for this case.",
+                    capital(d.name()) + ": " + Phrases.of(found.value())
+                            + ". The edition gives no value for this case.",
                     List.of());
         }
         List<Result> results = candidates.rows().stream()
