@@ -60,6 +60,7 @@ class ReviewCommand implements Callable<Integer> {
             names = "--working",
             paramLabel = "WHICH",
             defaultValue = "governing",
+            converter = WorkingWord.class,
             description =
                     "Calculations in the text report: ${COMPLETION-CANDIDATES}. Governing ones are those that do not comply"
                             + " and the most utilised one of each concern. Default: ${DEFAULT-VALUE}.")

@@ -61,6 +61,7 @@ public final class TextRendering {
         report.counts().byConcern().forEach(this::concern);
         notApplicable();
         list("Assumptions", report.assumptions());
+        recalled();
         provenance();
         return page.text();
     }
@@ -206,12 +207,15 @@ public final class TextRendering {
                         + finding.utilisation()
                                 .map(u -> "  " + u.toPlainString())
                                 .orElse(""),
-                titled(finding) + ": " + named(finding.subject())
-                        + reservations(finding).map(r -> "; " + r).orElse(""));
+                titled(finding) + ": " + named(finding.subject()) + (isRecalled(finding) ? " *" : ""));
     }
 
     private void full(ReportedFinding finding) {
-        page.entry(0, VERDICT, finding.determination().word().toUpperCase(Locale.ROOT), titled(finding));
+        page.entry(
+                0,
+                VERDICT,
+                finding.determination().word().toUpperCase(Locale.ROOT),
+                titled(finding) + (isRecalled(finding) ? " *" : ""));
         page.paragraph(INDENT, place(finding.subject()));
         page.paragraph(INDENT, finding.sentence());
         finding.found()
@@ -220,7 +224,7 @@ public final class TextRendering {
         finding.allowed().ifPresent(a -> page.entry(INDENT, NAME, "Allowed", allowed(a)));
         finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
         page.entry(INDENT, NAME, "Source", cited(finding));
-        reservations(finding).ifPresent(r -> page.entry(INDENT, NAME, "", r));
+        finding.citation().reservation().ifPresent(r -> page.entry(INDENT, NAME, "", r));
     }
 
     private void step(ReportedStep step) {
@@ -307,29 +311,45 @@ public final class TextRendering {
         return unit == MeasureUnit.RATIO ? "" : " " + unit.symbol();
     }
 
-    /** One remark on the source and on the values that the calculation uses. */
-    private static Optional<String> reservations(ReportedFinding finding) {
-        ReportedCitation citation = finding.citation();
-        List<String> remarks = new ArrayList<>();
-        citation.reservation().ifPresent(remarks::add);
-        citation.setBy().stream()
-                .flatMap(s -> s.reservation().stream())
-                .distinct()
-                .map(r -> citation.setBy().stream()
-                                .filter(s -> s.reservation().filter(r::equals).isPresent())
-                                .map(ReportedCitation.SetBy::parameter)
-                                .collect(Collectors.joining(", "))
-                        + " " + r)
-                .forEach(remarks::add);
-        return Optional.of(String.join("; ", remarks)).filter(r -> !r.isEmpty());
+    private static boolean isRecalled(ReportedFinding finding) {
+        return finding.citation().reservation().isPresent()
+                || recalledValues(finding).findAny().isPresent();
+    }
+
+    private static Stream<ReportedCitation.SetBy> recalledValues(ReportedFinding finding) {
+        return finding.citation().setBy().stream().filter(s -> s.reservation().isPresent());
+    }
+
+    /** So that one line tells of a complying finding, and the reader still learns what it rests on. */
+    private void recalled() {
+        List<ReportedFinding> findings = report.findings().stream()
+                .filter(f -> f.determination() != Determination.NOT_APPLICABLE)
+                .filter(TextRendering::isRecalled)
+                .toList();
+        if (findings.isEmpty()) {
+            return;
+        }
+        page.heading("Recalled from memory");
+        page.paragraph(
+                0,
+                "Findings marked * rest on these. Check them against the documents before relying on such a finding.");
+        Stream<String> sources = findings.stream()
+                .filter(f -> f.citation().reservation().isPresent())
+                .map(f -> f.provision() + ": " + source(f.citation()));
+        Stream<String> values =
+                findings.stream().flatMap(TextRendering::recalledValues).map(v -> v.parameter() + ": " + v.source());
+        Stream.concat(sources.distinct(), values.distinct().sorted()).forEach(t -> page.entry(0, 2, "-", t));
     }
 
     private static String cited(ReportedFinding finding) {
         ReportedCitation citation = finding.citation();
-        return citation.source().title() + ", " + citation.source().edition()
-                + citation.clause().map(c -> ", " + c).orElse("")
-                + " (" + finding.standing().word() + "); confirmed by "
+        return source(citation) + " (" + finding.standing().word() + "); confirmed by "
                 + citation.confirmed().by().word() + " on "
                 + citation.confirmed().on();
+    }
+
+    private static String source(ReportedCitation citation) {
+        return citation.source().title() + ", " + citation.source().edition()
+                + citation.clause().map(c -> ", " + c).orElse("");
     }
 }

@@ -22,7 +22,7 @@ public enum WorkingShown implements Worded {
         return word;
     }
 
-    /** So that the command line reads and prints the words as they are. */
+    /** So that the command line's help prints the words as they are. */
     @Override
     public String toString() {
         return word;

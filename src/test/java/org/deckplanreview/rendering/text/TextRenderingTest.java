@@ -201,12 +201,16 @@ class TextRenderingTest {
     }
 
     @Test
-    void values_recalled_from_memory_are_named_beside_the_finding() {
-        Report report = report(
-                finding("a").doesNotComply().rule(new Rule.Calculation("en1995.bending", ReportBuilder.parameters())));
+    void a_complying_finding_that_rests_on_recalled_values_is_marked_and_they_are_listed_once() {
+        Rule bending = new Rule.Calculation("en1995.bending", ReportBuilder.parameters());
+        Report report = report(finding("a").rule(bending), finding("b").rule(bending), finding("c"));
 
-        assertThat(TextRendering.render(report, WorkingShown.NONE).replaceAll("\\s+", " "))
-                .contains("kmod recalled from memory: check against the document before relying on it");
+        assertThat(TextRendering.render(report, WorkingShown.NONE))
+                .contains("(a, shall): edge 1 of the terrace *\n")
+                .contains("(b, shall): edge 1 of the terrace *\n")
+                .contains("(c, shall): edge 1 of the terrace\n")
+                .containsOnlyOnce("- kmod: source of kmod\n")
+                .doesNotContain("- gammaM");
     }
 
     private static List<WorkingStep> step(String symbol) {
