@@ -16,6 +16,7 @@ import org.deckplanreview.report.Report;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Rulesets;
 import org.deckplanreview.submission.ReadResult;
+import org.deckplanreview.submission.SampleDeck;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.SubmissionReader;
 
@@ -49,7 +50,11 @@ final class BuiltIn {
     }
 
     static Submission submission(JsonNode document) {
-        ReadResult read = new SubmissionReader().read(bytes(document));
+        return submission(bytes(document));
+    }
+
+    static Submission submission(byte[] document) {
+        ReadResult read = new SubmissionReader().read(document);
         if (read instanceof ReadResult.Read whole) {
             return whole.submission();
         }
@@ -58,6 +63,14 @@ final class BuiltIn {
 
     static byte[] bytes(JsonNode document) {
         return document.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    static JsonNode sample(String name) {
+        return document(SAMPLES.resolve(name));
+    }
+
+    static JsonNode document(Path file) {
+        return SampleDeck.parse(new String(read(file), StandardCharsets.UTF_8));
     }
 
     /** The samples' files by name. */

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -24,7 +23,6 @@ import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.layout.Motion;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Value;
-import org.deckplanreview.submission.SampleDeck;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 
@@ -39,9 +37,8 @@ class SameDeckTest {
     /** Samples and drawn decks. */
     @Provide
     Arbitrary<JsonNode> decks() {
-        List<JsonNode> samples = BuiltIn.samples().stream()
-                .map(s -> SampleDeck.parse(new String(BuiltIn.read(s), StandardCharsets.UTF_8)))
-                .toList();
+        List<JsonNode> samples =
+                BuiltIn.samples().stream().map(BuiltIn::document).toList();
         return Arbitraries.oneOf(Arbitraries.of(samples), DrawnDeck.any().map(d ->
                 (JsonNode) d.document().node()));
     }
