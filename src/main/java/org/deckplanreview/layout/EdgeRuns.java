@@ -135,8 +135,8 @@ final class EdgeRuns {
         Pointer edges = pointer.child("edges");
         Derived<Drop> drop = Height.largest(boardsTop, ground, line).map(h -> new Drop(h.mm(), h.at()));
         if (index.isEmpty()) {
-            String label =
-                    "edge from " + text(line.from()) + " to " + text(line.to()) + " of " + platform.displayLabel();
+            String label = "edge of " + platform.displayLabel() + " from " + text(line.from()) + " to "
+                    + text(line.to()) + " mm";
             return new EdgeRun(
                     platformIndex, edges, label, line, Optional.empty(), Optional.empty(), Optional.empty(), drop);
         }

@@ -8,7 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 /**
  * Where the joists of a field lie. The first lies half a breadth inside the outline's extreme on the side where the axis
  * across the joists is smaller, the others follow at the spacing, the last lies half a breadth inside the other extreme,
- * and each side of the outline along the joists has a joist just inside it.
+ * and each side of the outline along the joists, if it is as long as a joist is broad, has a joist just inside it.
  */
 final class JoistPieces {
 
@@ -50,7 +50,7 @@ final class JoistPieces {
         }
         sideLines.add(first);
         sideLines.add(last);
-        for (int i = 1; last - (first + i * spacing) >= breadth / 2; i++) {
+        for (int i = 1; last - (first + i * spacing) >= breadth / 2 - SAME_MM; i++) {
             fieldLines.add(first + i * spacing);
         }
     }
@@ -60,7 +60,7 @@ final class JoistPieces {
         for (int i = 0; i < outline.size(); i++) {
             Coordinate a = outline.get(i);
             Coordinate b = outline.get((i + 1) % outline.size());
-            if (Math.abs(b.y - a.y) <= SAME_MM * (1 + a.distance(b))) {
+            if (Math.abs(b.x - a.x) >= breadth && Math.abs(b.y - a.y) <= SAME_MM * (1 + a.distance(b))) {
                 double middle = (a.x + b.x) / 2;
                 double across = (a.y + b.y) / 2;
                 sides.add(new InnerSide(across, middle, isInsideAbove(middle, across)));

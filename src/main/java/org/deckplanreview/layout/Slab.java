@@ -29,6 +29,10 @@ record Slab(double from, double to, List<Stretch> stretches) {
         double highMiddle() {
             return (highFrom + highTo) / 2;
         }
+
+        double middle() {
+            return (lowMiddle() + highMiddle()) / 2;
+        }
     }
 
     /** A side of a polygon, turned to run up the axis. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -25,12 +26,17 @@ final class TributaryAreas {
     private final List<JoistPiece> joists;
     private final List<Cell> cells = new ArrayList<>();
     private final List<List<AreaStrip>> strips = new ArrayList<>();
+    private final TreeSet<Double> borders = new TreeSet<>();
+    private final double[] spacings;
+    private final int[] fieldSizes;
 
     /** A stretch of a slab of the outline with the joists that pass it, as indices in order across. */
     private record Cell(Slab slab, Slab.Stretch stretch, List<Integer> joists) {}
 
     private TributaryAreas(List<JoistPiece> joists) {
         this.joists = joists;
+        this.spacings = new double[joists.size()];
+        this.fieldSizes = new int[joists.size()];
         joists.forEach(j -> strips.add(new ArrayList<>()));
     }
 
@@ -42,13 +48,29 @@ final class TributaryAreas {
         List<Slab> slabs = Slab.cut(Slab.Side.ofRing(outline), ends);
         for (Slab slab : slabs) {
             for (Slab.Stretch stretch : slab.stretches()) {
-                areas.cells.add(new Cell(slab, stretch, areas.joistsIn(slab, stretch)));
+                areas.add(new Cell(slab, stretch, areas.joistsIn(slab, stretch)));
             }
         }
         for (Cell cell : areas.cells) {
             areas.divide(cell.slab(), cell.stretch(), cell, Optional.empty());
         }
         return areas;
+    }
+
+    private void add(Cell cell) {
+        cells.add(cell);
+        List<Integer> present = cell.joists();
+        for (int i = 0; i < present.size(); i++) {
+            int joist = present.get(i);
+            fieldSizes[joist] = Math.max(fieldSizes[joist], present.size());
+            if (i + 1 < present.size()) {
+                int next = present.get(i + 1);
+                double gap = joists.get(next).across() - joists.get(joist).across();
+                spacings[joist] = Math.max(spacings[joist], gap);
+                spacings[next] = Math.max(spacings[next], gap);
+                borders.add(border(cell, i));
+            }
+        }
     }
 
     /** Divides the part of a heavy item's outline that lies within the deck's. */
@@ -83,21 +105,21 @@ final class TributaryAreas {
         for (Cell cell : cells) {
             places.add(cell.slab().from());
             places.add(cell.slab().to());
-            for (int i = 0; i + 1 < cell.joists().size(); i++) {
-                double border = border(cell, i);
-                sides.stream().filter(s -> s.crosses(border)).forEach(s -> places.add(s.alongAt(border)));
-            }
+        }
+        for (double border : borders) {
+            sides.stream().filter(s -> s.crosses(border)).forEach(s -> places.add(s.alongAt(border)));
         }
         return places.stream().filter(p -> from < p && p < to).toList();
     }
 
     private Cell cellAround(Slab slab, Slab.Stretch stretch) {
-        double across = (stretch.lowMiddle() + stretch.highMiddle()) / 2;
         return cells.stream()
                 .min(Comparator.<Cell>comparingDouble(c ->
                                 outside(slab.middle(), c.slab().from(), c.slab().to()))
                         .thenComparingDouble(c -> outside(
-                                across, c.stretch().lowMiddle(), c.stretch().highMiddle())))
+                                stretch.middle(),
+                                c.stretch().lowMiddle(),
+                                c.stretch().highMiddle())))
                 .orElseThrow();
     }
 
@@ -128,7 +150,7 @@ final class TributaryAreas {
     private void divide(Slab slab, Slab.Stretch stretch, Cell cell, Optional<Integer> item) {
         List<Integer> present = cell.joists();
         if (present.isEmpty()) {
-            carryAtNearestJoist(slab, stretch, item);
+            carryAtNearestJoist(slab, stretch, cell, item);
         }
         for (int i = 0; i < present.size(); i++) {
             double low = i == 0 ? Double.NEGATIVE_INFINITY : border(cell, i - 1);
@@ -150,20 +172,23 @@ final class TributaryAreas {
         return Math.max(0, Math.min(toA, toB) - Math.max(fromA, fromB));
     }
 
-    private void carryAtNearestJoist(Slab slab, Slab.Stretch stretch, Optional<Integer> item) {
+    private void carryAtNearestJoist(Slab slab, Slab.Stretch stretch, Cell cell, Optional<Integer> item) {
         double from = stretch.highFrom() - stretch.lowFrom();
         double to = stretch.highTo() - stretch.lowTo();
         double area = (from + to) / 2 * (slab.to() - slab.from());
-        double along = slab.middle();
-        double across = (stretch.lowMiddle() + stretch.highMiddle()) / 2;
+        int nearest = nearestTo(cell.slab().middle(), cell.stretch().middle());
+        double at = joists.get(nearest).nearest(slab.middle());
+        add(nearest, new AreaStrip(at, at, 0, 0, area, item));
+    }
+
+    private int nearestTo(double along, double across) {
         int nearest = 0;
         for (int i = 1; i < joists.size(); i++) {
             if (distance(joists.get(i), along, across) < distance(joists.get(nearest), along, across)) {
                 nearest = i;
             }
         }
-        double at = joists.get(nearest).nearest(along);
-        add(nearest, new AreaStrip(at, at, 0, 0, area, item));
+        return nearest;
     }
 
     private static double distance(JoistPiece joist, double along, double across) {
@@ -205,31 +230,12 @@ final class TributaryAreas {
 
     /** The largest distance to a neighbour, centre to centre; 0 without one. */
     double spacingMm(int joist) {
-        double largest = 0;
-        for (Cell cell : cells) {
-            int i = cell.joists().indexOf(joist);
-            if (i > 0) {
-                largest = Math.max(largest, gap(cell, i - 1));
-            }
-            if (i >= 0 && i + 1 < cell.joists().size()) {
-                largest = Math.max(largest, gap(cell, i));
-            }
-        }
-        return largest;
-    }
-
-    private double gap(Cell cell, int i) {
-        return joists.get(cell.joists().get(i + 1)).across()
-                - joists.get(cell.joists().get(i)).across();
+        return spacings[joist];
     }
 
     /** The largest number of joists that lie side by side without interruption anywhere along this one. */
     int fieldSize(int joist) {
-        return cells.stream()
-                .filter(c -> c.joists().contains(joist))
-                .mapToInt(c -> c.joists().size())
-                .max()
-                .orElse(1);
+        return fieldSizes[joist];
     }
 
     /** The largest distance from the outermost joist to the outline beyond it, square to the joists. */

@@ -8,6 +8,6 @@ public enum Action {
     IMPOSED,
     /** One concentrated imposed load at the worst place; an alternative to IMPOSED, not added to it. */
     CONCENTRATED,
-    /** Snow, over the whole deck. */
+    /** Snow, over the whole deck or, where it would relieve, not there. */
     SNOW
 }

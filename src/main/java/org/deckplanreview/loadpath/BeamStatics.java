@@ -16,7 +16,10 @@ import org.deckplanreview.loadpath.MemberResponses.Weighted;
 final class BeamStatics {
 
     private static final int ROUNDS_OF_REFINEMENT = 4;
-    private static final int HALVINGS = 60;
+    private static final int HALVINGS = 45;
+
+    /** The part of the way to the neighbouring station at which a curve is taken to be just beside its station. */
+    private static final double BESIDE = 1e-6;
 
     /** A gain below this is rounding. */
     private static final double GAIN = 1e-12;
@@ -186,24 +189,33 @@ final class BeamStatics {
             boolean rises = i == 0 || values[i] > values[i - 1];
             boolean falls = i == values.length - 1 || values[i] >= values[i + 1];
             if (values[i] > 0 && rises && falls) {
-                best = larger(best, new Peak(values[i], stations[i]));
+                Peak station = new Peak(values[i], stations[i]);
+                best = larger(best, station);
                 if (i > 0) {
-                    best = larger(best, refined(curve, sign, f, stations[i], stations[i - 1], stations[i]));
+                    best = larger(best, refined(curve, sign, f, station, stations[i - 1]));
                 }
                 if (i < values.length - 1) {
-                    best = larger(best, refined(curve, sign, f, stations[i], stations[i], stations[i + 1]));
+                    best = larger(best, refined(curve, sign, f, station, stations[i + 1]));
                 }
             }
         }
         return best;
     }
 
-    private Peak refined(Curve curve, int sign, ActionFactors f, double startMm, double fromMm, double toMm) {
-        Peak best = new Peak(0, startMm);
+    /** The largest value between a station and its neighbour; the station's own where the curve falls from it at once. */
+    private Peak refined(Curve curve, int sign, ActionFactors f, Peak station, double neighbourMm) {
+        Peak best = station;
+        double from = Math.min(station.atMm(), neighbourMm);
+        double to = Math.max(station.atMm(), neighbourMm);
+        double beside = station.atMm() + (neighbourMm - station.atMm()) * BESIDE;
+        double away = Math.signum(neighbourMm - station.atMm());
         for (int round = 0; round < ROUNDS_OF_REFINEMENT; round++) {
             double at = best.atMm();
             List<Weighted> loads = responses.worstArrangement(r -> sign * curve.value(r, at), f);
-            double x = level(curve, sign, loads, fromMm, toMm);
+            if (round == 0 && !(sign * away * slope(curve, loads, beside) > 0)) {
+                break;
+            }
+            double x = level(curve, sign, loads, from, to);
             Peak next = new Peak(responses.extremes(r -> curve.value(r, x)).worst(f, sign), x);
             Peak better = larger(best, next);
             if (better == best) {
@@ -214,23 +226,27 @@ final class BeamStatics {
         return best;
     }
 
-    /** Where a rising curve starts to fall; the nearer end where it only rises or only falls. */
-    private static double level(Curve curve, int sign, List<Weighted> loads, double fromMm, double toMm) {
-        double low = fromMm;
-        double high = toMm;
+    /** Between a place where the curve rises and one where it falls, where it is level. */
+    private static double level(Curve curve, int sign, List<Weighted> loads, double risingMm, double fallingMm) {
+        double low = risingMm;
+        double high = fallingMm;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            double slope = 0;
-            for (Weighted w : loads) {
-                slope += w.factor() * curve.slope(w.response(), middle);
-            }
-            if (sign * slope > 0) {
+            if (sign * slope(curve, loads, middle) > 0) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return (low + high) / 2;
+    }
+
+    private static double slope(Curve curve, List<Weighted> loads, double xMm) {
+        double slope = 0;
+        for (Weighted w : loads) {
+            slope += w.factor() * curve.slope(w.response(), xMm);
+        }
+        return slope;
     }
 
     private static Peak larger(Peak best, Peak next) {

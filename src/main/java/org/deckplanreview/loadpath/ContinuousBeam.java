@@ -3,7 +3,6 @@ package org.deckplanreview.loadpath;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import org.deckplanreview.loadpath.BeamLoad.Distributed;
 import org.deckplanreview.loadpath.BeamLoad.Point;
 
@@ -70,10 +69,6 @@ final class ContinuousBeam {
                 pivots[i] -= farStiffness[i - 1] * farStiffness[i - 1] / pivots[i - 1];
             }
         }
-    }
-
-    double lengthMm() {
-        return lengthMm;
     }
 
     /**
@@ -188,20 +183,36 @@ final class ContinuousBeam {
     }
 
     private Stretch stretch(double fromMm, double toMm, List<Distributed> distributed, List<Point> points) {
-        List<Point> inside = points.stream()
-                .filter(p -> p.atMm() >= fromMm && (p.atMm() < toMm || p.atMm() == toMm && toMm == lengthMm))
-                .toList();
-        double[] cuts = DoubleStream.concat(
-                        DoubleStream.of(fromMm, toMm),
-                        DoubleStream.concat(
-                                inside.stream().mapToDouble(Point::atMm),
-                                distributed.stream()
-                                        .flatMapToDouble(d -> DoubleStream.of(d.fromMm(), d.toMm()))
-                                        .filter(x -> x > fromMm && x < toMm)))
-                .sorted()
-                .distinct()
-                .toArray();
-        return new Stretch(cuts, distributed, inside);
+        double[] cuts = new double[2 + points.size() + 2 * distributed.size()];
+        int count = 0;
+        cuts[count++] = fromMm;
+        cuts[count++] = toMm;
+        List<Point> inside = new ArrayList<>();
+        for (Point p : points) {
+            if (p.atMm() >= fromMm && (p.atMm() < toMm || p.atMm() == toMm && toMm == lengthMm)) {
+                inside.add(p);
+                cuts[count++] = p.atMm();
+            }
+        }
+        for (Distributed d : distributed) {
+            for (double x : new double[] {d.fromMm(), d.toMm()}) {
+                if (x > fromMm && x < toMm) {
+                    cuts[count++] = x;
+                }
+            }
+        }
+        return new Stretch(sortedDistinct(cuts, count), distributed, inside);
+    }
+
+    private static double[] sortedDistinct(double[] values, int count) {
+        Arrays.sort(values, 0, count);
+        int kept = 1;
+        for (int i = 1; i < count; i++) {
+            if (values[i] != values[kept - 1]) {
+                values[kept++] = values[i];
+            }
+        }
+        return Arrays.copyOf(values, kept);
     }
 
     /** A span or a cantilever, cut where its loads change. */

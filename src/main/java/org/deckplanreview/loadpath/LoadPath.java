@@ -17,10 +17,13 @@ public interface LoadPath {
     /** Missing too where the member has fewer supports than it needs to stand: the need says which. */
     Derived<MemberAnalysis> member(Member member);
 
-    /** Load on one board of its own width: permanent and uniform imposed in N/mm, concentrated in N. */
+    /** Load on one board over its own width and one gap. The concentrated load stands on it whole. */
     Derived<BoardLoads> boards(BoardField boards);
 
-    /** Force at the post's upper end; its own weight not included. */
+    /**
+     * Force at the post's upper end from the beams that rest on it; its own weight not included. The concentrated load
+     * stands once, where it is worst.
+     */
     Derived<ActionForces> post(PostPlace post);
 
     /** The post's self-weight, N. */
@@ -32,6 +35,6 @@ public interface LoadPath {
     /** The footing's own weight, N. */
     Derived<Double> footingWeightN(FootingPlace footing);
 
-    /** Loads on one board. */
+    /** Loads on one board, N for each mm of its length, and N. */
     record BoardLoads(double permanentNPerMm, double imposedNPerMm, double snowNPerMm, double concentratedN) {}
 }

@@ -10,6 +10,9 @@ public interface MemberAnalysis {
     /** The worst effects of the combination; the same factors give the same object's values, bit for bit. */
     Effects effects(ActionFactors factors);
 
-    /** Characteristic total of one action on the member, N; for CONCENTRATED the load itself. */
+    /**
+     * Characteristic total of one action on the member, N, its own weight included; for IMPOSED with everything loaded,
+     * for CONCENTRATED the load itself.
+     */
     double totalN(Action action);
 }

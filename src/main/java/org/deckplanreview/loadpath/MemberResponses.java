@@ -1,9 +1,13 @@
 package org.deckplanreview.loadpath;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Span;
@@ -18,7 +22,7 @@ final class MemberResponses {
     /** Places of the concentrated load in a span, beside those that are sought out as the worst. */
     private static final int PLACES_IN_SPAN = 20;
 
-    private static final int ROUNDS_OF_SEARCH = 6;
+    private static final int ROUNDS_OF_SEARCH = 3;
     private static final double SEARCH_NARROWS = 8;
 
     /** A gain below this is rounding. */
@@ -46,12 +50,12 @@ final class MemberResponses {
         List<TreeSet<Double>> stations = new ArrayList<>();
         List<BeamResponse> placed = new ArrayList<>();
         for (Span span : frame.spans()) {
-            TreeSet<Double> places = concentratedPlaces(span);
-            if (actions.concentratedN() > 0) {
-                places.forEach(x -> placed.add(underConcentratedAt(x)));
-            }
-            places.addAll(breaks(span));
-            stations.add(places);
+            TreeMap<Double, BeamResponse> places = concentratedPlaces(span);
+            placed.addAll(places.values());
+            TreeSet<Double> all = new TreeSet<>(evenPlaces(span));
+            all.addAll(places.keySet());
+            all.addAll(breaks(span));
+            stations.add(all);
         }
         actions.concentratedElsewhere().forEach(p -> placed.add(beam.under(List.of(p))));
         concentrated = List.copyOf(placed);
@@ -70,17 +74,17 @@ final class MemberResponses {
 
     /** One effect over all arrangements. */
     Extremes extremes(ToDoubleFunction<BeamResponse> effect) {
-        double[] parts = imposedParts.stream().mapToDouble(effect).toArray();
-        double[] places = concentrated.stream().mapToDouble(effect).toArray();
         double larger = 0;
         double smaller = 0;
-        for (double part : parts) {
+        for (BeamResponse r : imposedParts) {
+            double part = effect.applyAsDouble(r);
             larger += Math.max(0, part);
             smaller += Math.min(0, part);
         }
         double largest = 0;
         double smallest = 0;
-        for (double place : places) {
+        for (BeamResponse r : concentrated) {
+            double place = effect.applyAsDouble(r);
             largest = Math.max(largest, place);
             smallest = Math.min(smallest, place);
         }
@@ -119,47 +123,60 @@ final class MemberResponses {
         return beam.under(List.of(new Point(xMm, actions.concentratedN())));
     }
 
-    /** Even places with the ends, and the places that are worst for sagging, for hogging over each end, and for deflection. */
-    private TreeSet<Double> concentratedPlaces(Span span) {
-        double[] even = new double[PLACES_IN_SPAN + 1];
-        TreeSet<Double> places = new TreeSet<>();
+    private static List<Double> evenPlaces(Span span) {
+        List<Double> places = new ArrayList<>();
         for (int i = 0; i <= PLACES_IN_SPAN; i++) {
             double t = (double) i / PLACES_IN_SPAN;
-            even[i] = span.fromMm() * (1 - t) + span.toMm() * t;
-            places.add(even[i]);
-        }
-        if (actions.concentratedN() > 0
-                && !span.isCantilever()
-                && !frame.seats().determinate()) {
-            addWorst(places, even, x -> underConcentratedAt(x).momentNMm(x));
-            addWorst(places, even, x -> -underConcentratedAt(x).momentNMm(span.fromMm()));
-            addWorst(places, even, x -> -underConcentratedAt(x).momentNMm(span.toMm()));
-            addWorst(places, even, x -> underConcentratedAt(x).deflectionMm(x));
+            places.add(span.fromMm() * (1 - t) + span.toMm() * t);
         }
         return places;
     }
 
-    /** Closes in on the largest effect by the vertex of a parabola through three places, again and again closer. */
-    private static void addWorst(TreeSet<Double> places, double[] even, DoubleUnaryOperator effect) {
-        int best = 0;
-        double[] at = new double[even.length];
-        for (int i = 0; i < even.length; i++) {
-            at[i] = effect.applyAsDouble(even[i]);
-            best = at[i] > at[best] ? i : best;
+    /**
+     * The concentrated load at even places, the ends with them, and at the places that are worst for sagging, for hogging
+     * over each end, and for deflection.
+     */
+    private TreeMap<Double, BeamResponse> concentratedPlaces(Span span) {
+        TreeMap<Double, BeamResponse> places = new TreeMap<>();
+        if (actions.concentratedN() > 0) {
+            evenPlaces(span).forEach(x -> places.put(x, underConcentratedAt(x)));
+            if (!span.isCantilever() && !frame.seats().determinate()) {
+                List<ToDoubleBiFunction<BeamResponse, Double>> effects = List.of(
+                        (r, at) -> r.momentNMm(at),
+                        (r, at) -> -r.momentNMm(span.fromMm()),
+                        (r, at) -> -r.momentNMm(span.toMm()),
+                        (r, at) -> r.deflectionMm(at));
+                TreeMap<Double, BeamResponse> even = new TreeMap<>(places);
+                effects.forEach(e -> worstBetween(even, e).ifPresent(x -> places.put(x, underConcentratedAt(x))));
+            }
         }
-        if (best == 0 || best == even.length - 1) {
-            return;
+        return places;
+    }
+
+    /**
+     * Closes in on the largest effect by the vertex of a parabola through three places, again and again closer. Empty
+     * where one of the even places is the worst.
+     */
+    private Optional<Double> worstBetween(
+            TreeMap<Double, BeamResponse> even, ToDoubleBiFunction<BeamResponse, Double> effect) {
+        double worst = even.keySet().stream()
+                .max(Comparator.comparingDouble(x -> effect.applyAsDouble(even.get(x), x)))
+                .orElseThrow();
+        if (worst == even.firstKey() || worst == even.lastKey()) {
+            return Optional.empty();
         }
-        double x = even[best];
-        double value = at[best];
-        double step = even[best + 1] - x;
+        double atBest = effect.applyAsDouble(even.get(worst), worst);
+        DoubleUnaryOperator at = x -> effect.applyAsDouble(underConcentratedAt(x), x);
+        double x = worst;
+        double value = atBest;
+        double step = even.higherKey(x) - x;
         for (int round = 0; round < ROUNDS_OF_SEARCH; round++) {
-            double before = effect.applyAsDouble(x - step);
-            double behind = effect.applyAsDouble(x + step);
+            double before = at.applyAsDouble(x - step);
+            double behind = at.applyAsDouble(x + step);
             double bend = before - 2 * value + behind;
             if (bend < 0) {
                 double vertex = x + Math.max(-1, Math.min(1, (before - behind) / bend / 2)) * step;
-                double there = effect.applyAsDouble(vertex);
+                double there = at.applyAsDouble(vertex);
                 if (there > value) {
                     x = vertex;
                     value = there;
@@ -167,9 +184,7 @@ final class MemberResponses {
             }
             step /= SEARCH_NARROWS;
         }
-        if (value > at[best] * (1 + GAIN)) {
-            places.add(x);
-        }
+        return value > atBest * (1 + GAIN) ? Optional.of(x) : Optional.empty();
     }
 
     /** Places in the span where a load or a support begins or ends. */

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /** A number with its unit. Written as one token, for example {@code 1100 mm}. */
 public record Measure(double value, MeasureUnit unit) implements Value {
 
-    private static final Pattern TOKEN = Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,9})?)(?: (\\S{1,8}))?");
+    private static final Pattern TOKEN = Pattern.compile("(-?(?:0|[1-9]\\d{0,8})(?:\\.\\d{1,9})?)(?: (\\S{1,8}))?");
 
     public Measure {
         if (!Double.isFinite(value)) {

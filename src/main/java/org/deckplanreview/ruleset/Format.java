@@ -4,15 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.deckplanreview.submission.Pointer;
-import org.everit.json.schema.CombinedSchema;
-import org.everit.json.schema.EnumSchema;
-import org.everit.json.schema.ObjectSchema;
 import org.everit.json.schema.Schema;
 import org.everit.json.schema.ValidationException;
 import org.everit.json.schema.loader.SchemaLoader;
 import org.json.JSONObject;
+import org.json.JSONPointer;
 import org.json.JSONTokener;
 
 /** The format of one kind of file, as its JSON Schema gives it, with violations told by line. */
@@ -22,11 +22,12 @@ final class Format {
     static final Format STANDARD = new Format("/schema/standard-1.json");
     static final Format CASES = new Format("/schema/cases-1.json");
 
+    private final JSONObject json;
     private final Schema schema;
 
     private Format(String resource) {
         try (InputStream in = Format.class.getResourceAsStream(resource)) {
-            JSONObject json = new JSONObject(new JSONTokener(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+            json = new JSONObject(new JSONTokener(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
             schema = SchemaLoader.builder()
                     .draftV7Support()
                     .schemaClient(url -> {
@@ -51,68 +52,79 @@ final class Format {
         return new Entry(file, Pointer.ROOT, content);
     }
 
-    private static void violations(ValidationException e, RulesetFile file, YamlNode content) {
-        if (!e.getCausingExceptions().isEmpty() && !isChoice(e.getViolatedSchema())) {
-            e.getCausingExceptions().forEach(cause -> violations(cause, file, content));
+    private void violations(ValidationException e, RulesetFile file, YamlNode content) {
+        if (!e.getCausingExceptions().isEmpty() && !isChoice(e)) {
+            causes(e).forEach(cause -> violations(cause, file, content));
             return;
         }
         String pointer = e.getPointerToViolation().substring(1);
         file.unsound(pointer);
         YamlNode node = at(content, pointer);
-        if (e.getViolatedSchema() instanceof ObjectSchema object && node instanceof YamlNode.MapNode map) {
-            if ("required".equals(e.getKeyword())) {
-                missing(object, map, file);
-                return;
-            }
-            if ("additionalProperties".equals(e.getKeyword())) {
-                surplus(object, map, file);
-                return;
+        // The exception may hold an outer schema, its location is always that of the violated one.
+        JSONObject violated = (JSONObject) new JSONPointer(e.getSchemaLocation()).queryFrom(json);
+        if ("required".equals(e.getKeyword()) && node instanceof YamlNode.MapNode map) {
+            missing(violated, map, file);
+        } else if ("additionalProperties".equals(e.getKeyword()) && node instanceof YamlNode.MapNode map) {
+            surplus(violated, map, file);
+        } else {
+            file.fault(node.line(), node.shown(), "This has not the right form", accepted(violated, node, e));
+        }
+    }
+
+    /** What is wrong inside; not why the condition of an "else" did not hold, which comes first among the causes. */
+    private static List<ValidationException> causes(ValidationException e) {
+        List<ValidationException> causes = e.getCausingExceptions();
+        return "else".equals(e.getKeyword()) ? causes.subList(causes.size() - 1, causes.size()) : causes;
+    }
+
+    private void missing(JSONObject violated, YamlNode.MapNode map, RulesetFile file) {
+        for (Object name : violated.getJSONArray("required")) {
+            if (!map.members().containsKey(String.valueOf(name))) {
+                String description = member(violated, String.valueOf(name)).optString("description", "'" + name + "'");
+                file.fault(map.line(), map.shown(), "'" + name + "' is missing", description);
             }
         }
-        file.fault(node.line(), node.shown(), "This has not the right form", accepted(e.getViolatedSchema(), node, e));
+    }
+
+    private JSONObject member(JSONObject object, String name) {
+        JSONObject member = object.getJSONObject("properties").getJSONObject(name);
+        return member.has("$ref") ? (JSONObject) new JSONPointer(member.getString("$ref")).queryFrom(json) : member;
     }
 
     /** Among alternatives the reader is told what may stand there, not how each of them failed. */
-    private static boolean isChoice(Schema schema) {
-        return schema instanceof CombinedSchema combined && combined.getCriterion() != CombinedSchema.ALL_CRITERION;
+    private static boolean isChoice(ValidationException e) {
+        return "anyOf".equals(e.getKeyword()) || "oneOf".equals(e.getKeyword());
     }
 
-    private static void missing(ObjectSchema object, YamlNode.MapNode map, RulesetFile file) {
-        for (String name : object.getRequiredProperties()) {
-            if (!map.members().containsKey(name)) {
-                Optional<String> description = Optional.ofNullable(
-                                object.getPropertySchemas().get(name))
-                        .map(Schema::getDescription);
-                file.fault(map.line(), map.shown(), "'" + name + "' is missing", description.orElse("'" + name + "'"));
-            }
-        }
-    }
-
-    private static void surplus(ObjectSchema object, YamlNode.MapNode map, RulesetFile file) {
+    private static void surplus(JSONObject violated, YamlNode.MapNode map, RulesetFile file) {
+        Optional<JSONObject> properties = Optional.ofNullable(violated.optJSONObject("properties"));
+        List<String> known = properties.stream()
+                .flatMap(all -> all.keySet().stream().sorted())
+                .toList();
+        List<Pattern> forms = Optional.ofNullable(violated.optJSONObject("patternProperties")).stream()
+                .flatMap(all -> all.keySet().stream().sorted().map(Pattern::compile))
+                .toList();
         map.members().forEach((name, value) -> {
-            if (!object.getPropertySchemas().containsKey(name)) {
+            boolean permitted = known.contains(name)
+                    || forms.stream().anyMatch(form -> form.matcher(name).find());
+            if (!permitted) {
                 file.fault(
                         value.line(),
                         "'" + Shortened.of(name) + "'",
-                        "There is no such member here",
-                        NearestName.accepted(
-                                name,
-                                object.getPropertySchemas().keySet().stream()
-                                        .sorted()
-                                        .toList()));
+                        forms.isEmpty() ? "There is no such member here" : "This name has not the right form",
+                        forms.isEmpty() ? NearestName.accepted(name, known) : violated.optString("description"));
             }
         });
     }
 
-    private static String accepted(Schema violated, YamlNode node, ValidationException e) {
-        if (violated instanceof EnumSchema words) {
-            return NearestName.accepted(
-                    node instanceof YamlNode.TextNode text ? text.text() : "",
-                    words.getPossibleValuesAsList().stream()
-                            .map(String::valueOf)
-                            .toList());
+    private static String accepted(JSONObject violated, YamlNode node, ValidationException e) {
+        if (violated.has("enum")) {
+            List<String> words = violated.getJSONArray("enum").toList().stream()
+                    .map(String::valueOf)
+                    .toList();
+            return NearestName.accepted(node instanceof YamlNode.TextNode text ? text.text() : "", words);
         }
-        return Optional.ofNullable(violated.getDescription()).orElse(e.getErrorMessage());
+        return violated.optString("description", e.getErrorMessage());
     }
 
     private static YamlNode at(YamlNode content, String pointer) {

@@ -43,15 +43,15 @@ final class Layers {
             settings.unknown(standard, "standard in uses", standards.keySet());
             return;
         }
-        if (unreadable.contains(standard)) {
-            return;
-        }
         Map<String, Layered> values = standards.get(standard);
         settings.members().forEach((name, setting) -> {
             if (!setting.isSound()) {
                 return;
             }
             Optional<Citation> citation = citations.read(setting.member("cite"));
+            if (unreadable.contains(standard)) {
+                return;
+            }
             if (!values.containsKey(name)) {
                 setting.unknown(name, "value or table in this standard's file", values.keySet());
                 return;

@@ -26,6 +26,11 @@ public final class Rulesets {
         return List.copyOf(regions.keySet());
     }
 
+    /** Every edition, by region and then by the first day in force. */
+    public List<Edition> all() {
+        return regions.values().stream().flatMap(List::stream).toList();
+    }
+
     /** Editions of a region by the first day in force; none for an unknown region. */
     public List<Edition> editions(String region) {
         return List.copyOf(regions.getOrDefault(region, List.of()));

@@ -19,15 +19,25 @@ public record Pointer(String value) implements Comparable<Pointer> {
 
     @Override
     public int compareTo(Pointer other) {
-        String[] a = value.split("/", -1);
-        String[] b = other.value.split("/", -1);
-        for (int i = 0; i < Math.min(a.length, b.length); i++) {
-            int c = compareTokens(a[i], b[i]);
+        int here = 0;
+        int there = 0;
+        while (here < value.length() && there < other.value.length()) {
+            int hereEnd = tokenEnd(value, here);
+            int thereEnd = tokenEnd(other.value, there);
+            int c = compareTokens(value.substring(here + 1, hereEnd), other.value.substring(there + 1, thereEnd));
             if (c != 0) {
                 return c;
             }
+            here = hereEnd;
+            there = thereEnd;
         }
-        return Integer.compare(a.length, b.length);
+        return Integer.compare(value.length() - here, other.value.length() - there);
+    }
+
+    /** Where the token that begins with the stroke at a place ends. */
+    private static int tokenEnd(String pointer, int stroke) {
+        int next = pointer.indexOf('/', stroke + 1);
+        return next < 0 ? pointer.length() : next;
     }
 
     /** Indexes come before names, by their number; with names between them there would be no order of three. */
@@ -40,7 +50,12 @@ public record Pointer(String value) implements Comparable<Pointer> {
     }
 
     private static boolean isIndex(String token) {
-        return !token.isEmpty() && token.chars().allMatch(c -> c >= '0' && c <= '9');
+        for (int i = 0; i < token.length(); i++) {
+            if (token.charAt(i) < '0' || token.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !token.isEmpty();
     }
 
     @Override

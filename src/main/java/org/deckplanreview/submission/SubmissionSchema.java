@@ -56,7 +56,11 @@ final class SubmissionSchema {
         try {
             validator.validate(pruned(document, root));
         } catch (ValidationException e) {
-            leaves(e).flatMap(leaf -> inWords(document, leaf)).forEach(faults::add);
+            leaves(e)
+                    .map(leaf -> new Violation(leaf.getPointerToViolation().substring(1), leaf.getKeyword()))
+                    .distinct()
+                    .flatMap(violation -> inWords(document, violation))
+                    .forEach(faults::add);
         }
         return faults;
     }
@@ -108,17 +112,20 @@ final class SubmissionSchema {
                 : e.getCausingExceptions().stream().flatMap(SubmissionSchema::leaves);
     }
 
-    private Stream<Fault> inWords(JsonNode document, ValidationException violation) {
-        Pointer pointer = Pointer.of(violation.getPointerToViolation().substring(1));
+    /** One keyword that does not hold at one place; the validator tells it once for each member that is missing. */
+    private record Violation(String place, String keyword) {}
+
+    private Stream<Fault> inWords(JsonNode document, Violation violation) {
+        Pointer pointer = Pointer.of(violation.place());
         JsonNode found = document.at(JsonPointer.compile(pointer.value()));
         SchemaPlace place = placeOf(pointer);
-        return switch (violation.getKeyword()) {
+        return switch (violation.keyword()) {
             case "required" -> missing(found, place).map(name -> missingMember(pointer, name, place));
             case "additionalProperties" -> unknown(found, place).map(name -> unknownMember(pointer, name, place));
             default ->
                 Stream.of(new Fault(
                         pointer,
-                        "Found " + Found.value(found) + whatIsWrong(violation.getKeyword(), found, place),
+                        "Found " + Found.value(found) + whatIsWrong(violation.keyword(), found, place),
                         place.accepted()));
         };
     }

@@ -69,7 +69,6 @@ class BoardsAndClearancesTest {
 
     @Test
     void boards_beyond_the_end_of_a_joist_overhang_up_to_the_slanted_side() {
-        // At the end of the fourth joist the boards reach 353 + 23.5 past the last but to the fifth only 23.5 less.
         BoardField boards = boards(Decks.outline(0, 0, 3000, 0, 4000, 1600, 0, 1600)
                 .joists(1, 0, 400)
                 .boards(0, 1));

@@ -36,9 +36,9 @@ class EdgesTest {
         assertThat(edges.stream().map(EdgeRun::label))
                 .containsExactly(
                         "edge 1 of terrace",
-                        "edge from (4000, 0) to (4000, 3000) of terrace",
+                        "edge of terrace from (4000, 0) to (4000, 3000) mm",
                         "edge 2 of terrace",
-                        "edge from (0, 3000) to (0, 0) of terrace");
+                        "edge of terrace from (0, 3000) to (0, 0) mm");
     }
 
     @Test
@@ -142,8 +142,8 @@ class EdgesTest {
 
     @Test
     void a_hollow_beside_an_edge_is_found_between_its_ends() {
-        // A hollow of 400 at (1000, -500): the lower side crosses the triangles' edges that run to it.
-        // On y = 0 the lowest place lies where the edge from (1000, -500) up to (1000, 4000) meets it.
+        // A hollow 450 deep at (1000, -500), outside the deck: the near side crosses the triangles' edges that run to
+        // it.
         PlatformLayout p = deck().ground(-1000, -1000, 0)
                 .ground(5000, -1000, 0)
                 .ground(5000, 4000, 0)
@@ -151,9 +151,8 @@ class EdgesTest {
                 .ground(1000, -500, -450)
                 .platform();
         Drop drop = p.edges().get(0).drop().get();
-        // Steepest triangle borders: on the edge from the hollow to (5000, 4000) at y = 0, x = 1000 + 4000 x 500 /
-        // 4500,
-        // and to (-1000, 4000), x = 1000 - 2000 x 500 / 4500; both lie 450 x 4000 / 4500 = 400 below the rim.
+        // At y = 0 the edges from the hollow to the far corners are at x = 1000 + 4000 x 500 / 4500 and at
+        // x = 1000 - 2000 x 500 / 4500; both lie 450 x 4000 / 4500 = 400 below the rim. The first one met counts.
         assertThat(drop.largestMm()).isCloseTo(900, within(EXACT));
         assertThat(drop.at().xMm()).isCloseTo(1000 - 1000000 / 4500.0, within(1e-6));
         assertThat(drop.at().yMm()).isZero();

@@ -9,6 +9,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -19,6 +21,10 @@ import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Site;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
 
 /** The ground's surface. Expected values by linear interpolation by hand. */
 class GroundTest {
@@ -142,6 +148,57 @@ class GroundTest {
             double y = random.nextDouble() * 5000;
             assertThat(level(ground, x, y)).isCloseTo(x * slopeX / 1000 + y * slopeY / 1000, within(1e-6));
         }
+    }
+
+    @Property(tries = 50)
+    void a_survey_grid_turned_by_any_angle_is_the_same_ground(@ForAll @IntRange(max = 359_999) int thousandths) {
+        // Points of a grid lie on lines and circles; turned, they do so but for rounding.
+        Motion motion = Motion.turn(thousandths / 1000.0, 13_000, -4_333);
+        List<GroundLevel> grid = new ArrayList<>();
+        List<GroundLevel> turned = new ArrayList<>();
+        for (int x = 0; x < 8; x++) {
+            for (int y = 0; y < 6; y++) {
+                Length z = new Length((x * 31 + y * 17) % 11 * 9);
+                PlanPoint p = new PlanPoint(x * 1500, y * 1500);
+                grid.add(new GroundLevel(new Length(p.xMm()), new Length(p.yMm()), z));
+                turned.add(new GroundLevel(
+                        new Length(motion.apply(p).xMm()),
+                        new Length(motion.apply(p).yMm()),
+                        z));
+            }
+        }
+        GroundSurface before = survey(grid);
+        GroundSurface after = survey(turned);
+        for (int i = 0; i <= 60; i++) {
+            PlanPoint p = new PlanPoint(i * 175, i * 731 % 7500);
+            assertThat(after.levelMm(motion.apply(p)).get())
+                    .isCloseTo(before.levelMm(p).get(), within(1e-6));
+        }
+    }
+
+    /** Reference: the incremental Delaunay triangulation of the JTS Topology Suite 1.20, for points in general position. */
+    @Property(tries = 50)
+    void the_triangles_are_those_of_a_reference_library(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        List<Coordinate> points = Stream.generate(
+                        () -> new Coordinate(random.nextDouble() * 9000, random.nextDouble() * 7000, 0))
+                .limit(3 + random.nextInt(40))
+                .sorted()
+                .toList();
+        DelaunayTriangulationBuilder reference = new DelaunayTriangulationBuilder();
+        reference.setSites(points);
+        Geometry expected = reference.getTriangles(new GeometryFactory());
+        assertThat(Triangulation.of(points).stream()
+                        .map(t -> corners(points.get(t.a()), points.get(t.b()), points.get(t.c()))))
+                .containsExactlyInAnyOrderElementsOf(IntStream.range(0, expected.getNumGeometries())
+                        .mapToObj(expected::getGeometryN)
+                        .map(Geometry::getCoordinates)
+                        .map(c -> corners(c[0], c[1], c[2]))
+                        .toList());
+    }
+
+    private static List<Coordinate> corners(Coordinate a, Coordinate b, Coordinate c) {
+        return Stream.of(a, b, c).sorted().toList();
     }
 
     private static GroundLevel onPlane(double x, double y, double slopeX, double slopeY) {

@@ -76,7 +76,7 @@ record CriticalStress(MemberBasis basis, EffectiveLength length) {
         w.step("I_z", "h * " + b + "^3 / 12", ply.weakSecondMomentMm4(), MeasureUnit.QUARTIC_MILLIMETRE, "");
         w.step(
                 "I_tor",
-                "max(" + b + " , h) * min(" + b + " , h)^3 / 3 * (1 - 0.63 * min(" + b + " , h) / max(" + b + " , h))",
+                "max(" + b + ", h) * min(" + b + ", h)^3 / 3 * (1 - 0.63 * min(" + b + ", h) / max(" + b + ", h))",
                 ply.torsionConstantMm4(),
                 MeasureUnit.QUARTIC_MILLIMETRE,
                 "");

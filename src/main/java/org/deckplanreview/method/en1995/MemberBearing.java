@@ -277,10 +277,10 @@ final class MemberBearing implements Method {
         private void writeExtension(
                 Working w, String index, String side, double toEndMm, OptionalDouble gapMm, double valueMm) {
             w.given("a_" + index, toEndMm, MILLIMETRE, "from the contact to the member's end, towards " + side, "");
-            StringBuilder of = new StringBuilder("min(" + Numbers.plain(extensionMm()) + " , a_" + index + " , l");
+            StringBuilder of = new StringBuilder("min(" + Numbers.plain(extensionMm()) + ", a_" + index + ", l");
             if (gapMm.isPresent()) {
                 w.given("l_1," + index, gapMm.getAsDouble(), MILLIMETRE, "to the next contact towards " + side, "");
-                of.append(" , l_1,").append(index).append(" / 2");
+                of.append(", l_1,").append(index).append(" / 2");
             }
             w.step("Δ_" + index, of + ")", valueMm, MILLIMETRE, "6.1.5(1)");
         }
@@ -298,7 +298,7 @@ final class MemberBearing implements Method {
                                 .submission()
                                 .timberPointer(post.get().timber().id())
                                 .child("depth"));
-                w.step("A_ef", "min(b , b_p) * l_ef", areaMm2(), SQUARE_MILLIMETRE, "6.1.5(1)");
+                w.step("A_ef", "min(b, b_p) * l_ef", areaMm2(), SQUARE_MILLIMETRE, "6.1.5(1)");
             } else {
                 w.step("A_ef", "b * l_ef", areaMm2(), SQUARE_MILLIMETRE, "6.1.5(1)");
             }

@@ -22,7 +22,10 @@ import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
 
-/** Deflection of joists and beams against a part of the span, 7.2, on loading or after creep, 2.2.3. */
+/**
+ * Deflection downwards of joists and beams against a part of the span, 7.2, on loading or after creep, 2.2.3. That the
+ * tip of an unloaded cantilever rises when the span behind it sags is not limited.
+ */
 final class MemberDeflection implements Method {
     private static final ParameterDescription SPAN_RATIO =
             ParameterDescription.number("spanRatio", RATIO, "span over largest deflection, between supports");
@@ -68,9 +71,8 @@ final class MemberDeflection implements Method {
         for (Combination combination : Loading.UNIFORM.filter(basis.combinations(State.SERVICEABILITY))) {
             Effects effects = basis.analysis().effects(factors(basis, combination));
             for (int i = 0; i < effects.spans().size(); i++) {
-                Effects.SpanEffects span = effects.spans().get(i);
-                places.add(new Place(basis, combination, i, span.down().value(), "down"));
-                places.add(new Place(basis, combination, i, span.up().value(), "up"));
+                double down = effects.spans().get(i).down().value();
+                places.add(new Place(basis, combination, i, down));
             }
         }
         return Case.worst(places);
@@ -86,20 +88,18 @@ final class MemberDeflection implements Method {
         return Creep.of(basis.parameters(), basis.member().timber());
     }
 
-    /** One span under one combination, up or down. */
+    /** One span under one combination. */
     private final class Place implements Case {
         private final MemberBasis basis;
         private final Combination combination;
         private final int spanIndex;
         private final double deflectionMm;
-        private final String sense;
 
-        Place(MemberBasis basis, Combination combination, int spanIndex, double deflectionMm, String sense) {
+        Place(MemberBasis basis, Combination combination, int spanIndex, double deflectionMm) {
             this.basis = basis;
             this.combination = combination;
             this.spanIndex = spanIndex;
             this.deflectionMm = deflectionMm;
-            this.sense = sense;
         }
 
         private Span span() {
@@ -139,7 +139,7 @@ final class MemberDeflection implements Method {
         }
 
         private String place() {
-            return sense + "wards in " + basis.spanName(spanIndex);
+            return "in " + basis.spanName(spanIndex);
         }
 
         private List<WorkingStep> working() {

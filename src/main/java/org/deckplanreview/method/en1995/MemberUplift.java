@@ -10,6 +10,7 @@ import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -17,20 +18,26 @@ import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
 
-/** Uplift at a support of a joist or beam, equilibrium of EN 1990, 6.4.2 (6.7). */
+/** Uplift at a support of a joist or beam, equilibrium of EN 1990, 6.4.2 (6.7) with the resistance of fixings, (6.8). */
 final class MemberUplift implements Method {
+    private static final ParameterDescription HOLD_DOWN = ParameterDescription.number(
+            "holdDown",
+            NEWTON_,
+            "design resistance that ordinary fixings at a support are taken to have against uplift");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.uplift",
             "EN 1990:2002+A1:2005, 6.4.2",
             "smallest reaction",
             NEWTON_,
             MemberBasis.SUBJECTS,
-            List.of(StrengthClass.TABLE, Combination.COMBINATIONS, Combination.Psi.TABLE),
-            "Smallest reaction of any support under the combinations of equilibrium, against nought; the utilisation is the"
-                    + " part of the permanent reaction that adverse imposed load takes away.");
+            List.of(StrengthClass.TABLE, Combination.COMBINATIONS, Combination.Psi.TABLE, HOLD_DOWN),
+            "Smallest reaction of any support under the combinations of equilibrium, against what fixings hold down; the"
+                    + " utilisation is what adverse imposed load takes away over permanent reaction and fixings together.");
 
     @Override
     public MethodDescription description() {
@@ -63,23 +70,31 @@ final class MemberUplift implements Method {
     /** One support under one combination. */
     private record Place(MemberBasis basis, Combination combination, int support, double permanentN, double smallestN)
             implements Case {
+        private double holdDownN() {
+            return basis.parameters().number(HOLD_DOWN.name(), NEWTON_);
+        }
+
         /** What imposed load takes away, N. */
         private double adverseN() {
             return Math.max(0, permanentN - smallestN);
+        }
+
+        private double stabilisingN() {
+            return permanentN + holdDownN();
         }
 
         private double weightN() {
             return combination.factors().permanent() * basis.analysis().totalN(Action.PERMANENT);
         }
 
-        private boolean restsUnderItsOwnWeight() {
-            return permanentN > 0;
+        private boolean restsWithoutImposedLoad() {
+            return stabilisingN() > 0;
         }
 
-        /** Where the member's own weight lifts the support already, lack of reaction over the member's weight. */
+        /** Where the member's own weight lifts the support already, what is lacking over that weight, beyond 1. */
         @Override
         public double utilisation() {
-            return restsUnderItsOwnWeight() ? adverseN() / permanentN : 1 - smallestN / weightN();
+            return restsWithoutImposedLoad() ? adverseN() / stabilisingN() : 1 - (smallestN + holdDownN()) / weightN();
         }
 
         @Override
@@ -87,11 +102,20 @@ final class MemberUplift implements Method {
             return new Evaluation.Measured(
                     Measure.of(smallestN, NEWTON_),
                     Sense.AT_LEAST,
-                    Measure.of(0, NEWTON_),
+                    Measure.of(-holdDownN(), NEWTON_),
                     utilisation(),
                     "at " + basis.supportName(support) + ", combination " + combination.id(),
                     working(),
-                    basis.assumptions(List.of("Uplift is resisted by weight alone, not by fixings.")));
+                    basis.assumptions(assumed()));
+        }
+
+        private List<String> assumed() {
+            return List.of(
+                    holdDownN() == 0
+                            ? "Uplift is resisted by weight alone, not by fixings."
+                            : "Fixings at every support of "
+                                    + basis.member().kind().word() + " hold down " + Numbers.plain(holdDownN())
+                                    + " N at least.");
         }
 
         private List<WorkingStep> working() {
@@ -111,12 +135,18 @@ final class MemberUplift implements Method {
                     "smallest reaction there, " + combination.id(),
                     source,
                     basis.member().pointer());
-            if (restsUnderItsOwnWeight()) {
-                w.step("R_Q,d", "max(0 , R_G,d - R_d)", adverseN(), NEWTON_, "");
-                w.step("utilisation", "R_Q,d / R_G,d", utilisation(), RATIO, "(6.7)");
+            w.given(
+                    "H_d",
+                    holdDownN(),
+                    NEWTON_,
+                    "resistance of fixings",
+                    basis.parameters().source(HOLD_DOWN.name()));
+            if (restsWithoutImposedLoad()) {
+                w.step("R_Q,d", "max(0, R_G,d - R_d)", adverseN(), NEWTON_, "");
+                w.step("utilisation", "R_Q,d / (R_G,d + H_d)", utilisation(), RATIO, "(6.7), (6.8)");
             } else {
                 w.given("G_d", weightN(), NEWTON_, "permanent action on the member", source);
-                w.step("utilisation", "1 - R_d / G_d", utilisation(), RATIO, "(6.7)");
+                w.step("utilisation", "1 - (R_d + H_d) / G_d", utilisation(), RATIO, "(6.7), (6.8)");
             }
             return w.steps();
         }

@@ -40,7 +40,7 @@ record NotchedSupport(double kn, double slopeFactor, double slopeExponent, doubl
 
     /** (6.62) as a working shows it, of k_n, i, h, x and alpha. */
     String expression() {
-        return "min(1 , k_n * (1 + " + Numbers.plain(slopeFactor) + " * i^" + Numbers.plain(slopeExponent)
+        return "min(1, k_n * (1 + " + Numbers.plain(slopeFactor) + " * i^" + Numbers.plain(slopeExponent)
                 + " / sqrt(h)) / (sqrt(h) * (sqrt(α * (1 - α)) + " + Numbers.plain(distanceFactor)
                 + " * x / h * sqrt(1 / α - α^2))))";
     }

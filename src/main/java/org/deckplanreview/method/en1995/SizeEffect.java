@@ -34,7 +34,7 @@ record SizeEffect(double referenceDepthMm, double exponent, double cap, double d
     /** (3.1) as a working shows it, of h. */
     String expression(double depthMm, double rhoK) {
         return applies(depthMm, rhoK)
-                ? "min((" + Numbers.plain(referenceDepthMm) + " / h)^" + Numbers.plain(exponent) + " , "
+                ? "min((" + Numbers.plain(referenceDepthMm) + " / h)^" + Numbers.plain(exponent) + ", "
                         + Numbers.plain(cap) + ")"
                 : "1";
     }

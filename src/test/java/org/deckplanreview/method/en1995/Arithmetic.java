@@ -1,0 +1,97 @@
+package org.deckplanreview.method.en1995;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Computes what a working shows: numbers, + - * / ^, brackets, min, max, sqrt. Knows nothing of how it was made. */
+final class Arithmetic {
+
+    private final String text;
+    private int at;
+
+    private Arithmetic(String text) {
+        this.text = text.replace(" ", "");
+    }
+
+    static double of(String text) {
+        Arithmetic a = new Arithmetic(text);
+        double value = a.sum();
+        if (a.at != a.text.length()) {
+            throw new IllegalArgumentException("'" + text + "' goes on after " + a.at);
+        }
+        return value;
+    }
+
+    private double sum() {
+        double value = product();
+        while (true) {
+            if (take("+")) {
+                value += product();
+            } else if (take("-")) {
+                value -= product();
+            } else {
+                return value;
+            }
+        }
+    }
+
+    private double product() {
+        double value = power();
+        while (true) {
+            if (take("*")) {
+                value *= power();
+            } else if (take("/")) {
+                value /= power();
+            } else {
+                return value;
+            }
+        }
+    }
+
+    private double power() {
+        double base = atom();
+        return take("^") ? StrictMath.pow(base, power()) : base;
+    }
+
+    private double atom() {
+        if (take("-")) {
+            return -atom();
+        }
+        if (take("sqrt(")) {
+            return Math.sqrt(arguments().get(0));
+        }
+        if (take("min(")) {
+            return arguments().stream().mapToDouble(d -> d).min().orElseThrow();
+        }
+        if (take("max(")) {
+            return arguments().stream().mapToDouble(d -> d).max().orElseThrow();
+        }
+        if (take("(")) {
+            return arguments().get(0);
+        }
+        int from = at;
+        while (at < text.length() && (Character.isDigit(text.charAt(at)) || text.charAt(at) == '.')) {
+            at++;
+        }
+        return Double.parseDouble(text.substring(from, at));
+    }
+
+    private List<Double> arguments() {
+        List<Double> all = new ArrayList<>();
+        do {
+            all.add(sum());
+        } while (take(","));
+        if (!take(")")) {
+            throw new IllegalArgumentException("'" + text + "' lacks a bracket at " + at);
+        }
+        return all;
+    }
+
+    private boolean take(String token) {
+        if (text.startsWith(token, at)) {
+            at += token.length();
+            return true;
+        }
+        return false;
+    }
+}

@@ -1,0 +1,137 @@
+package org.deckplanreview.method.en1995;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.deckplanreview.loadpath.ActionFactors;
+import org.deckplanreview.method.en1995.Combination.Psi;
+import org.deckplanreview.method.en1995.Combination.State;
+import org.junit.jupiter.api.Test;
+
+/** Single equations of EN 1995-1-1:2004+A1+A2, with the values of the standards' files, against hand calculations. */
+class EquationsTest {
+
+    private static final StandardParameters PARAMETERS = StandardParameters.ofEurocodes();
+    private static final SizeEffect SIZE = SizeEffect.of(PARAMETERS);
+    private static final LateralBuckling BUCKLING = LateralBuckling.of(PARAMETERS);
+    private static final NotchedSupport NOTCH = NotchedSupport.of(PARAMETERS);
+
+    /** (3.1): (150/97)^0.2 = 1.0911. */
+    @Test
+    void a_depth_of_97_mm_raises_the_strength_by_9_percent() {
+        assertThat(SIZE.kh(97, 350)).isCloseTo(1.0911, within(5e-5));
+    }
+
+    /** (3.1): from (150/h)^0.2 = 1.3, h = 40.4 mm. */
+    @Test
+    void a_depth_of_40_mm_and_less_has_the_cap_of_k_h() {
+        assertThat(SIZE.kh(40, 350)).isEqualTo(1.3);
+        assertThat(SIZE.kh(41, 350)).isLessThan(1.3);
+    }
+
+    /** 3.2(3): for depths below 150 mm and characteristic densities of at most 700 kg/m3. */
+    @Test
+    void size_counts_only_below_150_mm_and_up_to_700_kg_per_m3() {
+        assertThat(SIZE.kh(150, 350)).isEqualTo(1);
+        assertThat(SIZE.kh(97, 700)).isGreaterThan(1);
+        assertThat(SIZE.kh(97, 701)).isEqualTo(1);
+    }
+
+    /** Table 3.1, solid timber, service class 3; 3.1.3(2): the shortest action decides. */
+    @Test
+    void the_shortest_action_decides_the_modification_factor() {
+        assertThat(Modification.of(PARAMETERS, new ActionFactors(1.35, 0, 0, 0)))
+                .isEqualTo(new Modification("permanent", 0.50));
+        assertThat(Modification.of(PARAMETERS, new ActionFactors(1.35, 1.5, 0, 0)))
+                .isEqualTo(new Modification("medium-term", 0.65));
+        assertThat(Modification.of(PARAMETERS, new ActionFactors(1.35, 0, 1.5, 0)))
+                .isEqualTo(new Modification("medium-term", 0.65));
+        assertThat(Modification.of(PARAMETERS, new ActionFactors(1.35, 1.05, 0, 1.5)))
+                .isEqualTo(new Modification("short-term", 0.70));
+    }
+
+    /** (6.32): 0.78 * 47^2 * 7400 / (195 * (0.9 * 3600 + 2 * 195)) = 18.013 N/mm2; (6.30): sqrt(24/18.013) = 1.15427. */
+    @Test
+    void a_softwood_joist_of_47_by_195_has_the_critical_stress_of_a_hand_calculation() {
+        double critical = BUCKLING.softwoodCriticalStress(new Section(47, 195), 7400, 0.9 * 3600 + 2 * 195);
+        assertThat(critical).isCloseTo(18.013, within(5e-4));
+        assertThat(LateralBuckling.relativeSlenderness(24, critical)).isCloseTo(1.15427, within(5e-5));
+    }
+
+    /** (6.32) follows from (6.31) with E/G = 16 for softwood and the torsion of a thin rectangle, a common derivation. */
+    @Test
+    void both_equations_of_the_critical_stress_agree_for_a_thin_softwood_section() {
+        Section thin = new Section(20, 400);
+        double general = LateralBuckling.generalCriticalStress(thin, 7400, 7400.0 / 16, 3000);
+        assertThat(BUCKLING.softwoodCriticalStress(thin, 7400, 3000)).isCloseTo(general, within(0.02 * general));
+    }
+
+    /** (6.34): 1 up to 0.75; 1.56 - 0.75 * 1.0 = 0.81; 1/2^2 beyond 1.4, where both branches meet at 0.51. */
+    @Test
+    void k_crit_has_three_branches_that_meet() {
+        assertThat(BUCKLING.kcrit(0.75)).isEqualTo(1);
+        assertThat(BUCKLING.kcrit(0.7501)).isCloseTo(1, within(0.003));
+        assertThat(BUCKLING.kcrit(1.0)).isCloseTo(0.81, within(1e-12));
+        assertThat(BUCKLING.kcrit(1.4)).isCloseTo(0.51, within(1e-12));
+        assertThat(BUCKLING.kcrit(1.4001)).isCloseTo(0.51, within(0.001));
+        assertThat(BUCKLING.kcrit(2)).isEqualTo(0.25);
+    }
+
+    /**
+     * (6.62) for h = 200, h_ef = 150, x = 100, square: 5 / (14.1421 * (0.433013 + 0.8 * 0.5 * 0.877971)) = 0.45085.
+     */
+    @Test
+    void a_square_notch_of_a_quarter_of_the_depth_has_the_k_v_of_a_hand_calculation() {
+        assertThat(NOTCH.kv(200, 150, 0, 100)).isCloseTo(0.45085, within(5e-5));
+    }
+
+    /** (6.62): the slope of 1:3 multiplies by 1 + 1.1 * 3^1.5 / sqrt(200) = 1.40417. */
+    @Test
+    void a_sloped_notch_is_better_than_a_square_one() {
+        assertThat(NOTCH.kv(200, 150, 3, 100) / NOTCH.kv(200, 150, 0, 100)).isCloseTo(1.40417, within(5e-5));
+    }
+
+    /** (6.62): k_v is at most 1, and without a notch nothing is lost. */
+    @Test
+    void k_v_is_never_more_than_1() {
+        assertThat(NOTCH.kv(200, 200, 0, 0)).isEqualTo(1);
+        assertThat(NOTCH.kv(20, 19, 10, 0)).isEqualTo(1);
+    }
+
+    /** EN 1990, (6.10) with Tables A1.1 and A1.2(B): 1.35 G + 1.5 Q + 1.5 * 0.5 S, and 1.35 G + 1.5 S + 1.5 * 0.7 Q. */
+    @Test
+    void variable_actions_that_do_not_lead_are_reduced() {
+        Psi psi = Psi.find(PARAMETERS, "A").orElseThrow();
+        assertThat(Combination.of(PARAMETERS, State.ULTIMATE, psi, true))
+                .extracting(Combination::factors)
+                .contains(new ActionFactors(1.35, 1.5, 0, 0.75), new ActionFactors(1.35, 1.5 * 0.7, 0, 1.5));
+    }
+
+    @Test
+    void combinations_with_snow_count_only_where_there_is_snow() {
+        Psi psi = Psi.find(PARAMETERS, "A").orElseThrow();
+        assertThat(Combination.of(PARAMETERS, State.ULTIMATE, psi, false))
+                .isNotEmpty()
+                .allSatisfy(c -> assertThat(c.factors().snow()).isZero());
+    }
+
+    /** EN 1995-1-1 (2.3), (2.4) with k_def 2.0 and psi2 0.3: 1 + 2 = 3 and 1 + 0.3 * 2 = 1.6; category C: 2.2. */
+    @Test
+    void creep_in_service_class_3_triples_the_permanent_deflection() {
+        Combination imposed = new Combination("6.14b imposed", new ActionFactors(1, 1, 0, 0));
+        assertThat(imposed.withCreep(2.0, Psi.find(PARAMETERS, "A").orElseThrow()))
+                .isEqualTo(new ActionFactors(3, 1.6, 0, 0));
+        assertThat(imposed.withCreep(2.0, Psi.find(PARAMETERS, "C").orElseThrow())
+                        .imposed())
+                .isCloseTo(2.2, within(1e-12));
+    }
+
+    /** (2.5): an accompanying variable action has psi0 + psi2 k_def. */
+    @Test
+    void an_accompanying_load_creeps_by_its_quasi_permanent_part() {
+        Combination snow = new Combination("6.14b snow leading imposed", new ActionFactors(1, 0.7, 0, 1));
+        ActionFactors last = snow.withCreep(2.0, Psi.find(PARAMETERS, "A").orElseThrow());
+        assertThat(last.imposed()).isCloseTo(0.7 + 0.3 * 2.0, within(1e-12));
+        assertThat(last.snow()).isEqualTo(1);
+    }
+}
