@@ -47,7 +47,8 @@ record Creep(double dry, double wetIncrease) {
     static List<String> assumptions(Timber timber) {
         return timber.installedWet().isPresent()
                 ? List.of()
-                : List.of("Timber is not put in near fibre saturation, unless the submission says so (3.2(4)).");
+                : List.of(
+                        "Timber is not put in near fibre saturation, unless the submission says so (EN 1995-1-1, 3.2(4)).");
     }
 
     void write(Working w, Parameters p, Pointer timber) {

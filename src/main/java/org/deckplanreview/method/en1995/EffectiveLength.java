@@ -51,7 +51,7 @@ record EffectiveLength(
                         0,
                         depth,
                         "",
-                        "Boards fixed to every joist hold its upper edge sideways all along (6.3.3(5)).");
+                        "Boards fixed to every joist hold its upper edge sideways all along (EN 1995-1-1, 6.3.3(5)).");
             case JOISTS ->
                 new EffectiveLength(
                         false,

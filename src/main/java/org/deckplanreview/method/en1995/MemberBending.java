@@ -117,7 +117,8 @@ final class MemberBending implements Method {
                     moment() + ", combination " + combination.id() + ", "
                             + fm.modification().duration(),
                     working(),
-                    basis.assumptions(List.of("Supports hold members against twisting (6.3.3).", length.assumption())));
+                    basis.assumptions(List.of(
+                            "Supports hold members against twisting (EN 1995-1-1, 6.3.3).", length.assumption())));
         }
 
         private String moment() {

@@ -3,6 +3,7 @@ package org.deckplanreview.method.en1995;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
@@ -24,9 +25,7 @@ class MemberDeflectionTest {
 
     private static Share deflection(double... mm) {
         return new Share(
-                java.util.Arrays.stream(mm)
-                        .mapToObj(d -> new double[] {0, 0, d, 0})
-                        .toList(),
+                Arrays.stream(mm).mapToObj(d -> new double[] {0, 0, d, 0}).toList(),
                 List.of(new double[3], new double[3]),
                 1);
     }

@@ -88,6 +88,8 @@ class ShownWorkingsTest {
         return all;
     }
 
+    private static final List<Evaluation.Measured> EVERYTHING = everything();
+
     private static List<Evaluation.Measured> everything() {
         List<Evaluation.Measured> all = new ArrayList<>();
         for (Method method : En1995.methods()) {
@@ -110,7 +112,7 @@ class ShownWorkingsTest {
     @Test
     void every_line_gives_its_value_when_computed_again() {
         TreeSet<String> equations = new TreeSet<>();
-        for (Evaluation.Measured m : everything()) {
+        for (Evaluation.Measured m : EVERYTHING) {
             for (WorkingStep step : m.working()) {
                 if (!step.substituted().isEmpty()) {
                     equations.add(step.equation());
@@ -144,7 +146,7 @@ class ShownWorkingsTest {
 
     @Test
     void the_last_line_is_the_utilisation() {
-        assertThat(everything()).isNotEmpty().allSatisfy(m -> {
+        assertThat(EVERYTHING).isNotEmpty().allSatisfy(m -> {
             WorkingStep last = m.working().get(m.working().size() - 1);
             assertThat(last.symbol()).isEqualTo("utilisation");
             assertThat(last.value()).isEqualTo(m.utilisation());
@@ -153,7 +155,7 @@ class ShownWorkingsTest {
 
     @Test
     void found_over_allowed_is_the_utilisation_where_both_are_stresses_or_deflections() {
-        assertThat(everything())
+        assertThat(EVERYTHING)
                 .filteredOn(m -> ((Measure) m.allowed()).unit() != MeasureUnit.NEWTON_)
                 .isNotEmpty()
                 .allSatisfy(m -> assertThat(((Measure) m.found()).value() / ((Measure) m.allowed()).value())

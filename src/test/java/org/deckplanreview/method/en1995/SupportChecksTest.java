@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
@@ -13,7 +16,9 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
+import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.NotchSide;
+import org.deckplanreview.submission.Pointer;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -126,13 +131,13 @@ class SupportChecksTest {
     private static Contact contact(double lengthMm, double atMm, double contactMm, double otherMm) {
         double otherAt = lengthMm > 1000 ? lengthMm - 100 : atMm + contactMm / 2 + 20 + otherMm / 2;
         return Contact.at(
-                new org.deckplanreview.layout.JoistLine(
+                new JoistLine(
                         0,
-                        org.deckplanreview.submission.Pointer.of("/x"),
+                        Pointer.of("/x"),
                         "x",
                         1,
                         null,
-                        java.util.Optional.empty(),
+                        Optional.empty(),
                         null,
                         lengthMm,
                         List.of(support(atMm, contactMm), support(otherAt, otherMm)),
@@ -150,10 +155,10 @@ class SupportChecksTest {
                 atMm,
                 MemberSupport.Kind.BEAM,
                 "B",
-                org.deckplanreview.submission.Pointer.of("/x"),
+                Pointer.of("/x"),
                 "beam B",
-                java.util.OptionalDouble.of(contactMm),
-                org.deckplanreview.submission.JoistSeating.ON_TOP);
+                OptionalDouble.of(contactMm),
+                JoistSeating.ON_TOP);
     }
 
     /** 6.1.5(3): only where other forces are at least 2 h away; under a concentrated load none of that is sure. */
