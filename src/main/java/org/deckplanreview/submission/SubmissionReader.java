@@ -43,6 +43,7 @@ public final class SubmissionReader {
         realDate(submission, tree, faults);
         new NameChecks(submission, faults).check();
         new SiteChecks(submission, faults).check();
+        new SizeChecks(submission, faults).check();
         Map<Integer, Polygon> areas = new OutlineChecks(submission, faults).check();
         for (int i = 0; i < submission.platforms().size(); i++) {
             Optional<Polygon> area = Optional.ofNullable(areas.get(i));
