@@ -85,7 +85,7 @@ class AnyChangeTest {
                 .ofMaxSize(3);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     void whatever_is_changed_the_review_answers(
             @ForAll("samples") JsonNode sample, @ForAll("changes") List<Change> changes) {
         JsonNode document = sample.deepCopy();

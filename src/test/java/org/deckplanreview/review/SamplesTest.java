@@ -1,11 +1,13 @@
 package org.deckplanreview.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,6 +32,7 @@ class SamplesTest {
 
     private static final Path APPROVED = Path.of("src/test/resources/approved");
     private static final Path TABLE = BuiltIn.SAMPLES.resolve("README.md");
+    private static final int SHOWN_BYTES = 200;
     private static final Pattern ROW = Pattern.compile("\\| `([^`]+)` \\| ([^|]+) \\| ([^|]+) \\| ([^|]+) \\|");
 
     @BeforeAll
@@ -64,9 +67,27 @@ class SamplesTest {
     @MethodSource("samples")
     void the_report_is_the_approved_one_byte_for_byte(Path sample) {
         Report report = BuiltIn.report(BuiltIn.read(sample));
-        assertThat(new String(JsonRendering.render(report), StandardCharsets.UTF_8))
-                .isEqualTo(new String(BuiltIn.read(approved(sample, "json")), StandardCharsets.UTF_8));
-        assertThat(text(report).getBytes(StandardCharsets.UTF_8)).isEqualTo(BuiltIn.read(approved(sample, "txt")));
+        assertSame(JsonRendering.render(report), approved(sample, "json"));
+        assertSame(text(report).getBytes(StandardCharsets.UTF_8), approved(sample, "txt"));
+    }
+
+    /** Shows the first difference alone: the reports are long. */
+    private static void assertSame(byte[] now, Path approved) {
+        byte[] before = BuiltIn.read(approved);
+        int at = Arrays.mismatch(now, before);
+        if (at >= 0) {
+            int from = Math.max(0, at - SHOWN_BYTES);
+            fail(
+                    "%s differs from byte %d on.%nApproved: …%s…%nNow: …%s…%nIf that is wanted, approve it:"
+                            + " mvn test -Dtest=SamplesTest -Dapprove=true",
+                    approved, at, part(before, from), part(now, from));
+        }
+    }
+
+    private static String part(byte[] report, int from) {
+        return new String(
+                Arrays.copyOfRange(report, from, Math.min(report.length, from + 2 * SHOWN_BYTES)),
+                StandardCharsets.UTF_8);
     }
 
     @ParameterizedTest
