@@ -1,5 +1,6 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.measure.Measure;
 import java.util.Optional;
 import org.deckplanreview.measure.Length;
 
@@ -8,5 +9,6 @@ import org.deckplanreview.measure.Length;
  *
  * @param direction along the joists
  * @param spacing centre to centre
+ * @param hangerResistance kN, characteristic resistance of one hanger, as its maker states it
  */
-public record JoistField(String timber, Direction direction, Length spacing, Optional<EndNotch> endNotch) {}
+public record JoistField(String timber, Direction direction, Length spacing, Optional<EndNotch> endNotch, Optional<Measure> hangerResistance) {}
