@@ -27,6 +27,6 @@ public final class Numbers {
 
     /** A utilisation with three decimals, rounded up and so away from compliance. */
     public static BigDecimal utilisation(double value) {
-        return new BigDecimal(value).setScale(3, RoundingMode.CEILING);
+        return BigDecimal.valueOf(value).setScale(3, RoundingMode.CEILING);
     }
 }

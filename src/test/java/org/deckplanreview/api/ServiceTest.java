@@ -256,15 +256,20 @@ class ServiceTest {
                 .body(startsWith("Not a valid submission\n\n"));
     }
 
-    @Test
-    void the_schema_of_reports_is_published() {
-        given().get("/schemas/report-1.json")
+    @ParameterizedTest
+    @ValueSource(strings = {"submission-1", "report-1", "ruleset-1", "standard-1", "cases-1"})
+    void each_schema_is_published(String name) {
+        given().get("/schemas/" + name + ".json")
                 .then()
                 .statusCode(200)
                 .contentType("application/schema+json")
                 .header("Cache-Control", "public, max-age=3600")
                 .header("X-Content-Type-Options", "nosniff")
                 .body("'$schema'", equalTo("http://json-schema.org/draft-07/schema#"));
+    }
+
+    @Test
+    void a_schema_is_given_as_plain_json_too() {
         given().accept("application/json").get("/schemas/report-1.json").then().statusCode(200);
     }
 
