@@ -20,7 +20,9 @@ public record Beam(
         List<String> posts,
         BeamSeating seating,
         JoistSeating joists,
-        Optional<EndNotch> endNotch, Optional<Joint> joint, Optional<PlyFixing> plyFixing) {
+        Optional<EndNotch> endNotch,
+        Optional<Joint> joint,
+        Optional<PlyFixing> plyFixing) {
     public Beam {
         posts = List.copyOf(posts);
     }

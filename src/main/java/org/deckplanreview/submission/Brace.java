@@ -12,7 +12,15 @@ import org.deckplanreview.measure.Measure;
  * @param reach in plan, from the post's centre to its upper end
  * @param fixingResistance kN, design resistance of the fixing at either end
  */
-public record Brace(String id, Optional<String> label, String timber, String post, Direction direction, Length below, Length reach, Optional<Measure> fixingResistance) {
+public record Brace(
+        String id,
+        Optional<String> label,
+        String timber,
+        String post,
+        Direction direction,
+        Length below,
+        Length reach,
+        Optional<Measure> fixingResistance) {
     public String displayLabel() {
         return label.orElse("brace " + id);
     }

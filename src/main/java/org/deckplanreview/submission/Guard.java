@@ -19,7 +19,10 @@ public record Guard(
         Optional<Length> height,
         Optional<GuardInfill> infill,
         Optional<Length> largestOpening,
-        Optional<Boolean> climbable, Optional<GuardPosts> posts, Optional<String> rail, Optional<String> infillTimber) {
+        Optional<Boolean> climbable,
+        Optional<GuardPosts> posts,
+        Optional<String> rail,
+        Optional<String> infillTimber) {
 
     public String displayLabel() {
         return label.orElse("guard " + id);

@@ -10,5 +10,5 @@ import org.deckplanreview.measure.Measure;
  * @param leverArm between the upper and the lower fixing to the frame
  * @param fixingResistance kN, design resistance of the upper or lower fixing in tension
  */
-public record GuardPosts(String timber, Length spacing, Optional<Length> leverArm, Optional<Measure> fixingResistance) {
-}
+public record GuardPosts(
+        String timber, Length spacing, Optional<Length> leverArm, Optional<Measure> fixingResistance) {}

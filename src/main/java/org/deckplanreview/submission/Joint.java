@@ -17,5 +17,16 @@ import org.deckplanreview.measure.Measure;
  * @param tensileStrength N/mm2, characteristic, of the fastener's steel
  * @param penetration of a screw into the piece that holds its point
  */
-public record Joint(JointKind kind, Length diameter, int count, int rows, Optional<Length> spacing, Optional<Length> rowSpacing, Optional<Length> endDistance, Optional<Length> edgeDistance, Optional<Measure> tensileStrength, Optional<Length> washerDiameter, Optional<Length> washerThickness, Optional<Length> penetration) {
-}
+public record Joint(
+        JointKind kind,
+        Length diameter,
+        int count,
+        int rows,
+        Optional<Length> spacing,
+        Optional<Length> rowSpacing,
+        Optional<Length> endDistance,
+        Optional<Length> edgeDistance,
+        Optional<Measure> tensileStrength,
+        Optional<Length> washerDiameter,
+        Optional<Length> washerThickness,
+        Optional<Length> penetration) {}

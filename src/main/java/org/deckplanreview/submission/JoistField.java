@@ -1,8 +1,8 @@
 package org.deckplanreview.submission;
 
-import org.deckplanreview.measure.Measure;
 import java.util.Optional;
 import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
 
 /**
  * Joists at one spacing that fill a platform's outline.
@@ -11,4 +11,9 @@ import org.deckplanreview.measure.Length;
  * @param spacing centre to centre
  * @param hangerResistance kN, characteristic resistance of one hanger, as its maker states it
  */
-public record JoistField(String timber, Direction direction, Length spacing, Optional<EndNotch> endNotch, Optional<Measure> hangerResistance) {}
+public record JoistField(
+        String timber,
+        Direction direction,
+        Length spacing,
+        Optional<EndNotch> endNotch,
+        Optional<Measure> hangerResistance) {}

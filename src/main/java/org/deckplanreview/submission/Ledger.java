@@ -10,4 +10,10 @@ import org.deckplanreview.measure.Length;
  * @param bearingLength of joists on it, or in their hangers
  * @param fixings to the wall
  */
-public record Ledger(String timber, String wall, PlanLine line, JoistSeating joists, Optional<Length> bearingLength, Optional<LedgerFixings> fixings) {}
+public record Ledger(
+        String timber,
+        String wall,
+        PlanLine line,
+        JoistSeating joists,
+        Optional<Length> bearingLength,
+        Optional<LedgerFixings> fixings) {}

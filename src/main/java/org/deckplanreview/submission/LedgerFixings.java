@@ -11,5 +11,11 @@ import org.deckplanreview.measure.Measure;
  * @param endDistance from the last fixing to the ledger's end
  * @param resistance kN, design resistance of one fixing in shear, as its maker or a test states it
  */
-public record LedgerFixings(LedgerBase base, Optional<Length> diameter, Optional<Length> spacing, Optional<Length> edgeDistance, Optional<Length> endDistance, Optional<Measure> resistance, Optional<LedgerWeathering> weathering) {
-}
+public record LedgerFixings(
+        LedgerBase base,
+        Optional<Length> diameter,
+        Optional<Length> spacing,
+        Optional<Length> edgeDistance,
+        Optional<Length> endDistance,
+        Optional<Measure> resistance,
+        Optional<LedgerWeathering> weathering) {}

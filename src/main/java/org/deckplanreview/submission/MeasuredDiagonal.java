@@ -8,5 +8,4 @@ import org.deckplanreview.measure.Length;
  * @param from id of a post
  * @param to id of a post
  */
-public record MeasuredDiagonal(String from, String to, Length length) {
-}
+public record MeasuredDiagonal(String from, String to, Length length) {}

@@ -12,5 +12,10 @@ import org.deckplanreview.measure.Measure;
  * @param gardenCovered %, of the garden, by all additions with the deck
  * @param boundaryDistance to the nearest boundary
  */
-public record Planning(Optional<BuildingKind> building, Optional<Boolean> listed, Optional<Boolean> protectedArea, Optional<Boolean> beyondPrincipalElevation, Optional<Measure> gardenCovered, Optional<Length> boundaryDistance) {
-}
+public record Planning(
+        Optional<BuildingKind> building,
+        Optional<Boolean> listed,
+        Optional<Boolean> protectedArea,
+        Optional<Boolean> beyondPrincipalElevation,
+        Optional<Measure> gardenCovered,
+        Optional<Length> boundaryDistance) {}

@@ -25,7 +25,10 @@ public record Platform(
         List<Post> posts,
         List<Footing> footings,
         List<Edge> edges,
-        List<Guard> guards, List<Brace> braces, List<Stair> stairs, Optional<Boolean> overRoom) {
+        List<Guard> guards,
+        List<Brace> braces,
+        List<Stair> stairs,
+        Optional<Boolean> overRoom) {
     public Platform {
         stairs = List.copyOf(stairs);
         braces = List.copyOf(braces);

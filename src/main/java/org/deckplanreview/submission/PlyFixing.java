@@ -8,5 +8,4 @@ import org.deckplanreview.measure.Length;
  * @param fixing id of the fixings
  * @param spacing along the beam, in each row
  */
-public record PlyFixing(String fixing, Length spacing, int rows) {
-}
+public record PlyFixing(String fixing, Length spacing, int rows) {}

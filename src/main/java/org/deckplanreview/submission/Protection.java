@@ -9,7 +9,11 @@ import java.util.Optional;
  * @param cutEndsTreated whether every cut, notch and hole is brushed with end-grain preservative
  * @param crossVentilated whether air passes under the frame from side to side
  */
-public record Protection(Optional<Boolean> cutEndsTreated, List<Fixing> fixings, Optional<WeedControl> weedControl, Optional<Boolean> crossVentilated) {
+public record Protection(
+        Optional<Boolean> cutEndsTreated,
+        List<Fixing> fixings,
+        Optional<WeedControl> weedControl,
+        Optional<Boolean> crossVentilated) {
     public Protection {
         fixings = List.copyOf(fixings);
     }

@@ -20,7 +20,9 @@ public record Site(
         Optional<Length> frostDepth,
         Optional<Measure> snowLoad,
         Optional<Measure> coastDistance,
-        List<Wall> walls, Optional<Planning> planning, Optional<Measure> windPressure) {
+        List<Wall> walls,
+        Optional<Planning> planning,
+        Optional<Measure> windPressure) {
     public Site {
         groundLevels = List.copyOf(groundLevels);
         walls = List.copyOf(walls);

@@ -15,7 +15,25 @@ import org.deckplanreview.measure.Length;
  * @param bottomLanding likewise
  * @param guard id of the guard beside the flight
  */
-public record Stair(String id, Optional<String> label, PlanLine line, int risers, Length rise, Length going, Optional<Length> largestRiseDifference, Optional<Length> footLevel, Optional<Boolean> openRisers, Optional<Length> treadOverlap, Optional<Length> riserOpening, Optional<Handrails> handrails, Optional<Length> topLanding, Optional<Length> bottomLanding, Optional<Length> headroom, Optional<Strings> strings, Optional<String> treadTimber, Optional<String> guard) {
+public record Stair(
+        String id,
+        Optional<String> label,
+        PlanLine line,
+        int risers,
+        Length rise,
+        Length going,
+        Optional<Length> largestRiseDifference,
+        Optional<Length> footLevel,
+        Optional<Boolean> openRisers,
+        Optional<Length> treadOverlap,
+        Optional<Length> riserOpening,
+        Optional<Handrails> handrails,
+        Optional<Length> topLanding,
+        Optional<Length> bottomLanding,
+        Optional<Length> headroom,
+        Optional<Strings> strings,
+        Optional<String> treadTimber,
+        Optional<String> guard) {
     public String displayLabel() {
         return label.orElse("stair " + id);
     }
