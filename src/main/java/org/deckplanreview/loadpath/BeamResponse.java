@@ -7,6 +7,7 @@ package org.deckplanreview.loadpath;
 final class BeamResponse {
 
     private final Piece[] pieces;
+    private final double[] startsMm;
     private final double lengthMm;
     private final double bendingStiffnessNMm2;
     private final double shearFlexibilityPerN;
@@ -23,6 +24,10 @@ final class BeamResponse {
             double[] shearBeforeN,
             double[] shearBehindN) {
         this.pieces = pieces;
+        this.startsMm = new double[pieces.length];
+        for (int i = 0; i < pieces.length; i++) {
+            startsMm[i] = pieces[i].fromMm;
+        }
         this.lengthMm = lengthMm;
         this.bendingStiffnessNMm2 = bendingStiffnessNMm2;
         this.shearFlexibilityPerN = shearFlexibilityPerN;
@@ -50,8 +55,7 @@ final class BeamResponse {
     /** Slope of the deflected axis just behind a place: rotation of the section and shear angle. */
     double slope(double xMm) {
         Piece p = pieceBehind(xMm);
-        double t = xMm - p.fromMm;
-        return p.rotationAfter(t, bendingStiffnessNMm2) + p.shearAfter(t) * shearFlexibilityPerN;
+        return p.slopeAfter(xMm - p.fromMm, bendingStiffnessNMm2, shearFlexibilityPerN);
     }
 
     double reactionN(int support) {
@@ -68,6 +72,20 @@ final class BeamResponse {
         return shearBehindN[support];
     }
 
+    /** The one piece between two places without a change of load between them, as it is from the first on. */
+    Piece between(double fromMm, double toMm) {
+        Piece p = pieceBehind((fromMm + toMm) / 2);
+        double t = fromMm - p.fromMm;
+        return new Piece(
+                fromMm,
+                p.loadNPerMm + t * p.loadSlope,
+                p.loadSlope,
+                p.shearAfter(t),
+                p.momentAfter(t),
+                p.rotationAfter(t, bendingStiffnessNMm2),
+                p.deflectionAfter(t, bendingStiffnessNMm2, shearFlexibilityPerN));
+    }
+
     private Piece pieceBehind(double xMm) {
         if (!(xMm >= 0 && xMm <= lengthMm)) {
             throw new IllegalArgumentException(xMm + " mm is not on the beam of " + lengthMm + " mm");
@@ -76,7 +94,7 @@ final class BeamResponse {
         int high = pieces.length - 1;
         while (low < high) {
             int middle = (low + high + 1) >>> 1;
-            if (pieces[middle].fromMm <= xMm) {
+            if (startsMm[middle] <= xMm) {
                 low = middle;
             } else {
                 high = middle - 1;
@@ -111,6 +129,11 @@ final class BeamResponse {
 
         double rotationAfter(double t, double ei) {
             return rotation - t * (momentNMm + t * (shearN / 2 - t * (loadNPerMm / 6 + t * loadSlope / 24))) / ei;
+        }
+
+        /** Slope of the deflected axis: rotation of the section and shear angle. */
+        double slopeAfter(double t, double ei, double shearFlexibility) {
+            return rotationAfter(t, ei) + shearAfter(t) * shearFlexibility;
         }
 
         double deflectionAfter(double t, double ei, double shearFlexibility) {

@@ -7,10 +7,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Span;
+import org.deckplanreview.loadpath.BeamResponse.Piece;
 import org.deckplanreview.loadpath.Effects.Peak;
 import org.deckplanreview.loadpath.Effects.SpanEffects;
 import org.deckplanreview.loadpath.Effects.SupportEffects;
-import org.deckplanreview.loadpath.MemberResponses.Weighted;
+import org.deckplanreview.loadpath.GoverningLoads.Loads;
+import org.deckplanreview.loadpath.GoverningLoads.Weighted;
 
 /** What all members with one frame and one set of actions have in common: their effects. */
 final class BeamStatics {
@@ -36,8 +38,8 @@ final class BeamStatics {
             }
 
             @Override
-            double slope(BeamResponse r, double xMm) {
-                return r.shearN(xMm);
+            double slopeAfter(double t, Piece piece, Frame frame) {
+                return piece.shearAfter(t);
             }
         },
         DEFLECTION {
@@ -47,14 +49,14 @@ final class BeamStatics {
             }
 
             @Override
-            double slope(BeamResponse r, double xMm) {
-                return r.slope(xMm);
+            double slopeAfter(double t, Piece piece, Frame frame) {
+                return piece.slopeAfter(t, frame.bendingStiffnessNMm2(), frame.shearFlexibilityPerN());
             }
         };
 
         abstract double value(BeamResponse r, double xMm);
 
-        abstract double slope(BeamResponse r, double xMm);
+        abstract double slopeAfter(double t, Piece piece, Frame frame);
     }
 
     private final Frame frame;
@@ -62,6 +64,7 @@ final class BeamStatics {
     private final MemberResponses responses;
     private final List<List<Extremes>> moments;
     private final List<List<Extremes>> deflections;
+    private final List<AtPlace> places;
     private final Map<ActionFactors, Effects> known = new ConcurrentHashMap<>();
 
     BeamStatics(Frame frame, MemberActions actions) {
@@ -70,6 +73,20 @@ final class BeamStatics {
         this.responses = new MemberResponses(frame, actions);
         this.moments = atStations(Curve.MOMENT);
         this.deflections = atStations(Curve.DEFLECTION);
+        this.places = IntStream.range(0, frame.seats().placesMm().size())
+                .mapToObj(this::atPlace)
+                .toList();
+    }
+
+    /** Effects where the beam rests. */
+    private record AtPlace(Extremes reaction, Extremes shearBefore, Extremes shearBehind) {}
+
+    private AtPlace atPlace(int place) {
+        Loads loads = responses.atPlace(place);
+        return new AtPlace(
+                responses.extremes(loads, r -> r.reactionN(place)),
+                responses.extremes(loads, r -> r.shearBeforeN(place)),
+                responses.extremes(loads, r -> r.shearBehindN(place)));
     }
 
     Effects effects(ActionFactors f) {
@@ -82,8 +99,7 @@ final class BeamStatics {
 
     /** Reaction of one of the member's supports. */
     Extremes reaction(int support) {
-        int place = frame.placeOf(support);
-        return responses.extremes(r -> r.reactionN(place)).times(frame.shareOf(support));
+        return places.get(frame.placeOf(support)).reaction().times(frame.shareOf(support));
     }
 
     /** Reaction of one of the member's supports, as it goes on to what is below. */
@@ -100,10 +116,11 @@ final class BeamStatics {
 
     private List<List<Extremes>> atStations(Curve curve) {
         List<List<Extremes>> all = new ArrayList<>();
-        for (double[] stations : responses.stationsMm()) {
+        for (int k = 0; k < frame.spans().size(); k++) {
+            Loads loads = responses.in(k);
             List<Extremes> ofSpan = new ArrayList<>();
-            for (double x : stations) {
-                ofSpan.add(responses.extremes(r -> curve.value(r, x)));
+            for (double x : responses.stationsMm().get(k)) {
+                ofSpan.add(responses.extremes(loads, r -> curve.value(r, x)));
             }
             all.add(List.copyOf(ofSpan));
         }
@@ -165,9 +182,8 @@ final class BeamStatics {
         int place = frame.placeOf(support);
         double at = frame.seats().placesMm().get(place);
         double load = actions.concentratedN();
-        Extremes before = responses.extremes(r -> r.shearBeforeN(place)).orConcentrated(at > 0 ? -load : 0);
-        Extremes behind =
-                responses.extremes(r -> r.shearBehindN(place)).orConcentrated(at < frame.lengthMm() ? load : 0);
+        Extremes before = places.get(place).shearBefore().orConcentrated(at > 0 ? -load : 0);
+        Extremes behind = places.get(place).shearBehind().orConcentrated(at < frame.lengthMm() ? load : 0);
         double largest = 0;
         for (Extremes side : List.of(before, behind)) {
             largest = Math.max(largest, Math.max(side.worst(f, 1), side.worst(f, -1)));
@@ -184,6 +200,7 @@ final class BeamStatics {
         double[] stations = responses.stationsMm().get(spanIndex);
         double[] values = extremes.stream().mapToDouble(e -> e.worst(f, sign)).toArray();
         Span span = frame.spans().get(spanIndex);
+        Loads loads = responses.in(spanIndex).under(f);
         Peak best = new Peak(0, span.fromMm());
         for (int i = 0; i < values.length; i++) {
             boolean rises = i == 0 || values[i] > values[i - 1];
@@ -192,10 +209,10 @@ final class BeamStatics {
                 Peak station = new Peak(values[i], stations[i]);
                 best = larger(best, station);
                 if (i > 0) {
-                    best = larger(best, refined(curve, sign, f, station, stations[i - 1]));
+                    best = larger(best, refined(loads, curve, sign, f, station, stations[i - 1]));
                 }
                 if (i < values.length - 1) {
-                    best = larger(best, refined(curve, sign, f, station, stations[i + 1]));
+                    best = larger(best, refined(loads, curve, sign, f, station, stations[i + 1]));
                 }
             }
         }
@@ -203,7 +220,7 @@ final class BeamStatics {
     }
 
     /** The largest value between a station and its neighbour; the station's own where the curve falls from it at once. */
-    private Peak refined(Curve curve, int sign, ActionFactors f, Peak station, double neighbourMm) {
+    private Peak refined(Loads loads, Curve curve, int sign, ActionFactors f, Peak station, double neighbourMm) {
         Peak best = station;
         double from = Math.min(station.atMm(), neighbourMm);
         double to = Math.max(station.atMm(), neighbourMm);
@@ -211,12 +228,14 @@ final class BeamStatics {
         double away = Math.signum(neighbourMm - station.atMm());
         for (int round = 0; round < ROUNDS_OF_REFINEMENT; round++) {
             double at = best.atMm();
-            List<Weighted> loads = responses.worstArrangement(r -> sign * curve.value(r, at), f);
-            if (round == 0 && !(sign * away * slope(curve, loads, beside) > 0)) {
+            List<Weighted> worst = responses.worstArrangement(loads, r -> sign * curve.value(r, at), f);
+            Piece between = GoverningLoads.sum(worst, from, to);
+            if (round == 0 && !(sign * away * curve.slopeAfter(beside - from, between, frame) > 0)) {
                 break;
             }
-            double x = level(curve, sign, loads, from, to);
-            Peak next = new Peak(responses.extremes(r -> curve.value(r, x)).worst(f, sign), x);
+            double x = level(curve, sign, between, from, to);
+            Peak next =
+                    new Peak(responses.extremes(loads, r -> curve.value(r, x)).worst(f, sign), x);
             Peak better = larger(best, next);
             if (better == best) {
                 break;
@@ -227,26 +246,18 @@ final class BeamStatics {
     }
 
     /** Between a place where the curve rises and one where it falls, where it is level. */
-    private static double level(Curve curve, int sign, List<Weighted> loads, double risingMm, double fallingMm) {
+    private double level(Curve curve, int sign, Piece between, double risingMm, double fallingMm) {
         double low = risingMm;
         double high = fallingMm;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            if (sign * slope(curve, loads, middle) > 0) {
+            if (sign * curve.slopeAfter(middle - between.fromMm(), between, frame) > 0) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return (low + high) / 2;
-    }
-
-    private static double slope(Curve curve, List<Weighted> loads, double xMm) {
-        double slope = 0;
-        for (Weighted w : loads) {
-            slope += w.factor() * curve.slope(w.response(), xMm);
-        }
-        return slope;
     }
 
     private static Peak larger(Peak best, Peak next) {

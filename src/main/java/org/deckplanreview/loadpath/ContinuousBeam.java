@@ -97,11 +97,11 @@ final class ContinuousBeam {
             }
         }
 
-        Stretch left = stretch(0, supportsMm[0], distributed, points);
-        Stretch right = stretch(supportsMm[n - 1], lengthMm, distributed, points);
-        Stretch[] spans = new Stretch[n - 1];
+        Stretch left = new Stretch(0, supportsMm[0], distributed, points);
+        Stretch right = new Stretch(supportsMm[n - 1], lengthMm, distributed, points);
+        Between[] spans = new Between[n - 1];
         for (int k = 0; k < n - 1; k++) {
-            spans[k] = stretch(supportsMm[k], supportsMm[k + 1], distributed, points);
+            spans[k] = between(supportsMm[k], supportsMm[k + 1], distributed, points);
         }
 
         left.march(0, 0);
@@ -115,22 +115,23 @@ final class ContinuousBeam {
         shearBefore[0] = left.endShear;
         for (int k = 0; k < n - 1; k++) {
             spans[k].marchBetween(moments[k], moments[k + 1]);
-            shearBehind[k] = spans[k].startShear;
-            shearBefore[k + 1] = spans[k].endShear;
+            shearBehind[k] = spans[k].startShear();
+            shearBefore[k + 1] = spans[k].endShear();
         }
-        left.hangOn(spans[0].startRotation);
+        left.hangOn(spans[0].startRotation());
         shearBehind[n - 1] = right.loadN();
         right.march(lastMoment, shearBehind[n - 1]);
-        right.turn(spans[n - 2].endRotation, 0);
+        right.turn(spans[n - 2].endRotation(), 0);
         for (int i = 0; i < n; i++) {
             reactions[i] += shearBehind[i] - shearBefore[i];
         }
 
-        List<BeamResponse.Piece> pieces = new ArrayList<>(left.pieces());
-        for (Stretch s : spans) {
-            pieces.addAll(s.pieces());
+        List<BeamResponse.Piece> pieces = new ArrayList<>();
+        left.addPieces(pieces);
+        for (Between span : spans) {
+            span.addPieces(pieces);
         }
-        pieces.addAll(right.pieces());
+        right.addPieces(pieces);
         return new BeamResponse(
                 pieces.toArray(BeamResponse.Piece[]::new),
                 lengthMm,
@@ -155,15 +156,17 @@ final class ContinuousBeam {
      * put back into the spans' stiffness. A span's fixed-end moments are its stiffness times the rotations that its
      * ends would have on hinges.
      */
-    private double[] supportMoments(Stretch[] spans, double firstMoment, double lastMoment) {
+    private double[] supportMoments(Between[] spans, double firstMoment, double lastMoment) {
         int n = supportsMm.length;
         double[] rotations = new double[n];
         rotations[0] = firstMoment;
         rotations[n - 1] = -lastMoment;
         for (int k = 0; k < n - 1; k++) {
             spans[k].marchBetween(0, 0);
-            rotations[k] += nearStiffness[k] * spans[k].startRotation + farStiffness[k] * spans[k].endRotation;
-            rotations[k + 1] += farStiffness[k] * spans[k].startRotation + nearStiffness[k] * spans[k].endRotation;
+            double start = spans[k].startRotation();
+            double end = spans[k].endRotation();
+            rotations[k] += nearStiffness[k] * start + farStiffness[k] * end;
+            rotations[k + 1] += farStiffness[k] * start + nearStiffness[k] * end;
         }
         for (int i = 1; i < n; i++) {
             rotations[i] -= farStiffness[i - 1] / pivots[i - 1] * rotations[i - 1];
@@ -174,34 +177,40 @@ final class ContinuousBeam {
         }
         double[] moments = new double[n];
         for (int k = 1; k < n - 1; k++) {
-            moments[k] = nearStiffness[k] * (rotations[k] - spans[k].startRotation)
-                    + farStiffness[k] * (rotations[k + 1] - spans[k].endRotation);
+            moments[k] = nearStiffness[k] * (rotations[k] - spans[k].startRotation())
+                    + farStiffness[k] * (rotations[k + 1] - spans[k].endRotation());
         }
         moments[0] = firstMoment;
         moments[n - 1] = lastMoment;
         return moments;
     }
 
-    private Stretch stretch(double fromMm, double toMm, List<Distributed> distributed, List<Point> points) {
-        double[] cuts = new double[2 + points.size() + 2 * distributed.size()];
-        int count = 0;
-        cuts[count++] = fromMm;
-        cuts[count++] = toMm;
-        List<Point> inside = new ArrayList<>();
+    private Between between(double fromMm, double toMm, List<Distributed> distributed, List<Point> points) {
+        return isLoaded(fromMm, toMm, distributed, points)
+                ? new Stretch(fromMm, toMm, distributed, points)
+                : new UnloadedSpan(fromMm, toMm);
+    }
+
+    private boolean isLoaded(double fromMm, double toMm, List<Distributed> distributed, List<Point> points) {
         for (Point p : points) {
-            if (p.atMm() >= fromMm && (p.atMm() < toMm || p.atMm() == toMm && toMm == lengthMm)) {
-                inside.add(p);
-                cuts[count++] = p.atMm();
+            if (isWithin(p, fromMm, toMm)) {
+                return true;
             }
         }
         for (Distributed d : distributed) {
-            for (double x : new double[] {d.fromMm(), d.toMm()}) {
-                if (x > fromMm && x < toMm) {
-                    cuts[count++] = x;
-                }
+            if (laps(d, fromMm, toMm)) {
+                return true;
             }
         }
-        return new Stretch(sortedDistinct(cuts, count), distributed, inside);
+        return false;
+    }
+
+    private boolean isWithin(Point p, double fromMm, double toMm) {
+        return p.atMm() >= fromMm && (p.atMm() < toMm || p.atMm() == toMm && toMm == lengthMm);
+    }
+
+    private static boolean laps(Distributed d, double fromMm, double toMm) {
+        return d.fromMm() < toMm && d.toMm() > fromMm;
     }
 
     private static double[] sortedDistinct(double[] values, int count) {
@@ -215,8 +224,71 @@ final class ContinuousBeam {
         return Arrays.copyOf(values, kept);
     }
 
+    /** A span between two supports. */
+    private interface Between {
+
+        /** With these moments at its ends and no deflection there. */
+        void marchBetween(double momentAtStart, double momentAtEnd);
+
+        double startShear();
+
+        double endShear();
+
+        double startRotation();
+
+        double endRotation();
+
+        void addPieces(List<BeamResponse.Piece> pieces);
+    }
+
+    /** A span that is bent by its end moments alone. */
+    private final class UnloadedSpan implements Between {
+        private final double fromMm;
+        private final double lengthMm;
+        private BeamResponse.Piece piece;
+
+        UnloadedSpan(double fromMm, double toMm) {
+            this.fromMm = fromMm;
+            this.lengthMm = toMm - fromMm;
+            marchBetween(0, 0);
+        }
+
+        @Override
+        public void marchBetween(double momentAtStart, double momentAtEnd) {
+            double shear = (momentAtEnd - momentAtStart) / lengthMm;
+            BeamResponse.Piece level = new BeamResponse.Piece(fromMm, 0, 0, shear, momentAtStart, 0, 0);
+            double away = level.deflectionAfter(lengthMm, bendingStiffnessNMm2, shearFlexibilityPerN);
+            piece = new BeamResponse.Piece(fromMm, 0, 0, shear, momentAtStart, -away / lengthMm, 0);
+        }
+
+        @Override
+        public double startShear() {
+            return piece.shearN();
+        }
+
+        @Override
+        public double endShear() {
+            return piece.shearN();
+        }
+
+        @Override
+        public double startRotation() {
+            return piece.rotation();
+        }
+
+        @Override
+        public double endRotation() {
+            return piece.rotationAfter(lengthMm, bendingStiffnessNMm2);
+        }
+
+        @Override
+        public void addPieces(List<BeamResponse.Piece> pieces) {
+            pieces.add(piece);
+        }
+    }
+
     /** A span or a cantilever, cut where its loads change. */
-    private final class Stretch {
+    private final class Stretch implements Between {
         private final double[] cuts;
         private final double[] intensity;
         private final double[] slope;
@@ -234,8 +306,20 @@ final class ContinuousBeam {
         private double endRotation;
         private double endDeflection;
 
-        Stretch(double[] cuts, List<Distributed> distributed, List<Point> points) {
-            this.cuts = cuts;
+        Stretch(double fromMm, double toMm, List<Distributed> distributed, List<Point> points) {
+            List<Point> inside = new ArrayList<>();
+            for (Point p : points) {
+                if (isWithin(p, fromMm, toMm)) {
+                    inside.add(p);
+                }
+            }
+            List<Distributed> lapping = new ArrayList<>();
+            for (Distributed d : distributed) {
+                if (laps(d, fromMm, toMm)) {
+                    lapping.add(d);
+                }
+            }
+            cuts = cuts(fromMm, toMm, lapping, inside);
             int n = cuts.length - 1;
             intensity = new double[n];
             slope = new double[n];
@@ -244,7 +328,7 @@ final class ContinuousBeam {
             moment = new double[n];
             rotation = new double[n];
             deflection = new double[n];
-            for (Distributed d : distributed) {
+            for (Distributed d : lapping) {
                 for (int i = 0; i < n; i++) {
                     if (d.fromMm() <= cuts[i] && cuts[i + 1] <= d.toMm()) {
                         intensity[i] += d.at(cuts[i]);
@@ -252,9 +336,24 @@ final class ContinuousBeam {
                     }
                 }
             }
-            for (Point p : points) {
+            for (Point p : inside) {
                 pointAtCut[Arrays.binarySearch(cuts, p.atMm())] += p.forceN();
             }
+        }
+
+        private static double[] cuts(double fromMm, double toMm, List<Distributed> distributed, List<Point> points) {
+            double[] cuts = new double[2 + points.size() + 2 * distributed.size()];
+            int count = 0;
+            cuts[count++] = fromMm;
+            cuts[count++] = toMm;
+            for (Point p : points) {
+                cuts[count++] = p.atMm();
+            }
+            for (Distributed d : distributed) {
+                cuts[count++] = Math.max(fromMm, d.fromMm());
+                cuts[count++] = Math.min(toMm, d.toMm());
+            }
+            return sortedDistinct(cuts, count);
         }
 
         private double lengthMm() {
@@ -286,8 +385,8 @@ final class ContinuousBeam {
             return sum;
         }
 
-        /** A span between supports with these moments at its ends and no deflection there. */
-        void marchBetween(double momentAtStart, double momentAtEnd) {
+        @Override
+        public void marchBetween(double momentAtStart, double momentAtEnd) {
             double length = lengthMm();
             double hinged = loadN() - momentOfLoadsAboutStart() / length;
             march(momentAtStart, hinged + (momentAtEnd - momentAtStart) / length);
@@ -338,17 +437,36 @@ final class ContinuousBeam {
             endDeflection += shift + angle * lengthMm();
         }
 
+        @Override
+        public double startShear() {
+            return startShear;
+        }
+
+        @Override
+        public double endShear() {
+            return endShear;
+        }
+
+        @Override
+        public double startRotation() {
+            return startRotation;
+        }
+
+        @Override
+        public double endRotation() {
+            return endRotation;
+        }
+
         private BeamResponse.Piece piece(int i) {
             return new BeamResponse.Piece(
                     cuts[i], intensity[i], slope[i], shear[i], moment[i], rotation[i], deflection[i]);
         }
 
-        List<BeamResponse.Piece> pieces() {
-            List<BeamResponse.Piece> all = new ArrayList<>();
+        @Override
+        public void addPieces(List<BeamResponse.Piece> pieces) {
             for (int i = 0; i < shear.length; i++) {
-                all.add(piece(i));
+                pieces.add(piece(i));
             }
-            return all;
         }
     }
 }

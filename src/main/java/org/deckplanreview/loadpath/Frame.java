@@ -89,6 +89,20 @@ record Frame(double lengthMm, Seats seats, List<Span> spans, double bendingStiff
                 shearFlexibilityPerN);
     }
 
+    /** Cantilevers, of no length too, and spans between the places where the member rests. */
+    int stretches() {
+        return seats.placesMm().size() + 1;
+    }
+
+    /** The stretch that a place lies in, the later one where they meet. */
+    int stretchOf(double atMm) {
+        return (int) seats.placesMm().stream().filter(p -> p <= atMm).count();
+    }
+
+    int stretchOf(Span span) {
+        return stretchOf((span.fromMm() + span.toMm()) / 2);
+    }
+
     int placeOf(int support) {
         return seats.placeOfSupport().get(support);
     }

@@ -9,9 +9,12 @@ import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.BeamLoad.Point;
+import org.deckplanreview.loadpath.GoverningLoads.Loads;
+import org.deckplanreview.loadpath.GoverningLoads.Weighted;
 
 /**
  * The responses of one beam to each action by itself, from which every combination follows, and the stations along each
@@ -35,8 +38,8 @@ final class MemberResponses {
     private final BeamResponse permanent;
     private final BeamResponse snow;
     private final BeamResponse imposedFull;
-    private final List<BeamResponse> imposedParts;
-    private final List<BeamResponse> concentrated;
+    private final GoverningLoads governing;
+    private final List<Loads> inSpan;
     private final List<double[]> stationsMm;
 
     MemberResponses(Frame frame, MemberActions actions) {
@@ -46,19 +49,31 @@ final class MemberResponses {
         permanent = beam.under(actions.permanent());
         snow = beam.under(actions.snow());
         imposedFull = beam.under(actions.imposedFull());
-        imposedParts = actions.imposedParts().stream().map(beam::under).toList();
         List<TreeSet<Double>> stations = new ArrayList<>();
-        List<BeamResponse> placed = new ArrayList<>();
+        List<List<Weighted>> imposed = perStretch();
+        List<List<Weighted>> concentrated = perStretch();
+        for (List<BeamLoad> part : actions.imposedParts()) {
+            imposed.get(frame.stretchOf(middle(part))).add(new Weighted(1, beam.under(part)));
+        }
         for (Span span : frame.spans()) {
             TreeMap<Double, BeamResponse> places = concentratedPlaces(span);
-            placed.addAll(places.values());
+            places.values().forEach(r -> concentrated.get(frame.stretchOf(span)).add(new Weighted(1, r)));
             TreeSet<Double> all = new TreeSet<>(evenPlaces(span));
             all.addAll(places.keySet());
             all.addAll(breaks(span));
             stations.add(all);
         }
-        actions.concentratedElsewhere().forEach(p -> placed.add(beam.under(List.of(p))));
-        concentrated = List.copyOf(placed);
+        for (Point p : actions.concentratedElsewhere()) {
+            concentrated.get(frame.stretchOf(p.atMm())).add(new Weighted(1, beam.under(List.of(p))));
+        }
+        governing = new GoverningLoads(
+                IntStream.range(0, imposed.size())
+                        .mapToObj(s -> new Loads(imposed.get(s), concentrated.get(s)))
+                        .toList(),
+                frame);
+        inSpan = frame.spans().stream()
+                .map(s -> governing.in(frame.stretchOf(s)))
+                .toList();
         stationsMm = stations.stream()
                 .map(s -> s.stream().mapToDouble(Double::doubleValue).toArray())
                 .toList();
@@ -72,19 +87,29 @@ final class MemberResponses {
         return imposedFull;
     }
 
+    /** The loads that can govern in a span. */
+    Loads in(int span) {
+        return inSpan.get(span);
+    }
+
+    /** The loads that can govern at one of the places where the beam rests. */
+    Loads atPlace(int place) {
+        return governing.atSupportBehind(place);
+    }
+
     /** One effect over all arrangements. */
-    Extremes extremes(ToDoubleFunction<BeamResponse> effect) {
+    Extremes extremes(Loads loads, ToDoubleFunction<BeamResponse> effect) {
         double larger = 0;
         double smaller = 0;
-        for (BeamResponse r : imposedParts) {
-            double part = effect.applyAsDouble(r);
+        for (Weighted w : loads.imposed()) {
+            double part = w.factor() * effect.applyAsDouble(w.response());
             larger += Math.max(0, part);
             smaller += Math.min(0, part);
         }
         double largest = 0;
         double smallest = 0;
-        for (BeamResponse r : concentrated) {
-            double place = effect.applyAsDouble(r);
+        for (Weighted w : loads.concentrated()) {
+            double place = w.factor() * effect.applyAsDouble(w.response());
             largest = Math.max(largest, place);
             smallest = Math.min(smallest, place);
         }
@@ -92,31 +117,43 @@ final class MemberResponses {
                 effect.applyAsDouble(permanent), larger, smaller, largest, smallest, effect.applyAsDouble(snow));
     }
 
-    /** A response with its factor. */
-    record Weighted(double factor, BeamResponse response) {}
-
     /** The loads that make the effect worst. */
-    List<Weighted> worstArrangement(ToDoubleFunction<BeamResponse> effect, ActionFactors f) {
+    List<Weighted> worstArrangement(Loads loads, ToDoubleFunction<BeamResponse> effect, ActionFactors f) {
         List<Weighted> all = new ArrayList<>();
         all.add(new Weighted(f.permanent(), permanent));
-        Stream.concat(
-                        Stream.of(new Weighted(f.snow(), snow)),
-                        imposedParts.stream().map(r -> new Weighted(f.imposed(), r)))
-                .filter(w -> effect.applyAsDouble(w.response()) > 0)
-                .forEach(all::add);
+        if (effect.applyAsDouble(snow) > 0) {
+            all.add(new Weighted(f.snow(), snow));
+        }
+        for (Weighted w : loads.imposed()) {
+            if (effect.applyAsDouble(w.response()) > 0) {
+                all.add(new Weighted(f.imposed() * w.factor(), w.response()));
+            }
+        }
         double worst = 0;
-        BeamResponse at = permanent;
-        for (BeamResponse r : concentrated) {
-            double e = effect.applyAsDouble(r);
+        Weighted at = new Weighted(0, permanent);
+        for (Weighted w : loads.concentrated()) {
+            double e = w.factor() * effect.applyAsDouble(w.response());
             if (e > worst) {
                 worst = e;
-                at = r;
+                at = w;
             }
         }
         if (worst > 0) {
-            all.add(new Weighted(f.concentrated(), at));
+            all.add(new Weighted(f.concentrated() * at.factor(), at.response()));
         }
         return all;
+    }
+
+    private List<List<Weighted>> perStretch() {
+        return Stream.<List<Weighted>>generate(ArrayList::new)
+                .limit(frame.stretches())
+                .toList();
+    }
+
+    private static double middle(List<BeamLoad> part) {
+        double from = part.stream().mapToDouble(BeamLoad::fromMm).min().orElseThrow();
+        double to = part.stream().mapToDouble(BeamLoad::toMm).max().orElseThrow();
+        return (from + to) / 2;
     }
 
     private BeamResponse underConcentratedAt(double xMm) {

@@ -60,6 +60,10 @@ final class Format {
         String pointer = e.getPointerToViolation().substring(1);
         file.unsound(pointer);
         YamlNode node = at(content, pointer);
+        if (e.getSchemaLocation() == null) {
+            file.fault(node.line(), node.shown(), "This has not the right form", e.getErrorMessage());
+            return;
+        }
         // The exception may hold an outer schema, its location is always that of the violated one.
         JSONObject violated = (JSONObject) new JSONPointer(e.getSchemaLocation()).queryFrom(json);
         if ("required".equals(e.getKeyword()) && node instanceof YamlNode.MapNode map) {

@@ -55,44 +55,15 @@ final class FrameChecks {
         }
     }
 
-    private boolean direction(Direction direction, Pointer at) {
-        boolean zero = direction.dx() == 0 && direction.dy() == 0;
-        if (zero) {
+    private void direction(Direction direction, Pointer at) {
+        if (direction.dx() == 0 && direction.dy() == 0) {
             faults.add(at, "The direction has no length", "a list of two numbers, [dx, dy], not both zero");
         }
-        return !zero;
     }
 
     private void joists(JoistField joists, Pointer at) {
         joists.endNotch().ifPresent(n -> endNotch(n, joists.timber(), at));
-        if (direction(joists.direction(), at.child("direction"))) {
-            double across = extentAcross(joists.direction());
-            if (across / joists.spacing().mm() > Tolerances.MOST_JOISTS) {
-                faults.add(
-                        at.child("spacing"),
-                        "A platform " + faults.length(across) + " wide would have more than " + Tolerances.MOST_JOISTS
-                                + " joists",
-                        "a spacing of at least " + faults.length(across / Tolerances.MOST_JOISTS)
-                                + ", or a smaller platform");
-            }
-        }
-    }
-
-    /** Width of the outline at a right angle to a direction, in mm. */
-    private double extentAcross(Direction along) {
-        // Scaled first, since the square of a very small direction would be zero.
-        double scale = Math.max(Math.abs(along.dx()), Math.abs(along.dy()));
-        double dx = along.dx() / scale;
-        double dy = along.dy() / scale;
-        double length = Math.sqrt(dx * dx + dy * dy);
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (PlanPoint p : platform.outline()) {
-            double across = (p.yMm() * dx - p.xMm() * dy) / length;
-            least = Math.min(least, across);
-            most = Math.max(most, across);
-        }
-        return most - least;
+        direction(joists.direction(), at.child("direction"));
     }
 
     private void endNotch(EndNotch notch, String timber, Pointer member) {

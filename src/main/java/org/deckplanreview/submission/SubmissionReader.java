@@ -46,6 +46,7 @@ public final class SubmissionReader {
         realDate(submission, tree, faults);
         new NameChecks(submission, faults).check();
         new SiteChecks(submission, faults).check();
+        new SizeChecks(submission, faults).check();
         Map<Integer, Polygon> areas = new OutlineChecks(submission, faults).check();
         Map<Integer, PreparedGeometry> outlines = new LinkedHashMap<>();
         areas.forEach((i, area) -> outlines.put(

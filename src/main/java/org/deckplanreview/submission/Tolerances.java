@@ -3,7 +3,7 @@ package org.deckplanreview.submission;
 /**
  * How exactly a drawing must fit together before this service calls it a fault. These are the service's own and come
  * from no standard: wide enough for coordinates that a designer rounds to whole millimetres or quarter inches, narrow
- * enough that what passes can be laid out without guessing what was meant.
+ * enough that what passes can be laid out without guessing what was meant. And how large a deck it reviews.
  */
 public final class Tolerances {
 
@@ -29,8 +29,19 @@ public final class Tolerances {
     /** The smallest area that an outline may enclose; less is a slip of the pen. */
     static final double SMALLEST_AREA_MM2 = 10_000;
 
-    /** More joists than any deck has; bounds the work of laying out a document. */
-    static final int MOST_JOISTS = 2000;
+    /**
+     * More joists than any platform or deck has: a deck of 200 m² with joists at 400 mm has about 70. These and the
+     * schema's longest lists bound the work of one review.
+     */
+    static final int MOST_JOISTS_OF_A_PLATFORM = 400;
+
+    static final int MOST_JOISTS = 1000;
+
+    /** Joists of each platform times its beams, all platforms together. */
+    static final int MOST_JOISTS_TIMES_BEAMS = 5000;
+
+    /** Beyond this a count is told as more than it. */
+    static final int COUNTED = 1_000_000;
 
     private Tolerances() {}
 }

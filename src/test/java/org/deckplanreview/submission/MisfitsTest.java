@@ -469,18 +469,18 @@ class MisfitsTest {
             assertThat(deck.without("/platforms/0/footings/0/depth").read()).isInstanceOf(ReadResult.Read.class);
         }
 
-        /** Joists along y lie side by side over 4800 mm: 2000 of them at 2.4 mm. */
+        /** Joists along y lie side by side over 4800 mm: 400 of them at 12 mm. */
         @Test
-        void more_than_2000_joists_are_a_fault_of_their_spacing() {
+        void more_than_400_joists_are_a_fault_of_their_spacing() {
             assertThat(SampleDeck.complete()
-                            .with("/platforms/0/joists/spacing", 2.4)
+                            .with("/platforms/0/joists/spacing", 12)
                             .read())
                     .isInstanceOf(ReadResult.Read.class);
-            assertThat(only(SampleDeck.complete().with("/platforms/0/joists/spacing", 2.39)))
+            assertThat(only(SampleDeck.complete().with("/platforms/0/joists/spacing", 11.99)))
                     .isEqualTo(new Fault(
                             Pointer.of("/platforms/0/joists/spacing"),
-                            "A platform 4800 mm wide would have more than 2000 joists",
-                            "a spacing of at least 2.4 mm, or a smaller platform"));
+                            "The platform would have 401 joists",
+                            "a spacing, or a smaller platform, with at most 400 joists"));
         }
 
         @Test

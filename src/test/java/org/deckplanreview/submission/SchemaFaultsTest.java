@@ -291,7 +291,7 @@ class SchemaFaultsTest {
                 .isEqualTo(new Fault(
                         Pointer.of("/platforms/0/outline"),
                         "Found a list of 2, which is too short",
-                        "a list of 3 to 200 points, corner by corner, the first not repeated at the end"));
+                        "a list of 3 to 100 points, corner by corner, the first not repeated at the end"));
         ArrayNode many = SampleDeck.points();
         for (int i = 0; i < 201; i++) {
             many.add(SampleDeck.point(i, i * i));

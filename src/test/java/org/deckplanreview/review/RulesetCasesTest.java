@@ -1,0 +1,198 @@
+package org.deckplanreview.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The rulesets that come with the service against their own cases, and what is told of rulesets and cases that are wrong. */
+class RulesetCasesTest {
+
+    private static final Path RULESETS = Path.of("rulesets");
+    private static final String CASES = "testland/cases/2024/fall.yaml";
+
+    /** Two cases of one provision, on lines 2 and 7. */
+    private static final String GOOD = """
+            cases:
+              - name: a fall of 1 in 80 complies
+                provision: fall.gradient
+                base: small-level-deck.json
+                expect: {subject: /platforms/0, determination: complies, found: "0.0125", allowed: "0.0125"}
+                source: common practice
+              - name: a fall of 1 in 81 does not comply
+                provision: fall.gradient
+                base: small-level-deck.json
+                patch: [{op: replace, path: /platforms/0/fall/gradient, value: "1:81"}]
+                expect: {subject: /platforms/0, determination: does not comply}
+                source: common practice
+            """;
+
+    private static final String EDITION = """
+            region: testland
+            regionTitle: Testland
+            edition: "2024"
+            title: Provisions of an invented region
+            inForce: {from: 2024-10-01}
+            uses:
+              gravity: standards/iso80000-3.yaml
+              elastic: standards/elastic-beams.yaml
+              en338: standards/en338-2016.yaml
+              en1991: standards/en1991-1-1-2002.yaml
+            sources:
+              practice: {title: Common practice, edition: "", publisher: "", standing: common practice}
+            cautions: []
+            referrals: []
+            notes: []
+            loads:
+              imposed:
+                - uniform: 2.5 kN/m2
+                  concentrated: 2 kN
+                  category: A
+                  reason: Any deck.
+                  cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}
+              values: [gravity, elastic, en338, en1991]
+              with:
+                concentratedShareOnJoist: {value: 0.5, cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}}
+            provisions:
+            """;
+
+    private static final String FALL = """
+              - id: fall.gradient
+                title: Fall of the frame
+                concern: fall
+                obligation: should
+                cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}
+                subjects: platforms
+                limit: {quantity: fall gradient, atLeast: 0.0125}
+                advice: Give the frame a fall.
+            """;
+
+    private final RulesetChecker checker = new RulesetCheck(BuiltIn.CATALOGUE);
+
+    @TempDir
+    Path folder;
+
+    private Path rulesets;
+
+    /** An edition of one provision, on the standards that come with the service. */
+    @BeforeEach
+    void write() throws IOException {
+        rulesets = folder.resolve("rulesets");
+        for (String standard : List.of("iso80000-3", "elastic-beams", "en338-2016", "en1991-1-1-2002")) {
+            String path = "standards/" + standard + ".yaml";
+            write(path, text(RULESETS.resolve(path)));
+        }
+        write("testland/2024.yaml", EDITION + FALL);
+        write(CASES, GOOD);
+    }
+
+    private void write(String path, String text) throws IOException {
+        Path file = rulesets.resolve(path);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private static String text(Path file) {
+        return new String(BuiltIn.read(file), StandardCharsets.UTF_8);
+    }
+
+    private List<String> faults() {
+        return checker.check(Optional.of(rulesets));
+    }
+
+    private List<String> faultsWith(String old, String replacement) throws IOException {
+        assertThat(GOOD).contains(old);
+        write(CASES, GOOD.replace(old, replacement));
+        return faults();
+    }
+
+    @Test
+    void the_rulesets_that_come_with_the_service_and_all_their_cases_are_faultless() {
+        assertThat(checker.check(Optional.empty())).isEmpty();
+    }
+
+    @Test
+    void the_directory_of_rulesets_is_what_comes_with_the_service() {
+        assertThat(checker.check(Optional.of(RULESETS))).isEmpty();
+    }
+
+    @Test
+    void a_directory_with_an_edition_and_its_cases_is_faultless() {
+        assertThat(faults()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            determination: complies, found    | determination: does not comply, found | 2 | expected 'does not comply', found 'complies'
+            determination: does not comply}   | determination: complies}              | 7 | expected 'complies', found 'does not comply'
+            found: "0.0125"                   | found: "0.0126"                       | 2 | expected found '0.0126'
+            allowed: "0.0125"                 | allowed: "0.02"                       | 2 | expected allowed '0.02'
+            determination: does not comply}   | determination: does not comply, needs: /platforms/0/fall} | 7 | expected to need '/platforms/0/fall'
+            expect: {subject: /platforms/0, determination: does | expect: {subject: /platforms/1, determination: does | 7 | no finding at '/platforms/1'
+            base: small-level-deck.json       | base: no-such-deck.json               | 2 | there is no sample 'no-such-deck.json'
+            path: /platforms/0/fall/gradient  | path: /platforms/7/fall/gradient      | 7 | the patch cannot be applied
+            value: "1:81"                     | value: "steep"                        | 7 | the changed sample is not a valid submission
+            """)
+    void a_case_that_does_not_hold_is_told_with_file_and_line(String old, String replacement, int line, String told)
+            throws IOException {
+        assertThat(faultsWith(old, replacement))
+                .anySatisfy(fault ->
+                        assertThat(fault).startsWith(CASES + ":" + line + ": ").contains(told));
+    }
+
+    @Test
+    void a_patch_that_is_none_is_told_with_file_and_line() throws IOException {
+        assertThat(faultsWith("op: replace", "op: exchange"))
+                .singleElement()
+                .satisfies(
+                        fault -> assertThat(fault).startsWith(CASES + ":10: ").contains("'exchange'", "replace"));
+    }
+
+    @Test
+    void a_provision_without_cases_is_told() throws IOException {
+        write("testland/2024.yaml", EDITION + FALL + FALL.replace("fall.gradient", "fall.twice"));
+        assertThat(faults())
+                .containsExactly(
+                        "testland/2024: fall.twice has no case that complies",
+                        "testland/2024: fall.twice has no case that does not comply");
+    }
+
+    @Test
+    void a_provision_that_no_case_fails_is_told() throws IOException {
+        write(CASES, GOOD.substring(0, GOOD.indexOf("  - name: a fall of 1 in 81")));
+        assertThat(faults()).containsExactly("testland/2024: fall.gradient has no case that does not comply");
+    }
+
+    @Test
+    void a_fault_of_the_edition_itself_is_told_with_file_and_line() throws IOException {
+        write("testland/2024.yaml", EDITION + FALL.replace("quantity: fall gradient", "quantity: fall gradeint"));
+        long line = EDITION.lines().count() + 7;
+        assertThat(faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault)
+                        .startsWith("testland/2024.yaml:" + line + ": ")
+                        .contains("'fall gradeint'", "'fall gradient'"));
+    }
+
+    @Test
+    void samples_beside_the_directory_come_before_those_of_the_service() throws IOException {
+        Path samples = Files.createDirectory(folder.resolve("sample-submissions"));
+        Files.writeString(
+                samples.resolve("small-level-deck.json"),
+                text(BuiltIn.SAMPLES.resolve("small-level-deck.json")).replace("\"1:80\"", "\"1:90\""));
+        assertThat(faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault)
+                        .startsWith(CASES + ":2: ")
+                        .contains("expected 'complies', found 'does not comply'"));
+    }
+}
