@@ -44,6 +44,9 @@ public record Layout(Submission submission, Deck deck, List<PlatformLayout> plat
             case POSTS -> platforms.forEach(p -> all.addAll(p.posts()));
             case FOOTINGS -> platforms.forEach(p -> all.addAll(p.footings()));
             case EDGES -> platforms.forEach(p -> all.addAll(p.edges()));
+            case GUARDS -> platforms.forEach(p -> all.addAll(p.guards()));
+            case STAIRS -> platforms.forEach(p -> all.addAll(p.stairs()));
+            case BRACES -> platforms.forEach(p -> all.addAll(p.braces()));
             case FIXINGS -> all.addAll(fixings);
         }
         return List.copyOf(all);

@@ -63,6 +63,9 @@ final class PlatformDerivation {
                 Posts.of(submission, platform, index, pointer, levels, ground, footings),
                 footings,
                 edges,
+                StairsAndGuards.guards(platform, index, pointer, edges),
+                StairsAndGuards.stairs(platform, index, pointer, levels.boardsTop(), ground),
+                BraceLines.of(submission, platform, index, pointer),
                 assumptions());
     }
 

@@ -27,6 +27,9 @@ public record PlatformLayout(
         List<PostPlace> posts,
         List<FootingPlace> footings,
         List<EdgeRun> edges,
+        List<GuardRun> guards,
+        List<StairRun> stairs,
+        List<BraceLine> braces,
         List<String> assumptions)
         implements Subject {
     public PlatformLayout {
@@ -35,6 +38,9 @@ public record PlatformLayout(
         posts = List.copyOf(posts);
         footings = List.copyOf(footings);
         edges = List.copyOf(edges);
+        guards = List.copyOf(guards);
+        stairs = List.copyOf(stairs);
+        braces = List.copyOf(braces);
         assumptions = List.copyOf(assumptions);
     }
 

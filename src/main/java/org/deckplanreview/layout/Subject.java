@@ -4,7 +4,8 @@ import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** A part of the deck that a provision can look at. */
-public sealed interface Subject permits Deck, PlatformLayout, TimberPiece, FootingPlace, EdgeRun, FixingPlace {
+public sealed interface Subject
+        permits Deck, PlatformLayout, TimberPiece, FootingPlace, EdgeRun, GuardRun, StairRun, FixingPlace {
 
     SubjectKind kind();
 

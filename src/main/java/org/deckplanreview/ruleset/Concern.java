@@ -5,10 +5,16 @@ import org.deckplanreview.submission.Worded;
 /** What a provision is about. */
 public enum Concern implements Worded {
     SPAN("span"),
+    POST("post"),
     FOOTING("footing"),
+    CONNECTION("connection"),
+    STABILITY("stability"),
     FALL("fall"),
     GUARDING("guarding"),
-    TREATMENT("treatment");
+    STAIR("stair"),
+    TREATMENT("treatment"),
+    ACCESS("access"),
+    PLANNING("planning");
 
     private final String word;
 

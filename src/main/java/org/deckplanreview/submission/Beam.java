@@ -8,6 +8,8 @@ import java.util.Optional;
  *
  * @param line its centre line
  * @param posts ids of the posts under it
+ * @param joint with each of its posts
+ * @param plyFixing of its plies to each other
  */
 public record Beam(
         String id,
@@ -18,7 +20,9 @@ public record Beam(
         List<String> posts,
         BeamSeating seating,
         JoistSeating joists,
-        Optional<EndNotch> endNotch) {
+        Optional<EndNotch> endNotch,
+        Optional<Joint> joint,
+        Optional<PlyFixing> plyFixing) {
     public Beam {
         posts = List.copyOf(posts);
     }

@@ -109,9 +109,9 @@ final class EdgeChecks {
     }
 
     private void notDescribedTwice(int index, List<Integer> earlier) {
-        LineSegment line = Plan.segment(edges.get(index).line());
         for (int other : earlier) {
-            double shared = shared(Plan.segment(edges.get(other).line()), line);
+            double shared =
+                    Plan.sharedMm(edges.get(other).line(), edges.get(index).line());
             if (shared > Tolerances.OUTLINE_MM) {
                 faults.add(
                         pointer.child(index).child("line"),
@@ -120,20 +120,5 @@ final class EdgeChecks {
                 return;
             }
         }
-    }
-
-    /** Length in mm that two lines along one straight have in common; 0 where they do not lie along one straight. */
-    private static double shared(LineSegment one, LineSegment other) {
-        boolean oneIsLonger = one.getLength() >= other.getLength();
-        LineSegment longer = oneIsLonger ? one : other;
-        LineSegment shorter = oneIsLonger ? other : one;
-        if (longer.distancePerpendicular(shorter.p0) > Tolerances.OUTLINE_MM
-                || longer.distancePerpendicular(shorter.p1) > Tolerances.OUTLINE_MM) {
-            return 0;
-        }
-        double length = longer.getLength();
-        double from = longer.projectionFactor(shorter.p0) * length;
-        double to = longer.projectionFactor(shorter.p1) * length;
-        return Math.min(length, Math.max(from, to)) - Math.max(0, Math.min(from, to));
     }
 }

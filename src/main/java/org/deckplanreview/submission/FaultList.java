@@ -23,6 +23,17 @@ final class FaultList {
         faults.add(new Fault(pointer, detail, accepted));
     }
 
+    /** Adds the fault of a name that nothing of a kind has. */
+    void unknown(String kind, String id, List<String> known, Pointer pointer) {
+        String nearest = NearestName.of(id, known)
+                .map(n -> "; the nearest is " + Found.quoted(n))
+                .orElse("");
+        String accepted = known.isEmpty()
+                ? "the id of a " + kind + ", of which the document has none here"
+                : "the id of a " + kind + ": " + names(known);
+        add(pointer, "There is no " + kind + " " + Found.quoted(id) + nearest, accepted);
+    }
+
     SortedSet<Fault> sorted() {
         return faults;
     }
@@ -39,6 +50,11 @@ final class FaultList {
 
     private String number(double mm) {
         return Numbers.plain(MeasureUnit.MILLIMETRE.convert(mm, unit));
+    }
+
+    /** A number of things, for example {@code 1 row} or {@code 3 rows}. */
+    static String counted(int number, String one) {
+        return number + " " + one + (number == 1 ? "" : "s");
     }
 
     /** Names in their order, the first of many. */

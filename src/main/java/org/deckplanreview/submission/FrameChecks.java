@@ -38,6 +38,11 @@ final class FrameChecks {
         for (int i = 0; i < platform.footings().size(); i++) {
             footing(platform.footings().get(i), pointer.child("footings").child(i));
         }
+        for (int i = 0; i < platform.braces().size(); i++) {
+            direction(
+                    platform.braces().get(i).direction(),
+                    pointer.child("braces").child(i).child("direction"));
+        }
     }
 
     private void fall(Fall fall, Pointer direction) {
@@ -99,6 +104,7 @@ final class FrameChecks {
 
     private void beam(Beam beam, Pointer at) {
         beam.endNotch().ifPresent(n -> endNotch(n, beam.timber(), at));
+        beam.joint().ifPresent(j -> joint(j, at.child("joint")));
         if (!Plan.hasLength(beam.line(), at.child("line"), faults)) {
             return;
         }
@@ -111,6 +117,16 @@ final class FrameChecks {
         for (int i = 0; i < beam.posts().size(); i++) {
             Pointer named = at.child("posts").child(i);
             post(beam.posts().get(i)).ifPresent(p -> postUnderBeam(p, beam, named));
+        }
+    }
+
+    private void joint(Joint joint, Pointer at) {
+        if (joint.count() % joint.rows() != 0) {
+            faults.add(
+                    at.child("rows"),
+                    FaultList.counted(joint.count(), "fastener") + " cannot stand in "
+                            + FaultList.counted(joint.rows(), "row") + " of equally many",
+                    "a number of rows that divides the number of fasteners");
         }
     }
 

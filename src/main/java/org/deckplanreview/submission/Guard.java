@@ -9,6 +9,9 @@ import org.deckplanreview.measure.Length;
  * @param height from the boards to the top
  * @param largestOpening side of the largest opening, or its smaller side
  * @param climbable whether it gives a foothold
+ * @param posts that hold it
+ * @param rail timber of the top rail
+ * @param infillTimber timber of balusters or rails
  */
 public record Guard(
         String id,
@@ -16,7 +19,10 @@ public record Guard(
         Optional<Length> height,
         Optional<GuardInfill> infill,
         Optional<Length> largestOpening,
-        Optional<Boolean> climbable) {
+        Optional<Boolean> climbable,
+        Optional<GuardPosts> posts,
+        Optional<String> rail,
+        Optional<String> infillTimber) {
 
     public String displayLabel() {
         return label.orElse("guard " + id);

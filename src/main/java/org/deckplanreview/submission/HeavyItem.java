@@ -9,7 +9,13 @@ import org.deckplanreview.measure.Measure;
  *
  * @param weight kN, with all that fills it
  */
-public record HeavyItem(String id, Optional<String> label, List<PlanPoint> outline, Measure weight, LoadNature nature) {
+public record HeavyItem(
+        String id,
+        Optional<String> label,
+        List<PlanPoint> outline,
+        Measure weight,
+        LoadNature nature,
+        Optional<HeavyItemKind> kind) {
     public HeavyItem {
         outline = List.copyOf(outline);
     }

@@ -2,11 +2,18 @@ package org.deckplanreview.submission;
 
 import java.util.Optional;
 import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
 
 /**
  * Joists at one spacing that fill a platform's outline.
  *
  * @param direction along the joists
  * @param spacing centre to centre
+ * @param hangerResistance kN, characteristic resistance of one hanger, as its maker states it
  */
-public record JoistField(String timber, Direction direction, Length spacing, Optional<EndNotch> endNotch) {}
+public record JoistField(
+        String timber,
+        Direction direction,
+        Length spacing,
+        Optional<EndNotch> endNotch,
+        Optional<Measure> hangerResistance) {}

@@ -8,5 +8,12 @@ import org.deckplanreview.measure.Length;
  *
  * @param wall id of a wall of the site
  * @param bearingLength of joists on it, or in their hangers
+ * @param fixings to the wall
  */
-public record Ledger(String timber, String wall, PlanLine line, JoistSeating joists, Optional<Length> bearingLength) {}
+public record Ledger(
+        String timber,
+        String wall,
+        PlanLine line,
+        JoistSeating joists,
+        Optional<Length> bearingLength,
+        Optional<LedgerFixings> fixings) {}

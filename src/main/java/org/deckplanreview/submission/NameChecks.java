@@ -14,12 +14,15 @@ final class NameChecks {
     private final FaultList faults;
     private final List<String> timbers;
     private final List<String> walls;
+    private final List<String> fixings;
 
     NameChecks(Submission submission, FaultList faults) {
         this.submission = submission;
         this.faults = faults;
         this.timbers = submission.timbers().stream().map(Timber::id).toList();
         this.walls = submission.site().walls().stream().map(Wall::id).toList();
+        this.fixings =
+                submission.protection().fixings().stream().map(Fixing::id).toList();
     }
 
     void check() {
@@ -40,6 +43,8 @@ final class NameChecks {
         uniqueIds("post", platform.posts(), Post::id, pointer.child("posts"));
         uniqueIds("footing", platform.footings(), Footing::id, pointer.child("footings"));
         uniqueIds("guard", platform.guards(), Guard::id, pointer.child("guards"));
+        uniqueIds("brace", platform.braces(), Brace::id, pointer.child("braces"));
+        uniqueIds("stair", platform.stairs(), Stair::id, pointer.child("stairs"));
     }
 
     private <T> void uniqueIds(String kind, List<T> all, Function<T, String> id, Pointer pointer) {
@@ -70,6 +75,14 @@ final class NameChecks {
             Pointer beam = pointer.child("beams").child(i);
             timber(platform.beams().get(i).timber(), beam);
             posts(platform.beams().get(i).posts(), posts, beam.child("posts"));
+            platform.beams()
+                    .get(i)
+                    .plyFixing()
+                    .ifPresent(f -> reference(
+                            "fixing",
+                            f.fixing(),
+                            fixings,
+                            beam.child("plyFixing").child("fixing")));
         }
         for (int i = 0; i < platform.posts().size(); i++) {
             Pointer post = pointer.child("posts").child(i);
@@ -80,6 +93,29 @@ final class NameChecks {
             Pointer guard = pointer.child("edges").child(i).child("guard");
             optional("guard", platform.edges().get(i).guard(), guards, guard);
         }
+        for (int i = 0; i < platform.guards().size(); i++) {
+            guard(platform.guards().get(i), pointer.child("guards").child(i));
+        }
+        for (int i = 0; i < platform.braces().size(); i++) {
+            Pointer brace = pointer.child("braces").child(i);
+            timber(platform.braces().get(i).timber(), brace);
+            reference("post", platform.braces().get(i).post(), posts, brace.child("post"));
+        }
+        for (int i = 0; i < platform.stairs().size(); i++) {
+            stair(platform.stairs().get(i), guards, pointer.child("stairs").child(i));
+        }
+    }
+
+    private void guard(Guard guard, Pointer at) {
+        guard.posts().ifPresent(p -> timber(p.timber(), at.child("posts")));
+        optional("timber", guard.rail(), timbers, at.child("rail"));
+        optional("timber", guard.infillTimber(), timbers, at.child("infillTimber"));
+    }
+
+    private void stair(Stair stair, List<String> guards, Pointer at) {
+        stair.strings().ifPresent(s -> timber(s.timber(), at.child("strings")));
+        optional("timber", stair.treadTimber(), timbers, at.child("treadTimber"));
+        optional("guard", stair.guard(), guards, at.child("guard"));
     }
 
     private void posts(List<String> named, List<String> known, Pointer pointer) {
@@ -104,15 +140,8 @@ final class NameChecks {
     }
 
     private void reference(String kind, String id, List<String> known, Pointer pointer) {
-        if (known.contains(id)) {
-            return;
+        if (!known.contains(id)) {
+            faults.unknown(kind, id, known, pointer);
         }
-        String nearest = NearestName.of(id, known)
-                .map(n -> "; the nearest is " + Found.quoted(n))
-                .orElse("");
-        String accepted = known.isEmpty()
-                ? "the id of a " + kind + ", of which the document has none here"
-                : "the id of a " + kind + ": " + FaultList.names(known);
-        faults.add(pointer, "There is no " + kind + " " + Found.quoted(id) + nearest, accepted);
     }
 }

@@ -46,4 +46,21 @@ final class Plan {
         }
         return drawn;
     }
+
+    /** Length in mm that two lines along one straight have in common; 0 where they do not lie along one straight. */
+    static double sharedMm(PlanLine first, PlanLine second) {
+        LineSegment one = segment(first);
+        LineSegment other = segment(second);
+        boolean oneIsLonger = one.getLength() >= other.getLength();
+        LineSegment longer = oneIsLonger ? one : other;
+        LineSegment shorter = oneIsLonger ? other : one;
+        if (longer.distancePerpendicular(shorter.p0) > Tolerances.OUTLINE_MM
+                || longer.distancePerpendicular(shorter.p1) > Tolerances.OUTLINE_MM) {
+            return 0;
+        }
+        double length = longer.getLength();
+        double from = longer.projectionFactor(shorter.p0) * length;
+        double to = longer.projectionFactor(shorter.p1) * length;
+        return Math.min(length, Math.max(from, to)) - Math.max(0, Math.min(from, to));
+    }
 }

@@ -9,6 +9,7 @@ import org.deckplanreview.measure.Measure;
  *
  * @param level finished level of the boards' upper face
  * @param finishes kN/m2 beside boards, joists and beams
+ * @param overRoom whether a room lies under it
  */
 public record Platform(
         String id,
@@ -24,8 +25,13 @@ public record Platform(
         List<Post> posts,
         List<Footing> footings,
         List<Edge> edges,
-        List<Guard> guards) {
+        List<Guard> guards,
+        List<Brace> braces,
+        List<Stair> stairs,
+        Optional<Boolean> overRoom) {
     public Platform {
+        stairs = List.copyOf(stairs);
+        braces = List.copyOf(braces);
         outline = List.copyOf(outline);
         beams = List.copyOf(beams);
         posts = List.copyOf(posts);

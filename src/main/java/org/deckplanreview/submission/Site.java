@@ -12,6 +12,7 @@ import org.deckplanreview.measure.Measure;
  * @param frostDepth if the local authority states one
  * @param snowLoad kN/m2 on the deck
  * @param coastDistance km
+ * @param windPressure kN/m2, if the designer states one
  */
 public record Site(
         List<GroundLevel> groundLevels,
@@ -19,7 +20,9 @@ public record Site(
         Optional<Length> frostDepth,
         Optional<Measure> snowLoad,
         Optional<Measure> coastDistance,
-        List<Wall> walls) {
+        List<Wall> walls,
+        Optional<Planning> planning,
+        Optional<Measure> windPressure) {
     public Site {
         groundLevels = List.copyOf(groundLevels);
         walls = List.copyOf(walls);

@@ -11,6 +11,9 @@ public enum SubjectKind implements Worded {
     POSTS("posts"),
     FOOTINGS("footings"),
     EDGES("edges"),
+    GUARDS("guards"),
+    STAIRS("stairs"),
+    BRACES("braces"),
     FIXINGS("fixings");
 
     private final String word;

@@ -19,7 +19,8 @@ public record Submission(
         Site site,
         List<Timber> timbers,
         List<Platform> platforms,
-        Protection protection) {
+        Protection protection,
+        Optional<SiteMeasurements> siteMeasurements) {
     public Submission {
         timbers = List.copyOf(timbers);
         platforms = List.copyOf(platforms);

@@ -55,7 +55,9 @@ public final class SubmissionReader {
             Optional<Polygon> area = Optional.ofNullable(areas.get(i));
             new FrameChecks(submission, i, area, faults).check();
             new EdgeChecks(submission, i, outlines, faults).check();
+            new StairChecks(submission, i, Optional.ofNullable(outlines.get(i)), faults).check();
         }
+        new MeasurementChecks(submission, areas, faults).check();
         return faults.sorted();
     }
 

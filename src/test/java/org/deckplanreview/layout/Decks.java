@@ -155,13 +155,15 @@ public final class Decks {
     }
 
     public Decks joists(double dx, double dy, double spacing) {
-        joists = Optional.of(new JoistField("joist", new Direction(dx, dy), new Length(spacing), Optional.empty()));
+        joists = Optional.of(new JoistField(
+                "joist", new Direction(dx, dy), new Length(spacing), Optional.empty(), Optional.empty()));
         return this;
     }
 
     /** Joists in hangers on a ledger at the wall {@code house}. */
     public Decks ledger(PlanLine line, Optional<Double> bearing) {
-        ledger = Optional.of(new Ledger("ledger", "house", line, JoistSeating.HANGERS, bearing.map(Length::new)));
+        ledger = Optional.of(
+                new Ledger("ledger", "house", line, JoistSeating.HANGERS, bearing.map(Length::new), Optional.empty()));
         return this;
     }
 
@@ -173,7 +175,17 @@ public final class Decks {
     public Decks beam(
             String id, int plies, PlanLine line, BeamSeating seating, JoistSeating joistSeating, String... on) {
         beams.add(new Beam(
-                id, Optional.empty(), "beam", plies, line, List.of(on), seating, joistSeating, Optional.empty()));
+                id,
+                Optional.empty(),
+                "beam",
+                plies,
+                line,
+                List.of(on),
+                seating,
+                joistSeating,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
         return this;
     }
 
@@ -225,13 +237,21 @@ public final class Decks {
                 Optional.of(new Length(height)),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
         return this;
     }
 
     public Decks heavyItem(String id, double kN, double... xy) {
         heavyItems.add(new HeavyItem(
-                id, Optional.empty(), points(xy), Measure.of(kN, MeasureUnit.KILONEWTON), LoadNature.PERMANENT));
+                id,
+                Optional.empty(),
+                points(xy),
+                Measure.of(kN, MeasureUnit.KILONEWTON),
+                LoadNature.PERMANENT,
+                Optional.empty()));
         return this;
     }
 
@@ -256,7 +276,10 @@ public final class Decks {
                 posts,
                 footings,
                 edges,
-                guards);
+                guards,
+                List.of(),
+                List.of(),
+                Optional.empty());
     }
 
     public Submission submission() {
@@ -269,10 +292,19 @@ public final class Decks {
                 LocalDate.of(2025, 6, 1),
                 new RulesetChoice("uk-england", Optional.empty()),
                 new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems),
-                new Site(ground, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Site(
+                        ground,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty()),
                 timbers,
                 platforms,
-                new Protection(Optional.empty(), List.of()));
+                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Optional.empty());
     }
 
     public Layout layout() {

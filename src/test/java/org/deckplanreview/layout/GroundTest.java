@@ -42,8 +42,15 @@ class GroundTest {
     }
 
     private static GroundSurface survey(List<GroundLevel> levels) {
-        return GroundSurface.of(
-                new Site(levels, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()));
+        return GroundSurface.of(new Site(
+                levels,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty()));
     }
 
     private static double level(GroundSurface ground, double x, double y) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.Boards;
+import org.deckplanreview.submission.Brace;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.Edge;
 import org.deckplanreview.submission.Fall;
@@ -18,6 +19,7 @@ import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
 import org.deckplanreview.submission.Wall;
@@ -62,7 +64,7 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
     private JoistField apply(JoistField f) {
         Direction moved = apply(f.direction());
         Direction laidOut = mirrored ? new Direction(-moved.dx(), -moved.dy()) : moved;
-        return new JoistField(f.timber(), laidOut, f.spacing(), f.endNotch());
+        return new JoistField(f.timber(), laidOut, f.spacing(), f.endNotch(), f.hangerResistance());
     }
 
     public Submission apply(Submission s) {
@@ -72,7 +74,8 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 s.use().concentratedLoad(),
                 s.use().youngChildren(),
                 s.use().heavyItems().stream()
-                        .map(i -> new HeavyItem(i.id(), i.label(), apply(i.outline()), i.weight(), i.nature()))
+                        .map(i ->
+                                new HeavyItem(i.id(), i.label(), apply(i.outline()), i.weight(), i.nature(), i.kind()))
                         .toList());
         Site site = new Site(
                 s.site().groundLevels().stream().map(this::apply).toList(),
@@ -82,7 +85,9 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 s.site().coastDistance(),
                 s.site().walls().stream()
                         .map(w -> new Wall(w.id(), w.label(), apply(w.line())))
-                        .toList());
+                        .toList(),
+                s.site().planning(),
+                s.site().windPressure());
         return new Submission(
                 s.reference(),
                 s.title(),
@@ -93,7 +98,42 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 site,
                 s.timbers(),
                 s.platforms().stream().map(this::apply).toList(),
-                s.protection());
+                s.protection(),
+                Optional.empty());
+    }
+
+    private Brace apply(Brace b) {
+        return new Brace(
+                b.id(),
+                b.label(),
+                b.timber(),
+                b.post(),
+                apply(b.direction()),
+                b.below(),
+                b.reach(),
+                b.fixingResistance());
+    }
+
+    private Stair apply(Stair t) {
+        return new Stair(
+                t.id(),
+                t.label(),
+                apply(t.line()),
+                t.risers(),
+                t.rise(),
+                t.going(),
+                t.largestRiseDifference(),
+                t.footLevel(),
+                t.openRisers(),
+                t.treadOverlap(),
+                t.riserOpening(),
+                t.handrails(),
+                t.topLanding(),
+                t.bottomLanding(),
+                t.headroom(),
+                t.strings(),
+                t.treadTimber(),
+                t.guard());
     }
 
     private GroundLevel apply(GroundLevel g) {
@@ -123,9 +163,13 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                                 b.posts(),
                                 b.seating(),
                                 b.joists(),
-                                b.endNotch()))
+                                b.endNotch(),
+                                b.joint(),
+                                b.plyFixing()))
                         .toList(),
-                p.ledger().map(l -> new Ledger(l.timber(), l.wall(), apply(l.line()), l.joists(), l.bearingLength())),
+                p.ledger()
+                        .map(l -> new Ledger(
+                                l.timber(), l.wall(), apply(l.line()), l.joists(), l.bearingLength(), l.fixings())),
                 p.posts().stream()
                         .map(o -> new Post(
                                 o.id(), o.label(), o.timber(), apply(o.at()), o.footing(), o.groundEnd(), o.top()))
@@ -134,6 +178,9 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 p.edges().stream()
                         .map(e -> new Edge(e.label(), apply(e.line()), e.kind(), e.guard()))
                         .toList(),
-                p.guards());
+                p.guards(),
+                p.braces().stream().map(this::apply).toList(),
+                p.stairs().stream().map(this::apply).toList(),
+                p.overRoom());
     }
 }

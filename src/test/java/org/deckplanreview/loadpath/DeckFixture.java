@@ -252,7 +252,8 @@ final class DeckFixture {
         Pointer at = Pointer.of("/platforms/0");
         Boards boards = new Boards("board", new Direction(1, 0), gap.map(Length::ofMm), Optional.empty());
         Optional<JoistField> field = joistsGiven
-                ? Optional.of(new JoistField("joist", new Direction(0, 1), Length.ofMm(spacing), Optional.empty()))
+                ? Optional.of(new JoistField(
+                        "joist", new Direction(0, 1), Length.ofMm(spacing), Optional.empty(), Optional.empty()))
                 : Optional.empty();
         Platform platform = new Platform(
                 "p",
@@ -268,7 +269,10 @@ final class DeckFixture {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
         List<HeavyItem> heavy = new ArrayList<>();
         for (Item i : items) {
             heavy.add(new HeavyItem(
@@ -276,7 +280,8 @@ final class DeckFixture {
                     Optional.empty(),
                     rectangle(i.fromY(), i.toY()),
                     new Measure(i.weightKN(), MeasureUnit.KILONEWTON),
-                    i.nature()));
+                    i.nature(),
+                    Optional.empty()));
         }
         Submission submission = new Submission(
                 "fixture",
@@ -285,10 +290,19 @@ final class DeckFixture {
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("nowhere", Optional.empty()),
                 new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), heavy),
-                new Site(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Site(
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty()),
                 List.of(boardTimber(), joistTimber(), beamTimber(), postTimber()),
                 List.of(platform),
-                new Protection(Optional.empty(), List.of()));
+                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Optional.empty());
         PlatformLayout drawn = new PlatformLayout(
                 0,
                 at,
@@ -302,6 +316,9 @@ final class DeckFixture {
                 Optional.empty(),
                 posts(),
                 footings(),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(),
                 List.of());
         return new Layout(submission, new Deck(), List.of(drawn), List.of());

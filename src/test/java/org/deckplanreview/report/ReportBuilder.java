@@ -141,9 +141,18 @@ public final class ReportBuilder {
                 LocalDate.of(2026, 11, 25),
                 new RulesetChoice("shire", Optional.empty()),
                 new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
-                new Site(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Site(
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty()),
                 List.of(),
                 List.of(),
-                new Protection(Optional.empty(), List.of()));
+                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Optional.empty());
     }
 }

@@ -47,10 +47,11 @@ class MisfitsTest {
             "/platforms/0/posts, post",
             "/platforms/0/footings, footing",
             "/platforms/0/guards, guard",
-            "/platforms/0/beams, beam"
+            "/platforms/0/beams, beam",
+            "/platforms/0/braces, brace"
         })
         void an_id_given_twice_is_a_fault_of_the_second(String list, String kind) {
-            SampleDeck deck = SampleDeck.complete();
+            SampleDeck deck = SampleDeck.everyMember();
             int count = deck.node().at(list).size();
             ObjectNode copy = deck.node().at(list + "/0").deepCopy();
             deck.with(list + "/-", copy);
@@ -60,6 +61,18 @@ class MisfitsTest {
                 assertThat(f.detail()).endsWith("is already the id of " + list + "/0");
                 assertThat(f.accepted()).isEqualTo("an id that no other " + kind + " has");
             });
+        }
+
+        @Test
+        void a_stair_has_an_id_of_its_own() {
+            SampleDeck deck =
+                    SampleDeck.everyMember().withStair("S1", SampleDeck.line(4800, 600, 4800, 1600), 5, 180, 250);
+
+            assertThat(only(deck))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/stairs/1/id"),
+                            "'S1' is already the id of /platforms/0/stairs/0",
+                            "an id that no other stair has"));
         }
 
         @Test
@@ -92,10 +105,21 @@ class MisfitsTest {
             "/platforms/0/posts/1/timber, timber, PP",
             "/platforms/0/posts/1/footing, footing, F9",
             "/platforms/0/beams/0/posts/1, post, P9",
-            "/platforms/0/edges/0/guard, guard, G2"
+            "/platforms/0/edges/0/guard, guard, G2",
+            "/platforms/0/beams/0/plyFixing/fixing, fixing, SD",
+            "/platforms/0/braces/0/timber, timber, K",
+            "/platforms/0/braces/0/post, post, P9",
+            "/platforms/0/stairs/0/strings/timber, timber, K",
+            "/platforms/0/stairs/0/treadTimber, timber, BE",
+            "/platforms/0/stairs/0/guard, guard, G2",
+            "/platforms/0/guards/0/posts/timber, timber, PP",
+            "/platforms/0/guards/0/rail, timber, R",
+            "/platforms/0/guards/0/infillTimber, timber, I",
+            "/siteMeasurements/diagonals/0/from, post, P9",
+            "/siteMeasurements/diagonals/0/to, post, P9"
         })
         void a_reference_to_nothing_is_a_fault(String pointer, String kind, String id) {
-            Fault fault = only(SampleDeck.complete().with(pointer, id));
+            Fault fault = only(SampleDeck.everyMember().with(pointer, id));
 
             assertThat(fault.pointer().value()).isEqualTo(pointer);
             assertThat(fault.detail()).startsWith("There is no " + kind + " '" + id + "'");
@@ -332,9 +356,15 @@ class MisfitsTest {
         }
 
         @ParameterizedTest
-        @ValueSource(strings = {"/platforms/0/beams/0/line", "/platforms/0/ledger/line", "/platforms/0/edges/0/line"})
+        @ValueSource(
+                strings = {
+                    "/platforms/0/beams/0/line",
+                    "/platforms/0/ledger/line",
+                    "/platforms/0/edges/0/line",
+                    "/platforms/0/stairs/0/line"
+                })
         void a_line_between_one_point_has_no_length(String pointer) {
-            assertThat(only(SampleDeck.complete().with(pointer, SampleDeck.line(4800, 3600, 4800, 3600.5))))
+            assertThat(only(SampleDeck.everyMember().with(pointer, SampleDeck.line(4800, 3600, 4800, 3600.5))))
                     .isEqualTo(new Fault(
                             Pointer.of(pointer), "The line has no length", "a line between two different points"));
         }
@@ -350,10 +380,11 @@ class MisfitsTest {
                 strings = {
                     "/platforms/0/boards/direction",
                     "/platforms/0/joists/direction",
-                    "/platforms/0/fall/direction"
+                    "/platforms/0/fall/direction",
+                    "/platforms/0/braces/0/direction"
                 })
         void a_direction_is_not_zero(String pointer) {
-            assertThat(only(SampleDeck.complete().with(pointer, SampleDeck.point(0, 0))))
+            assertThat(only(SampleDeck.everyMember().with(pointer, SampleDeck.point(0, 0))))
                     .isEqualTo(new Fault(
                             Pointer.of(pointer),
                             "The direction has no length",
@@ -601,6 +632,173 @@ class MisfitsTest {
 
         private SampleDeck edge(double x1, double y1, double x2, double y2) {
             return SampleDeck.complete().with("/platforms/0/edges/0/line", SampleDeck.line(x1, y1, x2, y2));
+        }
+    }
+
+    @Nested
+    class Joints {
+
+        @ParameterizedTest
+        @CsvSource({"1, 1", "3, 1", "4, 2", "6, 3", "2, 2"})
+        void every_row_of_a_joint_has_as_many_fasteners(int count, int rows) {
+            assertThat(joint(count, rows).read()).isInstanceOf(ReadResult.Read.class);
+        }
+
+        @Test
+        void three_fasteners_do_not_stand_in_two_rows() {
+            assertThat(only(joint(3, 2)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/beams/0/joint/rows"),
+                            "3 fasteners cannot stand in 2 rows of equally many",
+                            "a number of rows that divides the number of fasteners"));
+        }
+
+        @Test
+        void a_joint_has_no_more_rows_than_fasteners() {
+            assertThat(only(joint(1, 2)).detail()).isEqualTo("1 fastener cannot stand in 2 rows of equally many");
+        }
+
+        private SampleDeck joint(int count, int rows) {
+            return SampleDeck.complete().withJoint(0, "bolt", 12, count, rows);
+        }
+    }
+
+    @Nested
+    class Stairs {
+
+        @Test
+        void a_stair_leaves_the_platform_within_10_mm_of_the_outline() {
+            assertThat(stair(1000, -10, 2000, -10).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(stair(1000, -11, 2000, -11)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/stairs/0/line"),
+                            "The stair does not leave the platform along its outline",
+                            "a line along one side of the outline, within 10 mm of it"));
+        }
+
+        @Test
+        void a_stair_does_not_cut_across_the_platform_or_go_beyond_a_corner() {
+            assertThat(only(stair(0, 0, 4800, 3600)).pointer().value()).isEqualTo("/platforms/0/stairs/0/line");
+            assertThat(only(stair(4000, 0, 4811, 0)).pointer().value()).isEqualTo("/platforms/0/stairs/0/line");
+            assertThat(stair(4000, 0, 4810, 0).read()).isInstanceOf(ReadResult.Read.class);
+        }
+
+        @Test
+        void a_stair_is_not_compared_with_an_outline_at_fault() {
+            assertThat(pointers(stair(1000, -500, 2000, -500)
+                            .with("/platforms/0/outline/2", SampleDeck.point(4800, -100))
+                            .with("/platforms/0/edges", List.of())))
+                    .containsExactly("/platforms/0/outline");
+        }
+
+        @Test
+        void stairs_share_at_most_10_mm() {
+            assertThat(stair(1000, 0, 2000, 0)
+                            .withStair("S2", SampleDeck.line(2990, 0, 1990, 0), 5, 180, 250)
+                            .read())
+                    .isInstanceOf(ReadResult.Read.class);
+            assertThat(only(stair(1000, 0, 2000, 0).withStair("S2", SampleDeck.line(2989, 0, 1989, 0), 5, 180, 250)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/stairs/1/line"),
+                            "The stair shares 11 mm with /platforms/0/stairs/0",
+                            "stairs that leave the platform beside each other"));
+        }
+
+        @Test
+        void a_stair_does_not_leave_through_a_wall() {
+            assertThat(only(stair(1000, 3600, 2000, 3600)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/stairs/0/line"),
+                            "The stair shares 1000 mm with /platforms/0/edges/2, which lies along a wall",
+                            "a stair that leaves the platform where no wall stands"));
+        }
+
+        @Test
+        void a_stair_may_lap_10_mm_over_the_edge_at_a_wall() {
+            assertThat(besideWall(3010).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(besideWall(3011)).detail())
+                    .isEqualTo("The stair shares 11 mm with /platforms/0/edges/1, which lies along a wall");
+        }
+
+        @Test
+        void a_foot_above_the_deck_is_for_the_rules_to_tell() {
+            assertThat(stair(1000, 0, 2000, 0)
+                            .with("/platforms/0/stairs/0/footLevel", 5000)
+                            .read())
+                    .isInstanceOf(ReadResult.Read.class);
+        }
+
+        /** On the east side, where a second wall begins at y = 3000. */
+        private SampleDeck besideWall(double end) {
+            return SampleDeck.complete()
+                    .withJson("/site/walls/-", "{\"id\": \"W2\"}")
+                    .with("/site/walls/1/line", SampleDeck.line(4800, 3000, 4800, 6000))
+                    .with("/platforms/0/edges/1/kind", "wall")
+                    .with("/platforms/0/edges/1/line", SampleDeck.line(4800, 3000, 4800, 3600))
+                    .withStair("S1", SampleDeck.line(4800, 2000, 4800, end), 5, 180, 250);
+        }
+
+        private SampleDeck stair(double x1, double y1, double x2, double y2) {
+            return SampleDeck.complete().withStair("S1", SampleDeck.line(x1, y1, x2, y2), 5, 180, 250);
+        }
+    }
+
+    @Nested
+    class Measurements {
+
+        @Test
+        void a_diagonal_runs_between_two_posts() {
+            assertThat(SampleDeck.complete().withDiagonal("P1", "P3", 4200).read())
+                    .isInstanceOf(ReadResult.Read.class);
+            assertThat(only(SampleDeck.complete().withDiagonal("P1", "P1", 4200)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/siteMeasurements/diagonals/0/to"),
+                            "The diagonal ends at the post 'P1' where it begins",
+                            "the ids of two posts of one platform"));
+        }
+
+        @Test
+        void a_diagonal_does_not_run_from_one_platform_to_another() {
+            assertThat(only(low("Q1").withDiagonal("P1", "Q1", 4200)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/siteMeasurements/diagonals/0/to"),
+                            "No platform has both a post 'P1' and a post 'Q1'",
+                            "the ids of two posts of one platform"));
+        }
+
+        @Test
+        void a_diagonal_tells_its_platform() {
+            assertThat(low("P1", "Q2").withDiagonal("P1", "P3", 4200).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(low("P1", "P3").withDiagonal("P1", "P3", 4200)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/siteMeasurements/diagonals/0"),
+                            "2 platforms have both a post 'P1' and a post 'P3'",
+                            "posts whose ids tell which platform was measured"));
+        }
+
+        @Test
+        void a_level_is_measured_within_10_mm_of_a_platform() {
+            assertThat(SampleDeck.complete().withMeasuredLevel(2400, -10, 900).read())
+                    .isInstanceOf(ReadResult.Read.class);
+            assertThat(only(SampleDeck.complete().withMeasuredLevel(2400, -11, 900)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/siteMeasurements/levels/0/at"),
+                            "The level was measured beside the deck",
+                            "a place within the outline of a platform"));
+            assertThat(low("Q1").withMeasuredLevel(9800, 100, 300).read()).isInstanceOf(ReadResult.Read.class);
+        }
+
+        /** The sample beside a second platform with posts of those ids. */
+        private SampleDeck low(String... posts) {
+            SampleDeck deck = SampleDeck.complete()
+                    .withJson(
+                            "/platforms/-",
+                            "{\"id\": \"low\", \"outline\": [[9000,0],[9900,0],[9900,900]], \"posts\": []}");
+            for (String id : posts) {
+                deck.withJson(
+                        "/platforms/1/posts/-", "{\"id\": \"" + id + "\", \"timber\": \"P\", \"at\": [9500, 100]}");
+            }
+            return deck;
         }
     }
 

@@ -114,7 +114,7 @@ class PublishedSchemaTest {
             if (where.matches(".*/properties/[^/]+")) {
                 assertThat(place.path("description").asText()).as(where).endsWith(".");
             }
-            if (List.of("size", "distance", "offset", "coordinate", "point", "outline")
+            if (List.of("size", "distance", "reach", "offset", "coordinate", "point", "outline")
                             .contains(place.path("$ref").asText().replace("#/definitions/", ""))
                     && where.contains("/properties/")) {
                 assertThat(place.path("description").asText()).as(where).contains("in the document's length unit");
@@ -133,6 +133,26 @@ class PublishedSchemaTest {
     @Test
     void the_schema_mirrors_the_records_name_by_name() {
         mirrors(Submission.class, SchemaPlace.root(schema), "");
+    }
+
+    @Test
+    void the_fullest_sample_deck_has_every_member_of_the_schema() {
+        assertThat(absent(SampleDeck.everyMember().node(), SchemaPlace.root(schema), ""))
+                .isEmpty();
+    }
+
+    /** Members that a document, or the first entry of a list in it, leaves out. */
+    private static List<String> absent(JsonNode document, SchemaPlace place, String where) {
+        if (document.isMissingNode()) {
+            return List.of(where);
+        }
+        if (place.isObject()) {
+            return place.members().stream()
+                    .flatMap(name ->
+                            absent(document.path(name), place.member(name).orElseThrow(), where + "/" + name).stream())
+                    .toList();
+        }
+        return place.isArray() ? absent(document.path(0), place.item().orElseThrow(), where + "/0") : List.of();
     }
 
     private void mirrors(Class<?> type, SchemaPlace place, String where) {

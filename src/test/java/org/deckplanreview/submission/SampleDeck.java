@@ -32,6 +32,162 @@ public final class SampleDeck {
         return new SampleDeck(document());
     }
 
+    /**
+     * The complete deck with a value for every member that a submission may have: also a brace at P1, a stair of 5
+     * risers at the west edge, joints, ledger fixings, guard posts, measurements, planning and a spa bath.
+     */
+    public static SampleDeck everyMember() {
+        SampleDeck deck = complete()
+                .withBrace("BR1", "P1", 1, 0, 600, 600)
+                .withStair("S1", line(0, 600, 0, 1600), 5, 180, 250)
+                .withJoint(0, "bolt", 12, 4, 2)
+                .withPlyFixing(0, "SC", 300, 2)
+                .withLedgerFixings("masonry", 12, 400)
+                .withGuardPosts(0, "P", 1200)
+                .withPlanning("house")
+                .withDiagonal("P1", "P3", 4200)
+                .withMeasuredLevel(0, 3600, 900)
+                .withHeavyItem("SPA", "spa-bath", "9 kN", points(2000, 1000, 4000, 1000, 4000, 3000, 2000, 3000))
+                .with("/ruleset/edition", "2024")
+                .with("/use/imposedLoad", "1.5 kN/m2")
+                .with("/use/concentratedLoad", "2 kN")
+                .with("/site/windPressure", "0.8 kN/m2")
+                .withJson("/timbers/0/naturalDurability", "{\"heartwoodClass\": 2, \"heartwoodOnly\": true}")
+                .with("/platforms/0/joists/hangerResistance", "6 kN")
+                .with("/platforms/0/overRoom", false)
+                .with("/platforms/0/footings/0/length", 600)
+                .with("/platforms/0/footings/0/embedment", 0)
+                .with("/protection/fixings/0/thickness", 2)
+                .with("/protection/weedControl", "membrane-and-gravel")
+                .with("/protection/crossVentilated", true);
+        String notch = "{\"depth\": 20, \"supportDistance\": 50, \"slope\": 0, \"side\": \"support\"}";
+        deck.withJson("/platforms/0/joists/endNotch", notch).withJson("/platforms/0/beams/0/endNotch", notch);
+        for (String labelled : List.of(
+                "/use/heavyItems/0",
+                "/site/walls/0",
+                "/timbers/0",
+                "/platforms/0",
+                "/platforms/0/beams/0",
+                "/platforms/0/posts/0",
+                "/platforms/0/footings/0",
+                "/platforms/0/edges/0",
+                "/platforms/0/guards/0",
+                "/platforms/0/braces/0",
+                "/platforms/0/stairs/0",
+                "/protection/fixings/0")) {
+            deck.with(labelled + "/label", "the first");
+        }
+        return deck;
+    }
+
+    /** Adds a brace of timber J to the first platform, with 4 kN at each end; lengths in the document's unit. */
+    public SampleDeck withBrace(String id, String post, double dx, double dy, double below, double reach) {
+        ObjectNode brace = NODES.objectNode();
+        brace.put("id", id).put("timber", "J").put("post", post);
+        brace.set("direction", point(dx, dy));
+        brace.set("below", whole(below));
+        brace.set("reach", whole(reach));
+        return appended("/platforms/0", "braces", brace.put("fixingResistance", "4 kN"));
+    }
+
+    /**
+     * Adds a stair to the first platform: closed risers, two handrails of 900, landings of 1200, two strings of timber J
+     * and treads of timber BD, guarded by G1, with its foot at level 0.
+     */
+    public SampleDeck withStair(String id, ObjectNode line, int risers, double rise, double going) {
+        ObjectNode stair = NODES.objectNode();
+        stair.put("id", id).put("risers", risers);
+        stair.set("line", line);
+        stair.set("rise", whole(rise));
+        stair.set("going", whole(going));
+        stair.put("largestRiseDifference", 2).put("footLevel", 0).put("openRisers", false);
+        stair.put("treadOverlap", 20).put("riserOpening", 0);
+        stair.putObject("handrails").put("sides", "both").put("height", 900);
+        stair.put("topLanding", 1200).put("bottomLanding", 1200).put("headroom", 2400);
+        stair.putObject("strings").put("timber", "J").put("count", 2);
+        return appended("/platforms/0", "stairs", stair.put("treadTimber", "BD").put("guard", "G1"));
+    }
+
+    /** Gives a beam of the first platform a joint, with distances that suit a diameter of 12. */
+    public SampleDeck withJoint(int beam, String kind, double diameter, int count, int rows) {
+        ObjectNode joint = NODES.objectNode();
+        joint.put("kind", kind).put("count", count).put("rows", rows);
+        joint.set("diameter", whole(diameter));
+        joint.put("spacing", 60).put("rowSpacing", 50).put("endDistance", 84).put("edgeDistance", 48);
+        joint.put("tensileStrength", "400 N/mm2");
+        joint.put("washerDiameter", 36).put("washerThickness", 4).put("penetration", 100);
+        return with("/platforms/0/beams/" + beam + "/joint", joint);
+    }
+
+    /** Gives the plies of a beam of the first platform fixings that are listed under that id. */
+    public SampleDeck withPlyFixing(int beam, String fixing, double spacing, int rows) {
+        ObjectNode plies = NODES.objectNode().put("fixing", fixing).put("rows", rows);
+        plies.set("spacing", whole(spacing));
+        return with("/platforms/0/beams/" + beam + "/plyFixing", plies);
+    }
+
+    /** Gives the ledger of the first platform fixings of 5 kN each behind a flashing. */
+    public SampleDeck withLedgerFixings(String base, double diameter, double spacing) {
+        ObjectNode fixings = NODES.objectNode().put("base", base);
+        fixings.set("diameter", whole(diameter));
+        fixings.set("spacing", whole(spacing));
+        fixings.put("edgeDistance", 50).put("endDistance", 100);
+        return with(
+                "/platforms/0/ledger/fixings", fixings.put("resistance", "5 kN").put("weathering", "flashing"));
+    }
+
+    /** Gives a guard of the first platform posts, a rail of timber J and infill of timber BD. */
+    public SampleDeck withGuardPosts(int guard, String timber, double spacing) {
+        ObjectNode posts = NODES.objectNode().put("timber", timber);
+        posts.set("spacing", whole(spacing));
+        posts.put("leverArm", 130).put("fixingResistance", "10 kN");
+        String at = "/platforms/0/guards/" + guard;
+        return with(at + "/posts", posts).with(at + "/rail", "J").with(at + "/infillTimber", "BD");
+    }
+
+    public SampleDeck withDiagonal(String from, String to, double length) {
+        ObjectNode diagonal = NODES.objectNode().put("from", from).put("to", to);
+        diagonal.set("length", whole(length));
+        return appended("/siteMeasurements", "diagonals", diagonal);
+    }
+
+    public SampleDeck withMeasuredLevel(double x, double y, double z) {
+        ObjectNode level = NODES.objectNode();
+        level.set("at", point(x, y));
+        level.set("z", whole(z));
+        return appended("/siteMeasurements", "levels", level);
+    }
+
+    /** What the planning authority asks, with answers that ask for nothing. */
+    public SampleDeck withPlanning(String building) {
+        return with(
+                "/site/planning",
+                NODES.objectNode()
+                        .put("building", building)
+                        .put("listed", false)
+                        .put("protectedArea", false)
+                        .put("beyondPrincipalElevation", false)
+                        .put("gardenCovered", "20 %")
+                        .put("boundaryDistance", 4000));
+    }
+
+    public SampleDeck withHeavyItem(String id, String kind, String weight, ArrayNode outline) {
+        ObjectNode item = NODES.objectNode();
+        item.put("id", id).put("weight", weight).put("nature", "permanent").put("kind", kind);
+        item.set("outline", outline);
+        return appended("/use", "heavyItems", item);
+    }
+
+    private SampleDeck appended(String owner, String list, ObjectNode entry) {
+        JsonPointer at = JsonPointer.compile(owner);
+        ObjectNode parent = document.at(at.head()) instanceof ObjectNode above
+                        && document.at(at).isMissingNode()
+                ? above.putObject(at.last().getMatchingProperty())
+                : (ObjectNode) document.at(at);
+        parent.withArray("/" + list).add(entry);
+        return this;
+    }
+
     /** Sets the member at a pointer, or the entry of a list; {@code -} as last token adds an entry. */
     public SampleDeck with(String pointer, Object value) {
         JsonPointer at = JsonPointer.compile(pointer);

@@ -46,10 +46,20 @@ class SchemaFaultsTest {
                 "/platforms/0/outline",
                 "/platforms/0/joists/spacing",
                 "/platforms/0/beams/0/line/from",
-                "/platforms/0/fall/gradient"
+                "/platforms/0/fall/gradient",
+                "/platforms/0/beams/0/joint/count",
+                "/platforms/0/beams/0/plyFixing/fixing",
+                "/platforms/0/ledger/fixings/base",
+                "/platforms/0/guards/0/posts/spacing",
+                "/platforms/0/braces/0/direction",
+                "/platforms/0/stairs/0/going",
+                "/platforms/0/stairs/0/handrails/sides",
+                "/platforms/0/stairs/0/strings/count",
+                "/siteMeasurements/diagonals/0/to",
+                "/siteMeasurements/levels/0/at"
             })
     void a_member_that_is_needed_is_a_fault_when_left_out(String pointer) {
-        Fault fault = only(SampleDeck.complete().without(pointer));
+        Fault fault = only(SampleDeck.everyMember().without(pointer));
 
         assertThat(fault.pointer().value()).isEqualTo(pointer);
         assertThat(fault.detail()).startsWith("The member is missing. ");
@@ -76,12 +86,25 @@ class SchemaFaultsTest {
                 "/platforms/0/beams/0/posts",
                 "/platforms/0/posts/0/footing",
                 "/platforms/0/footings/0/depth",
-                "/platforms/0/guards/0/height"
+                "/platforms/0/guards/0/height",
+                "/site/planning",
+                "/site/planning/gardenCovered",
+                "/protection/weedControl",
+                "/platforms/0/beams/0/joint/spacing",
+                "/platforms/0/guards/0/posts/leverArm",
+                "/platforms/0/braces",
+                "/platforms/0/braces/0/fixingResistance",
+                "/platforms/0/stairs",
+                "/platforms/0/stairs/0/footLevel",
+                "/platforms/0/stairs/0/handrails/height",
+                "/siteMeasurements",
+                "/siteMeasurements/diagonals"
             })
     void a_member_that_a_designer_may_not_know_can_be_left_out(String pointer) {
-        SampleDeck deck = SampleDeck.complete()
+        SampleDeck deck = SampleDeck.everyMember()
                 .without("/platforms/0/ledger")
                 .without("/platforms/0/edges/2")
+                .without("/platforms/0/beams/0/plyFixing")
                 .without(pointer);
 
         assertThat(deck.read()).isInstanceOf(ReadResult.Read.class);
@@ -101,6 +124,9 @@ class SchemaFaultsTest {
         assertThat(s.protection().fixings()).isEmpty();
         assertThat(s.protection().cutEndsTreated()).isEmpty();
         assertThat(s.platforms().get(0).edges()).isEmpty();
+        assertThat(s.platforms().get(0).braces()).isEmpty();
+        assertThat(s.platforms().get(0).stairs()).isEmpty();
+        assertThat(s.siteMeasurements()).isEmpty();
         assertThat(s.use().heavyItems()).isEmpty();
     }
 
@@ -110,7 +136,8 @@ class SchemaFaultsTest {
 
         assertThat(fault.pointer().value()).isEqualTo("/platforms/0/joists/spaceing");
         assertThat(fault.detail()).isEqualTo("'spaceing' is not a known member; the nearest known is spacing");
-        assertThat(fault.accepted()).isEqualTo("one of the members timber, direction, spacing, endNotch");
+        assertThat(fault.accepted())
+                .isEqualTo("one of the members timber, direction, spacing, endNotch, hangerResistance");
     }
 
     @Test
@@ -164,9 +191,16 @@ class SchemaFaultsTest {
                 "/platforms/0/beams/0/plies | 7 | too large | a whole number from 1 to 6",
                 "/timbers/0/treatment/serviceLifeYears | 0 | too small | a whole number from 1 to 200",
                 "/site/frostDepth | -1 | too small | a number from 0 to 10000",
+                "/platforms/0/braces/0/reach | 0 | too small | a number from 0.04 to 10000",
+                "/platforms/0/stairs/0/risers | 0 | too small | a whole number from 1 to 60",
+                "/platforms/0/stairs/0/risers | 61 | too large | a whole number from 1 to 60",
+                "/platforms/0/stairs/0/strings/count | 1 | too small | a whole number from 2 to 10",
+                "/platforms/0/beams/0/joint/count | 0 | too small | a whole number from 1 to 40",
+                "/platforms/0/beams/0/joint/rows | 11 | too large | a whole number from 1 to 10",
+                "/siteMeasurements/diagonals/0/length | 1000001 | too large | a number from 0 to 1000000",
             })
     void a_number_out_of_range_names_the_range(String pointer, String json, String wrong, String accepted) {
-        Fault fault = only(SampleDeck.complete().withJson(pointer, json));
+        Fault fault = only(SampleDeck.everyMember().withJson(pointer, json));
 
         assertThat(fault)
                 .isEqualTo(
@@ -210,9 +244,12 @@ class SchemaFaultsTest {
                 "/site/coastDistance | 3 miles | a number of at most four digits",
                 "/platforms/0/fall/gradient | 1:0 | level, or 1: and a number",
                 "/platforms/0/fall/gradient | 80 | level, or 1: and a number",
+                "/site/planning/gardenCovered | 40% | a number from 0 to 100",
+                "/site/planning/gardenCovered | 101 % | a number from 0 to 100",
+                "/platforms/0/beams/0/joint/tensileStrength | 400 | a number of at most four digits",
             })
     void a_text_in_another_form_names_the_form(String pointer, String text, String accepted) {
-        Fault fault = only(SampleDeck.complete().with(pointer, text));
+        Fault fault = only(SampleDeck.everyMember().with(pointer, text));
 
         assertThat(fault.pointer().value()).isEqualTo(pointer);
         assertThat(fault.detail())

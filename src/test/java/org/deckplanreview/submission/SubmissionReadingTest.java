@@ -1,8 +1,11 @@
 package org.deckplanreview.submission;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.measure.Length;
@@ -50,6 +53,65 @@ class SubmissionReadingTest {
         assertThat(s.site().frostDepth()).contains(Length.ofMm(2.54));
         assertThat(s.platforms().get(0).outline()).element(2).isEqualTo(new PlanPoint(121_920, 91_440));
         assertThat(s.platforms().get(0).level().orElseThrow().z()).isEqualTo(Length.ofMm(22_860));
+    }
+
+    /** Lengths and coordinates of the whole document; what carries its own unit, or none, stays as it is. */
+    @Test
+    void a_document_in_inches_is_25_point_4_times_as_large_as_the_same_in_millimetres() {
+        List<Double> mm = new ArrayList<>();
+        List<Double> inches = new ArrayList<>();
+        List<Object> others = new ArrayList<>();
+        List<Object> othersInInches = new ArrayList<>();
+        sort(SampleDeck.everyMember().submission(), mm, others);
+        sort(SampleDeck.everyMember().with("/units", "in").submission(), inches, othersInInches);
+
+        assertThat(mm).hasSizeGreaterThan(100);
+        assertThat(inches).hasSameSizeAs(mm);
+        for (int i = 0; i < mm.size(); i++) {
+            assertThat(inches.get(i)).isCloseTo(mm.get(i) * 25.4, within(1e-6));
+        }
+        others.remove(LengthUnit.MILLIMETRE);
+        othersInInches.remove(LengthUnit.INCH);
+        assertThat(othersInInches).isEqualTo(others);
+    }
+
+    private static void sort(Object value, List<Double> lengths, List<Object> others) {
+        if (value instanceof Length length) {
+            lengths.add(length.mm());
+        } else if (value instanceof PlanPoint point) {
+            lengths.add(point.xMm());
+            lengths.add(point.yMm());
+        } else if (value instanceof List<?> list) {
+            list.forEach(entry -> sort(entry, lengths, others));
+        } else if (value instanceof Optional<?> optional) {
+            optional.ifPresent(inner -> sort(inner, lengths, others));
+        } else if (value instanceof Record holder && !(value instanceof Measure)) {
+            for (RecordComponent component : holder.getClass().getRecordComponents()) {
+                sort(component(holder, component), lengths, others);
+            }
+        } else {
+            others.add(value);
+        }
+    }
+
+    private static Object component(Record holder, RecordComponent component) {
+        try {
+            return component.getAccessor().invoke(holder);
+        } catch (ReflectiveOperationException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void measures_with_their_own_unit_are_read_by_it() {
+        Submission s = SampleDeck.everyMember().submission();
+
+        assertThat(s.site().planning().orElseThrow().gardenCovered()).contains(Measure.of(20, MeasureUnit.PERCENT_));
+        assertThat(s.site().windPressure()).contains(Measure.of(0.8, MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
+        assertThat(s.platforms().get(0).beams().get(0).joint().orElseThrow().tensileStrength())
+                .contains(Measure.of(400, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE));
+        assertThat(s.platforms().get(0).braces().get(0).fixingResistance())
+                .contains(Measure.of(4, MeasureUnit.KILONEWTON));
     }
 
     @Test

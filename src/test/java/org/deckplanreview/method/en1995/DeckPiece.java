@@ -273,7 +273,10 @@ final class DeckPiece {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
         Submission submission = new Submission(
                 "ref",
                 Optional.empty(),
@@ -281,10 +284,19 @@ final class DeckPiece {
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("r", Optional.empty()),
                 new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
-                new Site(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Site(
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty()),
                 List.of(member.timber(), timber("post", 100, 100)),
                 List.of(platform),
-                new Protection(Optional.empty(), List.of()));
+                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Optional.empty());
         PlatformLayout layout = new PlatformLayout(
                 0,
                 Pointer.of("/platforms/0"),
@@ -297,6 +309,9 @@ final class DeckPiece {
                 member instanceof BeamLine b ? List.of(b) : List.of(),
                 Optional.empty(),
                 posts(),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of());

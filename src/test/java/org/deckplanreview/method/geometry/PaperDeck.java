@@ -170,6 +170,9 @@ public final class PaperDeck {
                 posts(submission, platform),
                 footings(platform),
                 edges(platform),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -1,0 +1,34 @@
+package org.deckplanreview.layout;
+
+import org.deckplanreview.submission.Brace;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Timber;
+
+/**
+ * A brace between a post and its beam.
+ *
+ * @param lengthMm between its two ends, along the brace
+ * @param angleDegrees between the brace and the horizontal
+ * @param alongBeam whether it lies in the plane of the beam that the post carries, within 10 degrees; else it braces across
+ */
+public record BraceLine(
+        int platformIndex,
+        Pointer pointer,
+        String label,
+        Brace brace,
+        Timber timber,
+        double lengthMm,
+        double angleDegrees,
+        boolean alongBeam)
+        implements TimberPiece {
+    @Override
+    public SubjectKind kind() {
+        return SubjectKind.BRACES;
+    }
+
+    @Override
+    public String alikeKey() {
+        return platformIndex + " " + timber.id();
+    }
+}

@@ -1,0 +1,37 @@
+package org.deckplanreview.layout;
+
+import java.util.Optional;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Guard;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Stair;
+import org.deckplanreview.submission.SubjectKind;
+
+/**
+ * A stair with what follows from the levels.
+ *
+ * @param climbMm from the level on which the lowest riser stands to the boards' upper face at the stair's middle
+ * @param pitchDegrees of the line through the nosings
+ * @param goingMm total, of all treads
+ */
+public record StairRun(
+        int platformIndex,
+        Pointer pointer,
+        String label,
+        Stair stair,
+        double widthMm,
+        Derived<Double> climbMm,
+        double pitchDegrees,
+        double goingMm,
+        Optional<Guard> guard)
+        implements Subject {
+    @Override
+    public SubjectKind kind() {
+        return SubjectKind.STAIRS;
+    }
+
+    @Override
+    public String alikeKey() {
+        return "" + platformIndex;
+    }
+}

@@ -1,0 +1,40 @@
+package org.deckplanreview.submission;
+
+import java.util.Optional;
+import org.deckplanreview.measure.Length;
+
+/**
+ * A stair from an edge of the platform to the ground.
+ *
+ * @param line where it leaves the outline; its length is the stair's width
+ * @param rise of each riser
+ * @param largestRiseDifference between any two risers
+ * @param footLevel level on which the lowest riser stands; from the survey if left out
+ * @param riserOpening smaller side of the opening between treads
+ * @param topLanding length in the direction of travel
+ * @param bottomLanding likewise
+ * @param guard id of the guard beside the flight
+ */
+public record Stair(
+        String id,
+        Optional<String> label,
+        PlanLine line,
+        int risers,
+        Length rise,
+        Length going,
+        Optional<Length> largestRiseDifference,
+        Optional<Length> footLevel,
+        Optional<Boolean> openRisers,
+        Optional<Length> treadOverlap,
+        Optional<Length> riserOpening,
+        Optional<Handrails> handrails,
+        Optional<Length> topLanding,
+        Optional<Length> bottomLanding,
+        Optional<Length> headroom,
+        Optional<Strings> strings,
+        Optional<String> treadTimber,
+        Optional<String> guard) {
+    public String displayLabel() {
+        return label.orElse("stair " + id);
+    }
+}

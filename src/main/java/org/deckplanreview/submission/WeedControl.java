@@ -1,0 +1,21 @@
+package org.deckplanreview.submission;
+
+/** What keeps plants from growing under the deck. */
+public enum WeedControl implements Worded {
+    MEMBRANE("membrane"),
+    GRAVEL("gravel"),
+    MEMBRANE_AND_GRAVEL("membrane-and-gravel"),
+    PAVED("paved"),
+    NONE("none");
+
+    private final String word;
+
+    WeedControl(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+}
