@@ -87,6 +87,13 @@ record BraceBasis(
         return brace.brace().reach().mm() / brace.lengthMm();
     }
 
+    /** Without wind and, where there is wind, with it. */
+    List<BraceBasis> alternatives() {
+        return load.alternatives().stream()
+                .map(l -> new BraceBasis(brace, l, heightMm, psi, parameters, context))
+                .toList();
+    }
+
     /** F_b,d, N, along the brace, in compression or tension as the deck is pushed to and fro. */
     double forceN(Combination combination) {
         return load.designN(combination, parameters) * lever() / (sharers() * cosine());
@@ -115,7 +122,7 @@ record BraceBasis(
     }
 
     List<String> assumptions() {
-        List<String> all = new ArrayList<>(load.assumptions());
+        List<String> all = new ArrayList<>(HorizontalLoad.assumptions(context));
         all.add(
                 "Braces in one direction share the horizontal load equally, in compression and in tension; posts are hinged at"
                         + " their feet and under the beam, and beam and joints take the brace's push.");

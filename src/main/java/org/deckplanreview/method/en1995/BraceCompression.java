@@ -31,7 +31,7 @@ final class BraceCompression implements Method {
             List.of(SubjectKind.BRACES),
             MemberBasis.parameters(
                     MemberBasis.parameters(BraceBasis.PARAMETERS, DesignStrength.PARAMETERS),
-                    Buckling.PARAMETERS,
+                    MemberBasis.parameters(Buckling.PARAMETERS, HorizontalLoad.DURATION),
                     StrengthClass.TABLE),
             "The brace's share of the horizontal load as a force along it, against k_c f_c,0,d A: (6.2) with (6.23) for no"
                     + " moment, buckling across its thinner side from end to end.");
@@ -54,8 +54,9 @@ final class BraceCompression implements Method {
                         Derived.known(basis),
                         context.loadCategories().get(brace.platformIndex()),
                         parameters,
-                        (b, strengthClass, psi) -> Case.worst(b.combinations().stream()
-                                .map(c -> new Pushed(b, c, strengthClass))
+                        (b, strengthClass, psi) -> Case.worst(b.alternatives().stream()
+                                .flatMap(alternative -> alternative.combinations().stream()
+                                        .map(c -> new Pushed(alternative, c, strengthClass)))
                                 .toList())));
     }
 
@@ -81,7 +82,7 @@ final class BraceCompression implements Method {
             return new DesignStrength(
                     "c,0",
                     strengthClass.fc0k(),
-                    Modification.of(basis.parameters(), combination.factors()),
+                    basis.load().modification(combination, basis.parameters()),
                     1,
                     basis.parameters().number(DesignStrength.GAMMA_M.name(), RATIO));
         }

@@ -75,7 +75,7 @@ final class BraceFixing implements Method {
                 Sense.AT_MOST,
                 Measure.of(resistance, KILONEWTON),
                 force / resistance,
-                "combination " + combination.id(),
+                "combination " + combination.id() + basis.load().words(),
                 w.steps(),
                 basis.assumptions());
     }

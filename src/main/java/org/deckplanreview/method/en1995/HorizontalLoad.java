@@ -5,7 +5,6 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.layout.EdgeRun;
@@ -39,8 +38,11 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
             "notionalShare", RATIO, "horizontal load as a part of the design load on the platform's posts");
     private static final ParameterDescription WIND =
             ParameterDescription.number("windFactor", RATIO, "partial factor of wind");
+    private static final ParameterDescription WIND_DURATION =
+            ParameterDescription.word("windDuration", "load duration class of wind");
 
     static final List<ParameterDescription> PARAMETERS = List.of(SHARE, WIND);
+    static final List<ParameterDescription> DURATION = List.of(WIND_DURATION);
 
     static final String BUILDING_HOLDS =
             "The building holds the deck in both directions through the ledger, its fixings and the boards, which are not calculated"
@@ -131,6 +133,22 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
         return windNPerMm2 * windAreaMm2;
     }
 
+    boolean isWindy() {
+        return windN() != 0;
+    }
+
+    /** Without wind and, where there is wind, with it. */
+    List<HorizontalLoad> alternatives() {
+        return isWindy() ? List.of(new HorizontalLoad(vertical, 0, 0), this) : List.of(this);
+    }
+
+    /** k_mod with this load beside the actions of the combination. */
+    Modification modification(Combination combination, Parameters parameters) {
+        return isWindy()
+                ? Modification.of(parameters, combination.factors(), parameters.word(WIND_DURATION.name()))
+                : Modification.of(parameters, combination.factors());
+    }
+
     /** H_d, N. Wind comes on top in full, whatever else leads. */
     double designN(Combination combination, Parameters parameters) {
         return share(parameters) * verticalN(combination) + parameters.number(WIND.name(), RATIO) * windN();
@@ -146,7 +164,7 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
                 parameters.source(Combination.COMBINATIONS.name()),
                 platform);
         w.given("ν", share(parameters), RATIO, "notional horizontal part", parameters.source(SHARE.name()));
-        if (windNPerMm2 == 0) {
+        if (!isWindy()) {
             w.step("H_d", "ν * V_d", designN(combination, parameters), NEWTON_, "");
             return;
         }
@@ -161,15 +179,17 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
         w.step("H_d", "ν * V_d + γ_w * p_w * A_w", designN(combination, parameters), NEWTON_, "");
     }
 
-    List<String> assumptions() {
-        List<String> all = new ArrayList<>();
-        all.add(
-                windNPerMm2 == 0
+    /** For the remark of a finding. */
+    String words() {
+        return isWindy() ? " and wind" : "";
+    }
+
+    static List<String> assumptions(ReviewContext context) {
+        return List.of(
+                context.submission().site().windPressure().isEmpty()
                         ? "No wind pressure is stated: the notional horizontal load stands for wind too."
                         : "Wind acts on the frame's edge and on guards as if they were closed, on both sides of the deck; it"
-                                + " comes on top of the notional horizontal load in full, and the duration of the other loads"
-                                + " is kept for the strength of timber.");
-        all.add("The deck does not twist: what holds it sideways stands evenly about its middle.");
-        return List.copyOf(all);
+                                + " comes on top of the notional horizontal load in full.",
+                "The deck does not twist: what holds it sideways stands evenly about its middle.");
     }
 }

@@ -152,7 +152,7 @@ record PostBasis(
     }
 
     /** The post under a combination, with moments from sideways loads added to those of a beam on one side. */
-    Column column(Combination combination, double swayAcrossNmm, double swayAlongNmm) {
+    Column column(Combination combination, double swayAcrossNmm, double swayAlongNmm, Modification modification) {
         return new Column(
                 section(),
                 new Buckling("y", lengthAcross().effectiveMm(), section().depthMm(), strengthClass, parameters),
@@ -160,7 +160,7 @@ record PostBasis(
                 axialN(combination),
                 seatMomentNmm(combination) + swayAcrossNmm,
                 swayAlongNmm,
-                Modification.of(parameters, combination.factors()),
+                modification,
                 strengthClass,
                 parameters);
     }

@@ -43,7 +43,7 @@ final class PostCompression implements Method {
                 parameters,
                 context,
                 basis -> Case.worst(basis.combinations().stream()
-                        .map(c -> new Loaded(basis, c, basis.column(c, 0, 0)))
+                        .map(c -> new Loaded(basis, c, basis.column(c, 0, 0, Modification.of(parameters, c.factors()))))
                         .toList()));
     }
 

@@ -65,9 +65,12 @@ record PostLength(double heightMm, double factor, boolean heldTop, boolean brace
 
     /** For the assumptions of a finding. */
     String assumption(String plane, FootingKind foot) {
-        String top = heldTop ? "held in its place" : "held by nothing but its foot";
-        return "Buckling " + plane + ": the foot of a post of kind " + foot.word() + " and an upper end " + top
-                + " give an effective length of " + Numbers.plain(factor) + " times the "
-                + (braced ? "part below its brace, braces holding the post in place" : "clear height") + ".";
+        String post = foot == FootingKind.PAD ? "a post on a pad" : "an embedded post";
+        String top = heldTop ? "whose upper end is held in its place" : "whose upper end nothing but its foot holds";
+        return "Buckling " + plane + ": " + post + " " + top + " has an effective length of " + Numbers.plain(factor)
+                + " times "
+                + (braced
+                        ? "its part below the lowest brace, or its part above a brace if that is longer."
+                        : "its clear height.");
     }
 }

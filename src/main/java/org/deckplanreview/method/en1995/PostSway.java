@@ -38,13 +38,20 @@ final class PostSway implements Method {
             "use of the post's strength with sideways load",
             RATIO,
             List.of(SubjectKind.POSTS),
-            MemberBasis.parameters(PostBasis.PARAMETERS, HorizontalLoad.PARAMETERS),
+            MemberBasis.parameters(
+                    MemberBasis.parameters(PostBasis.PARAMETERS, HorizontalLoad.PARAMETERS), HorizontalLoad.DURATION),
             "Largest left side of (6.23) and (6.24), or (6.19) and (6.20), with the moment of the post's share of the"
                     + " horizontal load: over its clear height where embedded posts hold the deck, up to its lowest brace where"
                     + " braces do. A ledger takes that load to the building; braces are taken to be stiffer than embedded posts.");
 
     /** The share of the horizontal load that one post takes, and over which lever. */
     private record Share(HorizontalLoad load, double part, double leverMm, String words) {
+        List<Share> alternatives() {
+            return load.alternatives().stream()
+                    .map(l -> new Share(l, part, leverMm, words))
+                    .toList();
+        }
+
         double momentNmm(Combination c, Parameters p) {
             return part * load.designN(c, p) * leverMm;
         }
@@ -89,8 +96,8 @@ final class PostSway implements Method {
             Share acrossShare = share(basis, loadAcross.get(), partAcross, across, support);
             List<Pushed> cases = new ArrayList<>();
             for (Combination c : basis.combinations()) {
-                cases.add(new Pushed(basis, c, alongShare, true));
-                cases.add(new Pushed(basis, c, acrossShare, false));
+                alongShare.alternatives().forEach(s -> cases.add(new Pushed(basis, c, s, true)));
+                acrossShare.alternatives().forEach(s -> cases.add(new Pushed(basis, c, s, false)));
             }
             return Case.worst(cases);
         });
@@ -149,7 +156,11 @@ final class PostSway implements Method {
         }
 
         private Column column() {
-            return basis.column(combination, along ? 0 : momentNmm(), along ? momentNmm() : 0);
+            return basis.column(
+                    combination,
+                    along ? 0 : momentNmm(),
+                    along ? momentNmm() : 0,
+                    share.load().modification(combination, basis.parameters()));
         }
 
         @Override
@@ -163,7 +174,7 @@ final class PostSway implements Method {
 
         @Override
         public Evaluation.Measured measured() {
-            List<String> own = new ArrayList<>(share.load().assumptions());
+            List<String> own = new ArrayList<>(HorizontalLoad.assumptions(basis.context()));
             own.add(
                     "Posts that hold the deck sideways share the load equally, or as their braces do; the ground is taken to"
                             + " hold the feet of embedded posts, which is not calculated.");
@@ -172,7 +183,8 @@ final class PostSway implements Method {
                     Sense.AT_MOST,
                     Measure.of(1, RATIO),
                     utilisation(),
-                    "pushed " + direction() + ", combination " + combination.id() + ", "
+                    "pushed " + direction() + ", combination " + combination.id()
+                            + share.load().words() + ", "
                             + column().modification().duration(),
                     working(),
                     basis.assumptions(own));
