@@ -115,6 +115,8 @@ final class Slenderness implements Method {
                 subject.pointer());
         w.given("h", lean.sideMm(), MILLIMETRE, "side of the section", "", lean.side());
         w.step("λ", "l_ef * sqrt(12) / h", lean.slenderness(), RATIO, "");
+        w.given("λ_max", largest, RATIO, "largest slenderness", parameters.source(LARGEST.name()));
+        w.step("utilisation", "λ / λ_max", lean.slenderness() / largest, RATIO, "");
         return new Evaluation.Measured(
                 Measure.of(lean.slenderness(), RATIO),
                 Sense.AT_MOST,
