@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Edge;
@@ -15,8 +16,12 @@ import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Stair;
 
-/** The outline's sides split by the edges that the submission describes; what it leaves out is a run of its own. */
+/**
+ * The outline's sides split by the edges that the submission describes; what it leaves out is a run of its own. Where a
+ * stair leaves, what is open or not described is cut: that stretch belongs to the stair.
+ */
 final class EdgeRuns {
 
     /** An edge drawn this far off the outline still lies on it. */
@@ -56,7 +61,8 @@ final class EdgeRuns {
         List<Need> needs = new ArrayList<>();
         double largest = Double.NEGATIVE_INFINITY;
         for (EdgeRun run : runs) {
-            if (run.edgeKind().orElse(EdgeKind.OPEN) == EdgeKind.OPEN) {
+            EdgeKind kind = run.edgeKind().orElse(EdgeKind.OPEN);
+            if (kind == EdgeKind.OPEN || kind == EdgeKind.STAIR) {
                 needs.addAll(run.drop().needs());
                 largest = Math.max(
                         largest, run.drop().optional().map(Drop::largestMm).orElse(Double.NEGATIVE_INFINITY));
@@ -68,44 +74,91 @@ final class EdgeRuns {
         return Derived.known(largest == Double.NEGATIVE_INFINITY ? 0 : largest);
     }
 
-    /** A part of a side, from and to in mm along it. */
-    private record Stretch(double from, double to, int edge) {}
+    /** A part of a side, from and to in mm along it, and the index of what is drawn there; empty where nothing is. */
+    private record Stretch(double from, double to, OptionalInt index) {}
 
     private List<EdgeRun> split(PlanLine side) {
         double length = Axis.length(side);
+        List<Stretch> stairs = along(side, length, lines(platform.stairs(), Stair::line));
         List<EdgeRun> runs = new ArrayList<>();
+        for (Stretch s : edges(side, length)) {
+            runs.addAll(cut(side, length, s, isClosed(s) ? List.of() : stairs));
+        }
+        return runs;
+    }
+
+    /** A stair does not leave through a wall, nor onto another platform. */
+    private boolean isClosed(Stretch edge) {
+        return edge.index().isPresent()
+                && platform.edges().get(edge.index().getAsInt()).kind() != EdgeKind.OPEN;
+    }
+
+    /** The whole side, edge by edge. */
+    private List<Stretch> edges(PlanLine side, double length) {
+        List<Stretch> all = new ArrayList<>();
         double reached = 0;
-        for (Stretch s : described(side, length)) {
+        for (Stretch s : along(side, length, lines(platform.edges(), Edge::line))) {
             double from = Math.max(reached, s.from());
             if (s.to() - from < SHORTEST_MM) {
                 continue;
             }
             if (from - reached > ON_OUTLINE_MM) {
-                runs.add(run(part(side, reached, from, length), OptionalInt.empty()));
+                all.add(new Stretch(reached, from, OptionalInt.empty()));
             } else {
                 from = reached;
             }
             double to = length - s.to() <= ON_OUTLINE_MM ? length : s.to();
-            runs.add(run(part(side, from, to, length), OptionalInt.of(s.edge())));
+            all.add(new Stretch(from, to, s.index()));
             reached = to;
         }
         if (reached < length) {
-            runs.add(run(part(side, reached, length, length), OptionalInt.empty()));
+            all.add(new Stretch(reached, length, OptionalInt.empty()));
+        }
+        return all;
+    }
+
+    /** One edge, cut where stairs leave it; what would be left beside a stair within the tolerance belongs to the stair. */
+    private List<EdgeRun> cut(PlanLine side, double length, Stretch edge, List<Stretch> stairs) {
+        List<EdgeRun> runs = new ArrayList<>();
+        double reached = edge.from();
+        for (Stretch stair : stairs) {
+            double from = Math.max(reached, stair.from());
+            double to = Math.min(edge.to(), stair.to());
+            if (to - from < SHORTEST_MM) {
+                continue;
+            }
+            if (from - reached > ON_OUTLINE_MM) {
+                runs.add(run(part(side, reached, from, length), edge.index()));
+            } else {
+                from = reached;
+            }
+            to = edge.to() - to <= ON_OUTLINE_MM ? edge.to() : to;
+            runs.add(head(part(side, from, to, length), stair.index().getAsInt()));
+            reached = to;
+        }
+        if (reached < edge.to()) {
+            runs.add(run(part(side, reached, edge.to(), length), edge.index()));
         }
         return runs;
     }
 
-    private List<Stretch> described(PlanLine side, double length) {
+    private static <T> List<PlanLine> lines(List<T> drawn, Function<T, PlanLine> line) {
+        return drawn.stream().map(line).toList();
+    }
+
+    /** Where lines lie along a side, in order. */
+    private static List<Stretch> along(PlanLine side, double length, List<PlanLine> lines) {
         List<Stretch> stretches = new ArrayList<>();
-        for (int i = 0; i < platform.edges().size(); i++) {
-            overlap(side, length, platform.edges().get(i).line(), i).ifPresent(stretches::add);
+        for (int i = 0; i < lines.size(); i++) {
+            overlap(side, length, lines.get(i), i).ifPresent(stretches::add);
         }
         return stretches.stream()
-                .sorted(Comparator.comparingDouble(Stretch::from).thenComparingInt(Stretch::edge))
+                .sorted(Comparator.comparingDouble(Stretch::from)
+                        .thenComparingInt(s -> s.index().getAsInt()))
                 .toList();
     }
 
-    private static Optional<Stretch> overlap(PlanLine side, double length, PlanLine line, int edge) {
+    private static Optional<Stretch> overlap(PlanLine side, double length, PlanLine line, int index) {
         Axis axis = Axis.of(side);
         double start = axis.along(side.from());
         double across = axis.across(side.from());
@@ -123,7 +176,7 @@ final class EdgeRuns {
         double offFrom = axis.across(first) - across + slope * (cutFrom - from);
         double offTo = axis.across(first) - across + slope * (cutTo - from);
         return Math.max(Math.abs(offFrom), Math.abs(offTo)) <= ON_OUTLINE_MM
-                ? Optional.of(new Stretch(cutFrom, cutTo, edge))
+                ? Optional.of(new Stretch(cutFrom, cutTo, OptionalInt.of(index)))
                 : Optional.empty();
     }
 
@@ -131,9 +184,25 @@ final class EdgeRuns {
         return new PlanLine(Axis.pointAt(side, from / length), Axis.pointAt(side, to / length));
     }
 
+    private Derived<Drop> drop(PlanLine line) {
+        return Height.largest(boardsTop, ground, line).map(h -> new Drop(h.mm(), h.at()));
+    }
+
+    private EdgeRun head(PlanLine line, int stair) {
+        return new EdgeRun(
+                platformIndex,
+                pointer.child("stairs").child(stair),
+                "the head of " + platform.stairs().get(stair).displayLabel(),
+                line,
+                Optional.of(EdgeKind.STAIR),
+                Optional.empty(),
+                Optional.empty(),
+                drop(line));
+    }
+
     private EdgeRun run(PlanLine line, OptionalInt index) {
         Pointer edges = pointer.child("edges");
-        Derived<Drop> drop = Height.largest(boardsTop, ground, line).map(h -> new Drop(h.mm(), h.at()));
+        Derived<Drop> drop = drop(line);
         if (index.isEmpty()) {
             String label = "edge of " + platform.displayLabel() + " from " + text(line.from()) + " to "
                     + text(line.to()) + " mm";
