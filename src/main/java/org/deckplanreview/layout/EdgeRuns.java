@@ -17,31 +17,34 @@ import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Stair;
+import org.deckplanreview.submission.Tolerances;
 
 /**
  * The outline's sides split by the edges that the submission describes; what it leaves out is a run of its own. Where a
- * stair leaves, what is open or not described is cut: that stretch belongs to the stair.
+ * stair leaves, all but walls are cut: that stretch belongs to the stair.
  */
 final class EdgeRuns {
-
-    /** An edge drawn this far off the outline still lies on it. */
-    private static final double ON_OUTLINE_MM = 10;
-    /** A shorter run is none. */
-    private static final double SHORTEST_MM = 1;
 
     private final Platform platform;
     private final int platformIndex;
     private final Pointer pointer;
     private final Derived<Plane> boardsTop;
     private final GroundSurface ground;
+    private final Neighbours neighbours;
 
     private EdgeRuns(
-            Platform platform, int platformIndex, Pointer pointer, Derived<Plane> boardsTop, GroundSurface ground) {
+            Platform platform,
+            int platformIndex,
+            Pointer pointer,
+            Derived<Plane> boardsTop,
+            GroundSurface ground,
+            Neighbours neighbours) {
         this.platform = platform;
         this.platformIndex = platformIndex;
         this.pointer = pointer;
         this.boardsTop = boardsTop;
         this.ground = ground;
+        this.neighbours = neighbours;
     }
 
     /** In the order of the outline. */
@@ -51,18 +54,18 @@ final class EdgeRuns {
             Pointer pointer,
             Outline outline,
             Derived<Plane> boardsTop,
-            GroundSurface ground) {
-        EdgeRuns runs = new EdgeRuns(platform, platformIndex, pointer, boardsTop, ground);
+            GroundSurface ground,
+            Neighbours neighbours) {
+        EdgeRuns runs = new EdgeRuns(platform, platformIndex, pointer, boardsTop, ground, neighbours);
         return outline.sides().stream().flatMap(s -> runs.split(s).stream()).toList();
     }
 
-    /** The largest drop over all runs that have ground beside them; 0 where none has. */
+    /** The largest drop over all runs that have no wall beside them; 0 where all have. */
     static Derived<Double> largestDropMm(List<EdgeRun> runs) {
         List<Need> needs = new ArrayList<>();
         double largest = Double.NEGATIVE_INFINITY;
         for (EdgeRun run : runs) {
-            EdgeKind kind = run.edgeKind().orElse(EdgeKind.OPEN);
-            if (kind == EdgeKind.OPEN || kind == EdgeKind.STAIR) {
+            if (run.edgeKind().filter(EdgeKind.WALL::equals).isEmpty()) {
                 needs.addAll(run.drop().needs());
                 largest = Math.max(
                         largest, run.drop().optional().map(Drop::largestMm).orElse(Double.NEGATIVE_INFINITY));
@@ -74,40 +77,42 @@ final class EdgeRuns {
         return Derived.known(largest == Double.NEGATIVE_INFINITY ? 0 : largest);
     }
 
-    /** A part of a side, from and to in mm along it, and the index of what is drawn there; empty where nothing is. */
+    /** A part of a side, and the index of the edge or stair that is drawn there; empty where nothing is. */
     private record Stretch(double from, double to, OptionalInt index) {}
 
     private List<EdgeRun> split(PlanLine side) {
-        double length = Axis.length(side);
-        List<Stretch> stairs = along(side, length, lines(platform.stairs(), Stair::line));
-        List<EdgeRun> runs = new ArrayList<>();
-        for (Stretch s : edges(side, length)) {
-            runs.addAll(cut(side, length, s, isClosed(s) ? List.of() : stairs));
-        }
-        return runs;
+        List<Stretch> stairs = along(side, lines(platform.stairs(), Stair::line));
+        return edges(side).stream()
+                .flatMap(s -> cut(side, s, isWall(s) ? List.of() : stairs).stream())
+                .toList();
     }
 
-    /** A stair does not leave through a wall, nor onto another platform. */
-    private boolean isClosed(Stretch edge) {
-        return edge.index().isPresent()
-                && platform.edges().get(edge.index().getAsInt()).kind() != EdgeKind.OPEN;
+    private boolean isWall(Stretch edge) {
+        return kind(edge.index()).filter(EdgeKind.WALL::equals).isPresent();
+    }
+
+    private Optional<EdgeKind> kind(OptionalInt edge) {
+        return edge.isPresent()
+                ? Optional.of(platform.edges().get(edge.getAsInt()).kind())
+                : Optional.empty();
     }
 
     /** The whole side, edge by edge. */
-    private List<Stretch> edges(PlanLine side, double length) {
+    private List<Stretch> edges(PlanLine side) {
+        double length = Axis.length(side);
         List<Stretch> all = new ArrayList<>();
         double reached = 0;
-        for (Stretch s : along(side, length, lines(platform.edges(), Edge::line))) {
+        for (Stretch s : along(side, lines(platform.edges(), Edge::line))) {
             double from = Math.max(reached, s.from());
-            if (s.to() - from < SHORTEST_MM) {
+            if (s.to() - from < SharedStretch.SHORTEST_MM) {
                 continue;
             }
-            if (from - reached > ON_OUTLINE_MM) {
+            if (from - reached > Tolerances.OUTLINE_MM) {
                 all.add(new Stretch(reached, from, OptionalInt.empty()));
             } else {
                 from = reached;
             }
-            double to = length - s.to() <= ON_OUTLINE_MM ? length : s.to();
+            double to = length - s.to() <= Tolerances.OUTLINE_MM ? length : s.to();
             all.add(new Stretch(from, to, s.index()));
             reached = to;
         }
@@ -118,26 +123,26 @@ final class EdgeRuns {
     }
 
     /** One edge, cut where stairs leave it; what would be left beside a stair within the tolerance belongs to the stair. */
-    private List<EdgeRun> cut(PlanLine side, double length, Stretch edge, List<Stretch> stairs) {
+    private List<EdgeRun> cut(PlanLine side, Stretch edge, List<Stretch> stairs) {
         List<EdgeRun> runs = new ArrayList<>();
         double reached = edge.from();
         for (Stretch stair : stairs) {
             double from = Math.max(reached, stair.from());
             double to = Math.min(edge.to(), stair.to());
-            if (to - from < SHORTEST_MM) {
+            if (to - from < SharedStretch.SHORTEST_MM) {
                 continue;
             }
-            if (from - reached > ON_OUTLINE_MM) {
-                runs.add(run(part(side, reached, from, length), edge.index()));
+            if (from - reached > Tolerances.OUTLINE_MM) {
+                runs.add(run(part(side, reached, from), edge.index()));
             } else {
                 from = reached;
             }
-            to = edge.to() - to <= ON_OUTLINE_MM ? edge.to() : to;
-            runs.add(head(part(side, from, to, length), stair.index().getAsInt()));
+            to = edge.to() - to <= Tolerances.OUTLINE_MM ? edge.to() : to;
+            runs.add(head(part(side, from, to), edge.index(), stair.index().getAsInt()));
             reached = to;
         }
         if (reached < edge.to()) {
-            runs.add(run(part(side, reached, edge.to(), length), edge.index()));
+            runs.add(run(part(side, reached, edge.to()), edge.index()));
         }
         return runs;
     }
@@ -147,10 +152,12 @@ final class EdgeRuns {
     }
 
     /** Where lines lie along a side, in order. */
-    private static List<Stretch> along(PlanLine side, double length, List<PlanLine> lines) {
+    private static List<Stretch> along(PlanLine side, List<PlanLine> lines) {
         List<Stretch> stretches = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            overlap(side, length, lines.get(i), i).ifPresent(stretches::add);
+            OptionalInt index = OptionalInt.of(i);
+            SharedStretch.of(side, lines.get(i), Tolerances.OUTLINE_MM)
+                    .ifPresent(s -> stretches.add(new Stretch(s.fromMm(), s.toMm(), index)));
         }
         return stretches.stream()
                 .sorted(Comparator.comparingDouble(Stretch::from)
@@ -158,37 +165,11 @@ final class EdgeRuns {
                 .toList();
     }
 
-    private static Optional<Stretch> overlap(PlanLine side, double length, PlanLine line, int index) {
-        Axis axis = Axis.of(side);
-        double start = axis.along(side.from());
-        double across = axis.across(side.from());
-        boolean forwards = axis.along(line.from()) <= axis.along(line.to());
-        PlanPoint first = forwards ? line.from() : line.to();
-        PlanPoint last = forwards ? line.to() : line.from();
-        double from = axis.along(first) - start;
-        double to = axis.along(last) - start;
-        double cutFrom = Math.max(0, from);
-        double cutTo = Math.min(length, to);
-        if (cutTo - cutFrom < SHORTEST_MM) {
-            return Optional.empty();
-        }
-        double slope = (axis.across(last) - axis.across(first)) / (to - from);
-        double offFrom = axis.across(first) - across + slope * (cutFrom - from);
-        double offTo = axis.across(first) - across + slope * (cutTo - from);
-        return Math.max(Math.abs(offFrom), Math.abs(offTo)) <= ON_OUTLINE_MM
-                ? Optional.of(new Stretch(cutFrom, cutTo, OptionalInt.of(index)))
-                : Optional.empty();
+    private static PlanLine part(PlanLine side, double from, double to) {
+        return new SharedStretch(from, to).on(side);
     }
 
-    private static PlanLine part(PlanLine side, double from, double to, double length) {
-        return new PlanLine(Axis.pointAt(side, from / length), Axis.pointAt(side, to / length));
-    }
-
-    private Derived<Drop> drop(PlanLine line) {
-        return Height.largest(boardsTop, ground, line).map(h -> new Drop(h.mm(), h.at()));
-    }
-
-    private EdgeRun head(PlanLine line, int stair) {
+    private EdgeRun head(PlanLine line, OptionalInt edge, int stair) {
         return new EdgeRun(
                 platformIndex,
                 pointer.child("stairs").child(stair),
@@ -197,17 +178,23 @@ final class EdgeRuns {
                 Optional.of(EdgeKind.STAIR),
                 Optional.empty(),
                 Optional.empty(),
-                drop(line));
+                drop(line, kind(edge)));
     }
 
     private EdgeRun run(PlanLine line, OptionalInt index) {
         Pointer edges = pointer.child("edges");
-        Derived<Drop> drop = drop(line);
         if (index.isEmpty()) {
             String label = "edge of " + platform.displayLabel() + " from " + text(line.from()) + " to "
                     + text(line.to()) + " mm";
             return new EdgeRun(
-                    platformIndex, edges, label, line, Optional.empty(), Optional.empty(), Optional.empty(), drop);
+                    platformIndex,
+                    edges,
+                    label,
+                    line,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    toGround(line));
         }
         int i = index.getAsInt();
         Edge edge = platform.edges().get(i);
@@ -220,7 +207,20 @@ final class EdgeRuns {
                 Optional.of(edge.kind()),
                 guard.isPresent() ? Optional.of(platform.guards().get(guard.getAsInt())) : Optional.empty(),
                 guard.isPresent() ? Optional.of(pointer.child("guards").child(guard.getAsInt())) : Optional.empty(),
-                drop);
+                drop(line, Optional.of(edge.kind())));
+    }
+
+    private Derived<Drop> drop(PlanLine line, Optional<EdgeKind> kind) {
+        return kind.filter(EdgeKind.PLATFORM::equals).isPresent() ? toPlatform(line) : toGround(line);
+    }
+
+    private Derived<Drop> toGround(PlanLine line) {
+        return Height.largest(boardsTop, ground, line).map(h -> new Drop(h.mm(), h.at()));
+    }
+
+    /** Where no platform is found beside the run, what lies there is the ground. */
+    private Derived<Drop> toPlatform(PlanLine line) {
+        return neighbours.largestStep(platformIndex, line).orElseGet(() -> toGround(line));
     }
 
     private OptionalInt guardIndex(Edge edge) {
