@@ -18,8 +18,8 @@ record EmbedmentStrength(double factor, double diameterFactor, double softwood, 
             "embedmentLargestDiameter", MILLIMETRE, "largest diameter of bolts for the embedment strength");
     private static final ParameterDescription FACTOR =
             ParameterDescription.number("embedmentFactor", RATIO, "factor of f_h,0,k, with density in kg/m3");
-    private static final ParameterDescription DIAMETER_FACTOR = ParameterDescription.number(
-            "embedmentDiameterFactor", RATIO, "what f_h,0,k loses for each mm of diameter");
+    private static final ParameterDescription DIAMETER_FACTOR =
+            ParameterDescription.number("embedmentDiameterFactor", RATIO, "what f_h,0,k loses for each mm of diameter");
     private static final ParameterDescription SOFTWOOD =
             ParameterDescription.number("k90Softwood", RATIO, "constant of k_90 for softwood");
     private static final ParameterDescription HARDWOOD =

@@ -3,7 +3,7 @@ package org.deckplanreview.method.en1995;
 import java.util.List;
 import org.deckplanreview.method.Method;
 
-/** The methods of EN 1995-1-1:2004+A1+A2, in the order of its clauses: first members, then boards. */
+/** The methods of EN 1995-1-1:2004+A1+A2, first members, then boards, then connections. */
 public final class En1995 {
     static final String SOURCE = "EN 1995-1-1:2004+A1:2008+A2:2014";
 
@@ -20,6 +20,12 @@ public final class En1995 {
                 new MemberUplift(),
                 new BoardBending(),
                 new BoardShear(),
-                new BoardDeflection());
+                new BoardDeflection(),
+                new JointShear(),
+                new JointSplitting(),
+                new JointDistance(),
+                new HangerForce(),
+                new LedgerFixingForce(),
+                new LedgerFixingDistance());
     }
 }

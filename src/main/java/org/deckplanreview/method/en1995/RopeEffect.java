@@ -89,7 +89,8 @@ record RopeEffect(
         w.step("F_w,Rk", Numbers.plain(washerFactor) + " * f_c,90,k * A_w", washerN(), NEWTON_, "8.5.2(2)");
         w.step(
                 "F_t,Rk",
-                Numbers.plain(tensionFactor) + " * f_u,k * " + Numbers.plain(stressAreaRatio) + " * " + pi + " * d^2 / 4",
+                Numbers.plain(tensionFactor) + " * f_u,k * " + Numbers.plain(stressAreaRatio) + " * " + pi
+                        + " * d^2 / 4",
                 boltN(),
                 NEWTON_,
                 p.source(TENSION_FACTOR.name()));

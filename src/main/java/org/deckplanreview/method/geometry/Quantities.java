@@ -12,6 +12,7 @@ public final class Quantities {
                     FallAndBoards.quantities(),
                     EdgesAndGuards.quantities(),
                     PostsAndFootings.quantities(),
+                    Connections.quantities(),
                     TimberAndMetal.quantities())
             .flatMap(List::stream)
             .toList();
