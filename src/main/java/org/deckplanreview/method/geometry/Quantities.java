@@ -15,6 +15,7 @@ public final class Quantities {
                     Stairs.quantities(),
                     PostsAndFootings.quantities(),
                     Stability.quantities(),
+                    Connections.quantities(),
                     TimberAndMetal.quantities())
             .flatMap(List::stream)
             .toList();
