@@ -3,6 +3,7 @@ package org.deckplanreview.ruleset;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.vocabulary.Parameters;
 
 /**
  * One edition of a region's ruleset, resolved and checked.
@@ -12,6 +13,8 @@ import java.util.Optional;
  * @param until last day in force, empty while it is
  * @param basedOn the standards' files it uses, in order, each with its digest
  * @param sources every source that it cites, in the file's order
+ * @param schedule values of site practice, those of {@link
+ *     org.deckplanreview.vocabulary.Vocabulary#scheduleParameters()}; without them a report has no site schedule
  * @param cautions that every report under this edition prints
  * @param referrals that every report under this edition prints
  * @param canonical the resolved edition as canonical JSON (RFC 8785), from which the digest is taken
@@ -27,6 +30,7 @@ public record Edition(
         List<BasedOn> basedOn,
         List<Source> sources,
         LoadRules loads,
+        Optional<Parameters> schedule,
         List<Provision> provisions,
         List<String> cautions,
         List<String> referrals,

@@ -59,6 +59,7 @@ final class EditionReader {
                     .fault("The last day in force is before the first", "a day from " + from.get() + " on");
         }
         Optional<LoadRules> loads = part("loads").flatMap(this::loads);
+        Optional<Parameters> schedule = part("schedule").flatMap(this::schedule);
         List<Provision> provisions = provisions();
         if (root.file().faultless()) {
             tellUnused();
@@ -68,11 +69,16 @@ final class EditionReader {
                 && standards.values().stream().allMatch(StandardFile::faultless)
                 && standards.size() == root.membersOf("uses").size();
         return complete
-                ? Optional.of(edition(from.orElseThrow(), until, loads.orElseThrow(), provisions))
+                ? Optional.of(edition(from.orElseThrow(), until, loads.orElseThrow(), schedule, provisions))
                 : Optional.empty();
     }
 
-    private Edition edition(LocalDate from, Optional<LocalDate> until, LoadRules loads, List<Provision> provisions) {
+    private Edition edition(
+            LocalDate from,
+            Optional<LocalDate> until,
+            LoadRules loads,
+            Optional<Parameters> schedule,
+            List<Provision> provisions) {
         List<Edition.BasedOn> basedOn = new ArrayList<>();
         standards.forEach((name, file) -> basedOn.add(new Edition.BasedOn(name, sourceOf(name, file), file.digest())));
         return CanonicalEdition.complete(new Edition(
@@ -85,6 +91,7 @@ final class EditionReader {
                 basedOn,
                 citations.all(),
                 loads,
+                schedule,
                 provisions,
                 texts("cautions"),
                 texts("referrals"),
@@ -176,13 +183,22 @@ final class EditionReader {
         });
     }
 
+    private Optional<Parameters> schedule(Entry schedule) {
+        refuseUncited(schedule);
+        return parameters.read(schedule, "the site schedule", vocabulary.scheduleParameters(), Optional.empty());
+    }
+
+    private static void refuseUncited(Entry entry) {
+        entry.membersOf("with").values().stream()
+                .filter(value -> !value.isMap())
+                .forEach(value -> value.fault("This value has no citation", "{value, cite}"));
+    }
+
     private Optional<LoadRules> loads(Entry loads) {
         ConditionReader.refuseUnreachable(loads.member("imposed"));
         List<LoadRules.ImposedRow> rows = new ArrayList<>();
         loads.member("imposed").items().forEach(row -> imposed(row).ifPresent(rows::add));
-        loads.membersOf("with").values().stream()
-                .filter(value -> !value.isMap())
-                .forEach(value -> value.fault("This value has no citation", "{value, cite}"));
+        refuseUncited(loads);
         Optional<Parameters> resolved =
                 parameters.read(loads, "the load path", vocabulary.loadParameters(), Optional.empty());
         return resolved.map(p -> new LoadRules(rows, p));

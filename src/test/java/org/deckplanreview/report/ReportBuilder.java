@@ -46,6 +46,7 @@ public final class ReportBuilder {
                             ParameterDescription.number("gammaM", MeasureUnit.RATIO, "partial factor"),
                             ParameterDescription.table("kmod", "modification factors")),
                     "Bending, (6.11).")),
+            List.of(),
             List.of());
 
     private ReportBuilder() {}
@@ -90,6 +91,7 @@ public final class ReportBuilder {
                         "sha256:" + "1".repeat(64))),
                 List.of(),
                 new LoadRules(List.of(), parameters()),
+                Optional.empty(),
                 List.of(),
                 List.of("Wet boards are slippery."),
                 List.of("Ask the authority whether the deck needs a permit."),
