@@ -12,7 +12,8 @@ public final class Quantities {
                     FallAndBoards.quantities(),
                     EdgesAndGuards.quantities(),
                     PostsAndFootings.quantities(),
-                    TimberAndMetal.quantities())
+                    TimberAndMetal.quantities(),
+                    AsBuilt.quantities())
             .flatMap(List::stream)
             .toList();
 
