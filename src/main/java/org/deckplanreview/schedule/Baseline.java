@@ -38,6 +38,6 @@ record Baseline(PlanPoint datum, double dx, double dy, double side) {
             PlanPoint b = outline.get((i + 1) % outline.size());
             twiceArea += a.xMm() * b.yMm() - b.xMm() * a.yMm();
         }
-        return twiceArea > 0;
+        return twiceArea >= 0;
     }
 }

@@ -24,19 +24,15 @@ public record BoardCount(Pointer pointer, String label, double areaM2, Derived<L
 
     private static final double MM2_IN_M2 = 1e6;
 
-    static BoardCount of(BoardField boards, PlatformLayout platform, SitePractice practice) {
-        return new BoardCount(
-                boards.pointer(),
-                boards.label(),
-                platform.areaMm2() / MM2_IN_M2,
-                BoardPieces.cut(boards, platform).map(p -> {
-                    int crossings = p.crossings(boards, platform.joists());
-                    return new Laid(
-                            p.rows(),
-                            p.pieces().size(),
-                            p.lengthMm(),
-                            crossings,
-                            crossings * practice.fixingsPerCrossing());
-                }));
+    static BoardCount of(BoardField boards, PlatformLayout platform, Derived<BoardPieces> cut, SitePractice practice) {
+        return new BoardCount(boards.pointer(), boards.label(), platform.areaMm2() / MM2_IN_M2, cut.map(p -> {
+            int crossings = p.crossings(boards, platform.joists());
+            return new Laid(
+                    p.rows().size(),
+                    p.pieces().size(),
+                    p.pieces().stream().mapToDouble(BoardPieces.Piece::lengthMm).sum(),
+                    crossings,
+                    crossings * practice.fixingsPerCrossing());
+        }));
     }
 }

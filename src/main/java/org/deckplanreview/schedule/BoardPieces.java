@@ -3,8 +3,11 @@ package org.deckplanreview.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.JoistLine;
+import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Derived;
@@ -24,13 +27,15 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * is as long as the outline reaches anywhere within the board's breadth.
  *
  * @param rows of boards, the last ripped to what remains
+ * @param lowMm where the first row begins, across the boards
+ * @param pitchMm from row to row
  */
-record BoardPieces(int rows, List<Piece> pieces) {
+record BoardPieces(List<List<Piece>> rows, double lowMm, double pitchMm) {
 
     /** What is smaller than this comes from rounding and is no board. */
     private static final double SLIVER_MM = 1e-3;
     /** More rows than any platform has; bounds the work of laying out a document. */
-    private static final int MOST_ROWS = 2000;
+    private static final int MOST_ROWS = 1000;
 
     /** @param acrossMm the middle of what lies in the outline */
     record Piece(double acrossMm, double fromMm, double toMm) {
@@ -51,6 +56,13 @@ record BoardPieces(int rows, List<Piece> pieces) {
         Coordinate of(PlanPoint p) {
             return new Coordinate(p.xMm() * dx + p.yMm() * dy, p.yMm() * dx - p.xMm() * dy);
         }
+    }
+
+    /** Of each platform that has boards, by its index. */
+    static SortedMap<Integer, Derived<BoardPieces>> of(Layout layout) {
+        SortedMap<Integer, Derived<BoardPieces>> all = new TreeMap<>();
+        layout.platforms().forEach(p -> p.boards().ifPresent(b -> all.put(p.platformIndex(), cut(b, p))));
+        return all;
     }
 
     static Derived<BoardPieces> cut(BoardField boards, PlatformLayout platform) {
@@ -74,12 +86,12 @@ record BoardPieces(int rows, List<Piece> pieces) {
                     boards.pointer().child("timber"),
                     "boards that cover the outline in at most " + MOST_ROWS + " rows");
         }
-        List<Piece> pieces = new ArrayList<>();
+        List<List<Piece>> pieces = new ArrayList<>();
         for (int i = 0; i < rows; i++) {
             double low = box.getMinY() + i * (breadth + gap);
-            pieces.addAll(inStrip(outline, box, low, low + breadth));
+            pieces.add(inStrip(outline, box, low, low + breadth));
         }
-        return Derived.known(new BoardPieces((int) rows, List.copyOf(pieces)));
+        return Derived.known(new BoardPieces(List.copyOf(pieces), box.getMinY(), breadth + gap));
     }
 
     private static List<Piece> inStrip(Polygon outline, Envelope box, double low, double high) {
@@ -97,7 +109,7 @@ record BoardPieces(int rows, List<Piece> pieces) {
             }
         }
         pieces.sort((a, b) -> Double.compare(a.fromMm(), b.fromMm()));
-        return pieces;
+        return List.copyOf(pieces);
     }
 
     private static Polygon polygon(List<Coordinate> corners) {
@@ -106,8 +118,8 @@ record BoardPieces(int rows, List<Piece> pieces) {
         return new GeometryFactory().createPolygon(ring.toArray(Coordinate[]::new));
     }
 
-    double lengthMm() {
-        return pieces.stream().mapToDouble(Piece::lengthMm).sum();
+    List<Piece> pieces() {
+        return rows.stream().flatMap(List::stream).toList();
     }
 
     /** How often a board crosses a joist's centre line. */
@@ -117,15 +129,21 @@ record BoardPieces(int rows, List<Piece> pieces) {
         for (JoistLine joist : joists) {
             Coordinate from = turned.of(joist.line().from());
             Coordinate to = turned.of(joist.line().to());
-            for (Piece piece : pieces) {
-                if (alongWhereCrossed(from, to, piece.acrossMm())
-                        .filter(a -> piece.fromMm() <= a && a <= piece.toMm())
-                        .isPresent()) {
-                    crossings++;
+            for (List<Piece> row : rows.subList(rowAt(Math.min(from.y, to.y)), rowAt(Math.max(from.y, to.y)) + 1)) {
+                for (Piece piece : row) {
+                    if (alongWhereCrossed(from, to, piece.acrossMm())
+                            .filter(a -> piece.fromMm() <= a && a <= piece.toMm())
+                            .isPresent()) {
+                        crossings++;
+                    }
                 }
             }
         }
         return crossings;
+    }
+
+    private int rowAt(double across) {
+        return (int) Math.max(0, Math.min(rows.size() - 1, Math.floor((across - lowMm) / pitchMm)));
     }
 
     private static Optional<Double> alongWhereCrossed(Coordinate from, Coordinate to, double across) {

@@ -1,6 +1,7 @@
 package org.deckplanreview.schedule;
 
 import java.util.List;
+import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.FrameLevels;
 import org.deckplanreview.layout.Layout;
@@ -39,7 +40,12 @@ public record PlatformSchedule(
 
     private static final double MM2_IN_M2 = 1e6;
 
-    static PlatformSchedule of(Layout layout, PlatformLayout platform, SitePractice practice) {
+    /** @param boards cut from the outline, by index of the platform */
+    static PlatformSchedule of(
+            Layout layout,
+            PlatformLayout platform,
+            SortedMap<Integer, Derived<BoardPieces>> boards,
+            SitePractice practice) {
         FrameLevels levels = FrameLevels.of(layout, platform);
         List<PlanPoint> outline = platform.platform().outline();
         Baseline baseline = Baseline.of(outline);
@@ -55,9 +61,18 @@ public record PlatformSchedule(
                 platform.beams().stream().map(b -> BeamTop.of(b, levels)).toList(),
                 platform.footings().stream().map(FootingConcrete::of).toList(),
                 platform.boards().stream()
-                        .map(b -> BoardCount.of(b, platform, practice))
+                        .map(b -> BoardCount.of(b, platform, boards.get(platform.platformIndex()), practice))
                         .toList(),
                 platform.areaMm2() / MM2_IN_M2);
+    }
+
+    /** Of all footings; missing where none are described, since a deck cannot do without. */
+    Derived<Double> concreteM3() {
+        return concrete.isEmpty()
+                ? Derived.missing(pointer.child("footings"), "the footings of " + label)
+                : concrete.stream()
+                        .map(FootingConcrete::volumeM3)
+                        .reduce(Derived.known(0.0), (a, b) -> a.with(b, Double::sum));
     }
 
     List<Need> needs() {
@@ -65,7 +80,7 @@ public record PlatformSchedule(
                 posts.stream().flatMap(p -> Stream.of(p.lengthMm(), p.topLevelMm(), p.bottomLevelMm(), p.top()));
         Stream<Derived<?>> ofBeams =
                 beamTops.stream().flatMap(b -> b.levels().stream()).map(BeamTop.At::levelMm);
-        Stream<Derived<?>> ofConcrete = concrete.stream().map(FootingConcrete::volumeM3);
+        Stream<Derived<?>> ofConcrete = Stream.of(concreteM3());
         Stream<Derived<?>> ofBoards = boards.stream().map(BoardCount::laid);
         return SiteSchedule.needsOf(
                 Stream.of(ofPosts, ofBeams, ofConcrete, ofBoards).flatMap(s -> s));

@@ -2,6 +2,7 @@ package org.deckplanreview.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Layout;
@@ -62,13 +63,13 @@ public record SiteSchedule(
     }
 
     static SiteSchedule derive(Layout layout, SitePractice practice) {
+        SortedMap<Integer, Derived<BoardPieces>> boards = BoardPieces.of(layout);
         List<PlatformSchedule> platforms = layout.platforms().stream()
-                .map(p -> PlatformSchedule.of(layout, p, practice))
+                .map(p -> PlatformSchedule.of(layout, p, boards, practice))
                 .toList();
-        TimberTaking taking = TimberTaking.of(layout);
+        TimberTaking taking = TimberTaking.of(layout, boards);
         Derived<Double> concrete = platforms.stream()
-                .flatMap(p -> p.concrete().stream())
-                .map(FootingConcrete::volumeM3)
+                .map(PlatformSchedule::concreteM3)
                 .reduce(Derived.known(0.0), (a, b) -> a.with(b, Double::sum));
         List<CutEnds> cutEnds = taking.cutEnds();
         Derived<Integer> inAll =

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.BeamLine;
@@ -68,9 +69,13 @@ final class TimberTaking {
         this.submission = submission;
     }
 
-    static TimberTaking of(Layout layout) {
+    /** @param boards cut from the outlines, by index of the platform */
+    static TimberTaking of(Layout layout, SortedMap<Integer, Derived<BoardPieces>> boards) {
         TimberTaking taking = new TimberTaking(layout.submission());
-        layout.platforms().forEach(taking::take);
+        for (PlatformLayout p : layout.platforms()) {
+            taking.take(p);
+            p.boards().ifPresent(b -> taking.take(b, boards.get(p.platformIndex())));
+        }
         return taking;
     }
 
@@ -80,7 +85,6 @@ final class TimberTaking {
         platform.ledger().ifPresent(l -> take(Kind.LEDGERS, l.label(), l.timber(), l.lengthMm()));
         platform.joists().forEach(j -> take(Kind.JOISTS, "joists of " + platform.label(), j.timber(), j.lengthMm()));
         platform.braces().forEach(b -> take(Kind.BRACES, b.label(), b.timber(), b.lengthMm()));
-        platform.boards().ifPresent(b -> take(b, platform));
     }
 
     private void take(PostPlace post, PlatformLayout platform) {
@@ -98,8 +102,7 @@ final class TimberTaking {
         }
     }
 
-    private void take(BoardField boards, PlatformLayout platform) {
-        Derived<BoardPieces> cut = BoardPieces.cut(boards, platform);
+    private void take(BoardField boards, Derived<BoardPieces> cut) {
         cut.optional().stream()
                 .flatMap(b -> b.pieces().stream())
                 .forEach(p -> pieces.add(new Piece(Kind.BOARDS, boards.label(), boards.timber(), p.lengthMm())));

@@ -129,8 +129,12 @@ final class AsBuilt {
                 "d_measured", d.measuredMm(), MeasureUnit.MILLIMETRE, "diagonal as measured", "", d.pointer());
         double drawn = working.given(
                 "d_drawn", d.drawnMm(), MeasureUnit.MILLIMETRE, "between the posts' centres as drawn", "");
-        double deviation =
-                working.step("Δd", "abs(d_measured - d_drawn)", Math.abs(measured - drawn), MeasureUnit.MILLIMETRE, "");
+        double deviation = working.step(
+                "Δd",
+                "max(d_measured - d_drawn, d_drawn - d_measured)",
+                Math.abs(measured - drawn),
+                MeasureUnit.MILLIMETRE,
+                "");
         return new Observation.Found(Measure.of(deviation, MeasureUnit.MILLIMETRE), d.label(), working.steps());
     }
 
@@ -161,7 +165,8 @@ final class AsBuilt {
         double d1 = working.given("d_1", one.measuredMm(), MeasureUnit.MILLIMETRE, one.label(), "", one.pointer());
         double d2 =
                 working.given("d_2", other.measuredMm(), MeasureUnit.MILLIMETRE, other.label(), "", other.pointer());
-        double difference = working.step("Δd", "abs(d_1 - d_2)", Math.abs(d1 - d2), MeasureUnit.MILLIMETRE, "");
+        double difference =
+                working.step("Δd", "max(d_1 - d_2, d_2 - d_1)", Math.abs(d1 - d2), MeasureUnit.MILLIMETRE, "");
         return new Observation.Found(
                 Measure.of(difference, MeasureUnit.MILLIMETRE),
                 one.label() + " against " + other.label(),
