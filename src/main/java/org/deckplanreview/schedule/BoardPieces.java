@@ -80,7 +80,7 @@ record BoardPieces(List<List<Piece>> rows, double lowMm, double pitchMm) {
                 polygon(platform.platform().outline().stream().map(turned::of).toList());
         Envelope box = outline.getEnvelopeInternal();
         double breadth = boards.timber().breadth().mm();
-        double rows = Math.ceil((box.getHeight() - SLIVER_MM) / (breadth + gap));
+        double rows = Math.max(1, Math.ceil((box.getHeight() - SLIVER_MM) / (breadth + gap)));
         if (rows > MOST_ROWS) {
             return Derived.missing(
                     boards.pointer().child("timber"),
