@@ -15,28 +15,31 @@ import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Tolerances;
 
 /** The outline's sides split by the edges that the submission describes; what it leaves out is a run of its own. */
 final class EdgeRuns {
-
-    /** An edge drawn this far off the outline still lies on it. */
-    private static final double ON_OUTLINE_MM = 10;
-    /** A shorter run is none. */
-    private static final double SHORTEST_MM = 1;
 
     private final Platform platform;
     private final int platformIndex;
     private final Pointer pointer;
     private final Derived<Plane> boardsTop;
     private final GroundSurface ground;
+    private final Neighbours neighbours;
 
     private EdgeRuns(
-            Platform platform, int platformIndex, Pointer pointer, Derived<Plane> boardsTop, GroundSurface ground) {
+            Platform platform,
+            int platformIndex,
+            Pointer pointer,
+            Derived<Plane> boardsTop,
+            GroundSurface ground,
+            Neighbours neighbours) {
         this.platform = platform;
         this.platformIndex = platformIndex;
         this.pointer = pointer;
         this.boardsTop = boardsTop;
         this.ground = ground;
+        this.neighbours = neighbours;
     }
 
     /** In the order of the outline. */
@@ -46,17 +49,18 @@ final class EdgeRuns {
             Pointer pointer,
             Outline outline,
             Derived<Plane> boardsTop,
-            GroundSurface ground) {
-        EdgeRuns runs = new EdgeRuns(platform, platformIndex, pointer, boardsTop, ground);
+            GroundSurface ground,
+            Neighbours neighbours) {
+        EdgeRuns runs = new EdgeRuns(platform, platformIndex, pointer, boardsTop, ground, neighbours);
         return outline.sides().stream().flatMap(s -> runs.split(s).stream()).toList();
     }
 
-    /** The largest drop over all runs that have ground beside them; 0 where none has. */
+    /** The largest drop over all runs that have no wall beside them; 0 where all have. */
     static Derived<Double> largestDropMm(List<EdgeRun> runs) {
         List<Need> needs = new ArrayList<>();
         double largest = Double.NEGATIVE_INFINITY;
         for (EdgeRun run : runs) {
-            if (run.edgeKind().orElse(EdgeKind.OPEN) == EdgeKind.OPEN) {
+            if (run.edgeKind().filter(EdgeKind.WALL::equals).isEmpty()) {
                 needs.addAll(run.drop().needs());
                 largest = Math.max(
                         largest, run.drop().optional().map(Drop::largestMm).orElse(Double.NEGATIVE_INFINITY));
@@ -68,77 +72,72 @@ final class EdgeRuns {
         return Derived.known(largest == Double.NEGATIVE_INFINITY ? 0 : largest);
     }
 
-    /** A part of a side, from and to in mm along it. */
-    private record Stretch(double from, double to, int edge) {}
+    /** The part of a side that an edge describes. */
+    private record Described(SharedStretch stretch, int edge) {
+
+        double from() {
+            return stretch.fromMm();
+        }
+
+        double to() {
+            return stretch.toMm();
+        }
+    }
 
     private List<EdgeRun> split(PlanLine side) {
         double length = Axis.length(side);
         List<EdgeRun> runs = new ArrayList<>();
         double reached = 0;
-        for (Stretch s : described(side, length)) {
+        for (Described s : described(side)) {
             double from = Math.max(reached, s.from());
-            if (s.to() - from < SHORTEST_MM) {
+            if (s.to() - from < SharedStretch.SHORTEST_MM) {
                 continue;
             }
-            if (from - reached > ON_OUTLINE_MM) {
-                runs.add(run(part(side, reached, from, length), OptionalInt.empty()));
+            if (from - reached > Tolerances.OUTLINE_MM) {
+                runs.add(run(part(side, reached, from), OptionalInt.empty()));
             } else {
                 from = reached;
             }
-            double to = length - s.to() <= ON_OUTLINE_MM ? length : s.to();
-            runs.add(run(part(side, from, to, length), OptionalInt.of(s.edge())));
+            double to = length - s.to() <= Tolerances.OUTLINE_MM ? length : s.to();
+            runs.add(run(part(side, from, to), OptionalInt.of(s.edge())));
             reached = to;
         }
         if (reached < length) {
-            runs.add(run(part(side, reached, length, length), OptionalInt.empty()));
+            runs.add(run(part(side, reached, length), OptionalInt.empty()));
         }
         return runs;
     }
 
-    private List<Stretch> described(PlanLine side, double length) {
-        List<Stretch> stretches = new ArrayList<>();
+    private List<Described> described(PlanLine side) {
+        List<Described> stretches = new ArrayList<>();
         for (int i = 0; i < platform.edges().size(); i++) {
-            overlap(side, length, platform.edges().get(i).line(), i).ifPresent(stretches::add);
+            int edge = i;
+            SharedStretch.of(side, platform.edges().get(i).line(), Tolerances.OUTLINE_MM)
+                    .ifPresent(s -> stretches.add(new Described(s, edge)));
         }
         return stretches.stream()
-                .sorted(Comparator.comparingDouble(Stretch::from).thenComparingInt(Stretch::edge))
+                .sorted(Comparator.comparingDouble(Described::from).thenComparingInt(Described::edge))
                 .toList();
     }
 
-    private static Optional<Stretch> overlap(PlanLine side, double length, PlanLine line, int edge) {
-        Axis axis = Axis.of(side);
-        double start = axis.along(side.from());
-        double across = axis.across(side.from());
-        boolean forwards = axis.along(line.from()) <= axis.along(line.to());
-        PlanPoint first = forwards ? line.from() : line.to();
-        PlanPoint last = forwards ? line.to() : line.from();
-        double from = axis.along(first) - start;
-        double to = axis.along(last) - start;
-        double cutFrom = Math.max(0, from);
-        double cutTo = Math.min(length, to);
-        if (cutTo - cutFrom < SHORTEST_MM) {
-            return Optional.empty();
-        }
-        double slope = (axis.across(last) - axis.across(first)) / (to - from);
-        double offFrom = axis.across(first) - across + slope * (cutFrom - from);
-        double offTo = axis.across(first) - across + slope * (cutTo - from);
-        return Math.max(Math.abs(offFrom), Math.abs(offTo)) <= ON_OUTLINE_MM
-                ? Optional.of(new Stretch(cutFrom, cutTo, edge))
-                : Optional.empty();
-    }
-
-    private static PlanLine part(PlanLine side, double from, double to, double length) {
-        return new PlanLine(Axis.pointAt(side, from / length), Axis.pointAt(side, to / length));
+    private static PlanLine part(PlanLine side, double from, double to) {
+        return new SharedStretch(from, to).on(side);
     }
 
     private EdgeRun run(PlanLine line, OptionalInt index) {
         Pointer edges = pointer.child("edges");
-        Derived<Drop> drop = Height.largest(boardsTop, ground, line).map(h -> new Drop(h.mm(), h.at()));
         if (index.isEmpty()) {
             String label = "edge of " + platform.displayLabel() + " from " + text(line.from()) + " to "
                     + text(line.to()) + " mm";
             return new EdgeRun(
-                    platformIndex, edges, label, line, Optional.empty(), Optional.empty(), Optional.empty(), drop);
+                    platformIndex,
+                    edges,
+                    label,
+                    line,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    toGround(line));
         }
         int i = index.getAsInt();
         Edge edge = platform.edges().get(i);
@@ -151,7 +150,16 @@ final class EdgeRuns {
                 Optional.of(edge.kind()),
                 guard.isPresent() ? Optional.of(platform.guards().get(guard.getAsInt())) : Optional.empty(),
                 guard.isPresent() ? Optional.of(pointer.child("guards").child(guard.getAsInt())) : Optional.empty(),
-                drop);
+                edge.kind() == EdgeKind.PLATFORM ? toPlatform(line) : toGround(line));
+    }
+
+    private Derived<Drop> toGround(PlanLine line) {
+        return Height.largest(boardsTop, ground, line).map(h -> new Drop(h.mm(), h.at()));
+    }
+
+    /** Where no platform is found beside the run, what lies there is the ground. */
+    private Derived<Drop> toPlatform(PlanLine line) {
+        return neighbours.largestStep(platformIndex, line).orElseGet(() -> toGround(line));
     }
 
     private OptionalInt guardIndex(Edge edge) {

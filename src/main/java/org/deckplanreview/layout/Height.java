@@ -8,24 +8,27 @@ import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 
-/** How far a plane lies above the ground at one place; negative where it lies below. */
+/** How far a plane lies above what is under it or beside it at one place; negative where it lies below. */
 record Height(double mm, PlanPoint at) {
 
     /** Heights closer than this are one height, so that rounding does not choose the place. */
     private static final double SAME_MM = 1e-9;
 
-    /** The largest height along a line, at the first place where it occurs. */
+    /** The largest height above the ground along a line, at the first place where it occurs. */
     static Derived<Height> largest(Derived<Plane> plane, GroundSurface ground, PlanLine line) {
-        return plane.flatMap(p -> all(p, ground, ground.bends(line))).map(heights -> {
-            Height best = heights.get(0);
-            for (Height h : heights) {
-                best = h.mm > best.mm + SAME_MM ? h : best;
-            }
-            return best;
-        });
+        return plane.flatMap(p -> all(p, ground, ground.bends(line))).map(Height::largestOf);
     }
 
-    /** The smallest height along a line. Plane and ground are linear between the ground's bends, so these decide. */
+    /** The first of the largest of heights, of which there must be one. */
+    static Height largestOf(List<Height> heights) {
+        Height best = heights.get(0);
+        for (Height h : heights) {
+            best = h.mm > best.mm + SAME_MM ? h : best;
+        }
+        return best;
+    }
+
+    /** The smallest height above the ground along a line. Plane and ground are linear between the ground's bends, so these decide. */
     static Derived<Double> smallest(Derived<Plane> plane, GroundSurface ground, PlanLine line) {
         return plane.flatMap(p -> all(p, ground, ground.bends(line))).map(Height::smallestOf);
     }

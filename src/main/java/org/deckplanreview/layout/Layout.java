@@ -17,9 +17,10 @@ public record Layout(Submission submission, Deck deck, List<PlatformLayout> plat
     /** Derives all that follows from the drawing. Outlines are simple polygons and ids are resolved, as a submission that was read has them. */
     public static Layout derive(Submission submission) {
         GroundSurface ground = GroundSurface.of(submission.site());
+        Neighbours neighbours = Neighbours.of(submission);
         List<PlatformLayout> platforms = new ArrayList<>();
         for (int i = 0; i < submission.platforms().size(); i++) {
-            platforms.add(new PlatformDerivation(submission, i, ground).derive());
+            platforms.add(new PlatformDerivation(submission, i, ground, neighbours).derive());
         }
         List<FixingPlace> fixings = new ArrayList<>();
         List<Fixing> given = submission.protection().fixings();

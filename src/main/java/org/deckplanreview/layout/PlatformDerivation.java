@@ -30,15 +30,17 @@ final class PlatformDerivation {
     private final Platform platform;
     private final Pointer pointer;
     private final GroundSurface ground;
+    private final Neighbours neighbours;
     private final Outline outline;
     private final DeckLevels levels;
 
-    PlatformDerivation(Submission submission, int index, GroundSurface ground) {
+    PlatformDerivation(Submission submission, int index, GroundSurface ground, Neighbours neighbours) {
         this.submission = submission;
         this.index = index;
         this.platform = submission.platforms().get(index);
         this.pointer = Pointer.of("/platforms").child(index);
         this.ground = ground;
+        this.neighbours = neighbours;
         this.outline = new Outline(platform.outline());
         this.levels = DeckLevels.of(submission, platform, pointer);
     }
@@ -46,7 +48,7 @@ final class PlatformDerivation {
     PlatformLayout derive() {
         Optional<Joists> joists = platform.joists().flatMap(this::joists);
         List<FootingPlace> footings = Footings.of(submission, platform, index, pointer, ground);
-        List<EdgeRun> edges = EdgeRuns.of(platform, index, pointer, outline, levels.boardsTop(), ground);
+        List<EdgeRun> edges = EdgeRuns.of(platform, index, pointer, outline, levels.boardsTop(), ground, neighbours);
         return new PlatformLayout(
                 index,
                 pointer,

@@ -10,7 +10,7 @@ import org.deckplanreview.submission.SubjectKind;
 /**
  * One platform with everything that lies in it.
  *
- * @param largestDropMm over all edges that are not against a wall; missing where any of them is
+ * @param largestDropMm over all edges that are not against a wall, steps down to other platforms among them; missing where any of them is
  * @param assumptions what was taken where the submission is silent
  */
 public record PlatformLayout(

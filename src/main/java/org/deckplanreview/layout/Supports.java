@@ -13,12 +13,13 @@ import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Submission;
+import org.deckplanreview.submission.Tolerances;
 
 /** Where members meet what carries them, and the spans that follow. */
 final class Supports {
 
     /** A joist that ends this close to what carries it, or within half its breadth, is drawn to reach it. */
-    private static final double REACH_MM = 60;
+    private static final double REACH_MM = Tolerances.LEDGER_MM;
     /** Supports closer together than this are one; a cantilever shorter than this is none. */
     private static final double SAME_MM = 1;
 
@@ -64,7 +65,7 @@ final class Supports {
         double toAlong = axis.along(carrier.line().to());
         double along = fromAlong + alongCarrier / length * (toAlong - fromAlong);
         double halfBreadth = carrier.breadthMm() / 2 / sine;
-        double reach = Math.max(REACH_MM, halfBreadth) + ROUNDING_MM;
+        double reach = Math.max(REACH_MM / sine, halfBreadth) + ROUNDING_MM;
         if (alongCarrier < -slack
                 || alongCarrier > length + slack
                 || along < joist.from() - reach

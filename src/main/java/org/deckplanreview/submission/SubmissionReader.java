@@ -2,11 +2,14 @@ package org.deckplanreview.submission;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /**
  * Reads submissions. The text is parsed once; the tree is checked against {@code schema/submission-1.json}; then the
@@ -44,10 +47,13 @@ public final class SubmissionReader {
         new NameChecks(submission, faults).check();
         new SiteChecks(submission, faults).check();
         Map<Integer, Polygon> areas = new OutlineChecks(submission, faults).check();
+        Map<Integer, PreparedGeometry> outlines = new LinkedHashMap<>();
+        areas.forEach((i, area) -> outlines.put(
+                i, PreparedGeometryFactory.prepare(area.getBoundary().buffer(Tolerances.OUTLINE_MM))));
         for (int i = 0; i < submission.platforms().size(); i++) {
             Optional<Polygon> area = Optional.ofNullable(areas.get(i));
             new FrameChecks(submission, i, area, faults).check();
-            new EdgeChecks(submission, i, area, faults).check();
+            new EdgeChecks(submission, i, outlines, faults).check();
         }
         return faults.sorted();
     }

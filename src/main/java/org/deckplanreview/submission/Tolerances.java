@@ -5,7 +5,7 @@ package org.deckplanreview.submission;
  * from no standard: wide enough for coordinates that a designer rounds to whole millimetres or quarter inches, narrow
  * enough that what passes can be laid out without guessing what was meant.
  */
-final class Tolerances {
+public final class Tolerances {
 
     /** Points closer than this are one point. */
     static final double SAME_PLACE_MM = 1;
@@ -14,10 +14,14 @@ final class Tolerances {
     static final double SEATING_MM = 1;
 
     /** How far what lies along or within an outline may lie off it. */
-    static final double OUTLINE_MM = 10;
+    public static final double OUTLINE_MM = 10;
 
-    /** How far a ledger may lie from the face of its wall, and from the outline that it carries. */
-    static final double LEDGER_MM = 100;
+    /**
+     * How far a ledger or an edge may lie from the face of its wall, and a ledger from the outline, and so from the
+     * joists, that it carries: room for the thickness of the ledger or of the wall's cladding, and less than lets a
+     * small child through between deck and wall.
+     */
+    public static final double LEDGER_MM = 60;
 
     /** How far a beam may lie outside the outline, such as under overhanging joists that the outline leaves out. */
     static final double BEAM_OUTSIDE_MM = 500;

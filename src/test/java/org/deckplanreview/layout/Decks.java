@@ -39,7 +39,7 @@ import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Use;
 
 /**
- * Builds decks of one platform, in mm. Timbers: {@code board} 145 x 28, {@code joist} 47 x 147, {@code beam} 47 x 197,
+ * Builds decks of one platform, and of others beside it, in mm. Timbers: {@code board} 145 x 28, {@code joist} 47 x 147, {@code beam} 47 x 197,
  * {@code ledger} 47 x 147, {@code post} 100 x 100. Starts with an outline alone; everything else is added.
  */
 public final class Decks {
@@ -58,6 +58,7 @@ public final class Decks {
     private final List<Footing> footings = new ArrayList<>();
     private final List<Edge> edges = new ArrayList<>();
     private final List<Guard> guards = new ArrayList<>();
+    private final List<Platform> others = new ArrayList<>();
     private String label = "terrace";
     private Optional<Level> level = Optional.empty();
     private Optional<Fall> fall = Optional.empty();
@@ -254,7 +255,36 @@ public final class Decks {
         return this;
     }
 
+    /** Adds the platform of another deck, whose timbers, ground and heavy items are left behind. */
+    public Decks beside(Decks other) {
+        others.add(other.platform("p" + (others.size() + 2)));
+        return this;
+    }
+
+    private Platform platform(String id) {
+        return new Platform(
+                id,
+                Optional.of(label),
+                outline,
+                level,
+                fall,
+                Optional.empty(),
+                boards,
+                joists,
+                beams,
+                ledger,
+                posts,
+                footings,
+                edges,
+                guards,
+                List.of(),
+                List.of(),
+                Optional.empty());
+    }
+
     public Submission submission() {
+        List<Platform> platforms = new ArrayList<>(List.of(platform("p1")));
+        platforms.addAll(others);
         return new Submission(
                 "A-1",
                 Optional.empty(),
@@ -272,24 +302,7 @@ public final class Decks {
                         Optional.empty(),
                         Optional.empty()),
                 timbers,
-                List.of(new Platform(
-                        "p1",
-                        Optional.of(label),
-                        outline,
-                        level,
-                        fall,
-                        Optional.empty(),
-                        boards,
-                        joists,
-                        beams,
-                        ledger,
-                        posts,
-                        footings,
-                        edges,
-                        guards,
-                        List.of(),
-                        List.of(),
-                        Optional.empty())),
+                platforms,
                 new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
                 Optional.empty());
     }
@@ -298,7 +311,7 @@ public final class Decks {
         return Layout.derive(submission());
     }
 
-    /** The layout of the one platform. */
+    /** The layout of the platform that is built here. */
     public PlatformLayout platform() {
         return layout().platforms().get(0);
     }

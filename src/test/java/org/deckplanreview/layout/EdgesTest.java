@@ -7,6 +7,7 @@ import static org.deckplanreview.layout.Decks.line;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.submission.EdgeKind;
+import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Pointer;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 class EdgesTest {
 
     private static final double EXACT = 1e-9;
+    private static final PlanLine FAR_SIDE = line(4000, 3000, 0, 3000);
 
     private static Decks deck() {
         return Decks.rectangle(4000, 3000).level(0, 0, 500).noFall();
@@ -182,13 +184,13 @@ class EdgesTest {
     }
 
     @Test
-    void walls_and_platforms_beside_do_not_count_for_the_largest_drop() {
-        // Ground falls along y; all sides but the near one have something beside them.
+    void walls_beside_do_not_count_for_the_largest_drop() {
+        // Ground falls along y; all sides but the near one have a wall beside them.
         PlatformLayout p = deck().ground(-100, -100, 10)
                 .ground(9900, -100, 10)
                 .ground(-100, 9900, -990)
                 .edge(EdgeKind.WALL, line(4000, 0, 4000, 3000))
-                .edge(EdgeKind.PLATFORM, line(4000, 3000, 0, 3000))
+                .edge(EdgeKind.WALL, line(4000, 3000, 0, 3000))
                 .edge(EdgeKind.WALL, line(0, 3000, 0, 0))
                 .platform();
         assertThat(p.largestDropMm().get()).isCloseTo(500, within(EXACT));
@@ -202,6 +204,137 @@ class EdgesTest {
                 .edge(EdgeKind.WALL, line(0, 3000, 0, 0))
                 .platform();
         assertThat(p.largestDropMm().get()).isZero();
+    }
+
+    /** Beyond the deck's far side, from x = 0 to 4000 and y = 3000 to 5000. */
+    private static Decks beyond() {
+        return Decks.outline(0, 3000, 4000, 3000, 4000, 5000, 0, 5000).label("lower terrace");
+    }
+
+    @Test
+    void between_platforms_the_drop_is_the_step_down_and_not_the_height_above_the_ground() {
+        List<PlatformLayout> platforms = deck().levelGround(-200)
+                .edge(EdgeKind.PLATFORM, FAR_SIDE)
+                .beside(beyond().level(0, 3000, 380).noFall().edge(EdgeKind.PLATFORM, FAR_SIDE))
+                .layout()
+                .platforms();
+        EdgeRun down = platforms.get(0).edges().get(2);
+        assertThat(down.drop().get()).isEqualTo(new Drop(120, new PlanPoint(4000, 3000)));
+        EdgeRun up = platforms.get(1).edges().get(0);
+        assertThat(up.edgeKind()).contains(EdgeKind.PLATFORM);
+        assertThat(up.drop().get().largestMm()).isZero();
+        // The sides beside the ground: 500 and 380 above -200.
+        assertThat(platforms.get(0).largestDropMm().get()).isEqualTo(700);
+        assertThat(platforms.get(1).largestDropMm().get()).isEqualTo(580);
+    }
+
+    @Test
+    void the_step_counts_the_fall_of_both_platforms() {
+        // The upper one falls 1 in 80 along -x: 500 + 50 at x = 4000. The lower one falls 1 in 40 along +x from 300:
+        // 300 at x = 0, 200 at x = 4000. Steps: 200 at x = 0, 350 at x = 4000.
+        PlatformLayout upper = Decks.rectangle(4000, 3000)
+                .level(0, 0, 500)
+                .fall(80, -1, 0)
+                .edge(EdgeKind.PLATFORM, line(0, 3000, 4000, 3000))
+                .beside(beyond().level(0, 3000, 300).fall(40, 2, 0))
+                .platform();
+        assertThat(upper.edges().get(2).drop().get().largestMm()).isCloseTo(350, within(EXACT));
+        assertThat(upper.edges().get(2).drop().get().at()).isEqualTo(new PlanPoint(4000, 3000));
+    }
+
+    @Test
+    void seen_from_the_lower_platform_there_is_no_drop() {
+        // Both lie at 500 at x = 0; this one is level, the other falls 1 in 100 along x: 40 lower at x = 4000. Seen
+        // from
+        // the other one, this lies as high or higher everywhere.
+        List<PlatformLayout> platforms = deck().edge(EdgeKind.PLATFORM, FAR_SIDE)
+                .beside(beyond().level(0, 3000, 500).fall(100, 1, 0).edge(EdgeKind.PLATFORM, FAR_SIDE))
+                .layout()
+                .platforms();
+        assertThat(platforms.get(0).edges().get(2).drop().get().largestMm()).isCloseTo(40, within(EXACT));
+        assertThat(platforms.get(1).edges().get(0).drop().get().largestMm()).isZero();
+    }
+
+    @Test
+    void a_large_step_counts_for_the_largest_drop() {
+        PlatformLayout upper = deck().levelGround(400)
+                .edge(EdgeKind.PLATFORM, FAR_SIDE)
+                .beside(beyond().level(0, 3000, -101).noFall())
+                .platform();
+        assertThat(upper.largestDropMm().get()).isEqualTo(601);
+    }
+
+    @Test
+    void of_two_platforms_beside_one_side_each_edge_sees_its_own() {
+        // They lap by 8 mm beside the second edge, as a drawing may.
+        List<EdgeRun> edges = deck().edge(EdgeKind.PLATFORM, line(4000, 3000, 2000, 3000))
+                .edge(EdgeKind.PLATFORM, line(2000, 3000, 0, 3000))
+                .beside(Decks.outline(1992, 3000, 4000, 3000, 4000, 5000, 1992, 5000)
+                        .level(0, 0, -500)
+                        .noFall())
+                .beside(Decks.outline(0, 3000, 2000, 3000, 2000, 5000, 0, 5000)
+                        .level(0, 0, 350)
+                        .noFall())
+                .platform()
+                .edges();
+        assertThat(edges.get(2).drop().get().largestMm()).isEqualTo(1000);
+        assertThat(edges.get(3).drop().get().largestMm()).isEqualTo(150);
+    }
+
+    @Test
+    void platforms_drawn_twenty_millimetres_apart_are_beside_each_other() {
+        // The edge lies in the middle, 10 off both outlines.
+        PlatformLayout upper = deck().levelGround(0)
+                .edge(EdgeKind.PLATFORM, line(4000, 3010, 0, 3010))
+                .beside(Decks.outline(0, 3020, 4000, 3020, 4000, 5000, 0, 5000)
+                        .level(0, 0, 450)
+                        .noFall())
+                .platform();
+        assertThat(upper.edges().get(2).drop().get().largestMm()).isEqualTo(50);
+    }
+
+    @Test
+    void the_drop_of_an_open_or_undescribed_edge_goes_to_the_ground_whatever_lies_beside() {
+        Decks lower = beyond().level(0, 3000, 380).noFall();
+        assertThat(deck().levelGround(-200)
+                        .beside(lower)
+                        .platform()
+                        .edges()
+                        .get(2)
+                        .drop()
+                        .get()
+                        .largestMm())
+                .isEqualTo(700);
+        assertThat(deck().levelGround(-200)
+                        .edge(EdgeKind.OPEN, FAR_SIDE)
+                        .beside(lower)
+                        .platform()
+                        .edges()
+                        .get(2)
+                        .drop()
+                        .get()
+                        .largestMm())
+                .isEqualTo(700);
+    }
+
+    @Test
+    void a_step_to_a_platform_of_unknown_level_asks_for_that_level() {
+        PlatformLayout upper = deck().levelGround(0)
+                .edge(EdgeKind.PLATFORM, FAR_SIDE)
+                .beside(beyond())
+                .platform();
+        assertThat(upper.edges().get(2).drop().needs()).singleElement().satisfies(n -> {
+            assertThat(n.pointer().value()).isEqualTo("/platforms/1/level");
+            assertThat(n.what()).isEqualTo("the finished level of lower terrace at a point, mm");
+        });
+        assertThat(upper.largestDropMm().isKnown()).isFalse();
+    }
+
+    @Test
+    void an_edge_that_finds_no_platform_beside_it_drops_to_the_ground() {
+        PlatformLayout p =
+                deck().levelGround(-101).edge(EdgeKind.PLATFORM, FAR_SIDE).platform();
+        assertThat(p.edges().get(2).drop().get().largestMm()).isEqualTo(601);
     }
 
     @Test

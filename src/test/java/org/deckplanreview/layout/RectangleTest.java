@@ -115,6 +115,24 @@ class RectangleTest {
         assertThat(deckWithBeamAt(3061).platform().joists().get(0).spans()).isEmpty();
     }
 
+    @Test
+    void a_joist_reaches_a_ledger_as_far_off_as_a_submission_may_draw_it() {
+        // Tolerances.LEDGER_MM, square to the ledger: joists that cross it at 45 degrees end up to 60 x sqrt 2 short of
+        // it.
+        assertThat(onLedgerAt(3060, 0)).allMatch(j -> j.supports().size() == 1);
+        assertThat(onLedgerAt(3061, 0)).allMatch(j -> j.supports().isEmpty());
+        assertThat(onLedgerAt(3060, 1)).anyMatch(j -> j.supports().size() == 1);
+        assertThat(onLedgerAt(3061, 1)).allMatch(j -> j.supports().isEmpty());
+    }
+
+    private static List<JoistLine> onLedgerAt(double y, double dx) {
+        return Decks.rectangle(4800, 3000)
+                .joists(dx, 1, 400)
+                .ledger(line(-1000, y, 6000, y), Optional.of(45.0))
+                .platform()
+                .joists();
+    }
+
     private static Decks deckWithBeamAt(double y) {
         return Decks.rectangle(4800, 3000).joists(0, 1, 400).beam("b", 2, line(0, y, 4800, y));
     }

@@ -378,22 +378,24 @@ class MisfitsTest {
         }
 
         @Test
-        void a_ledger_lies_within_100_mm_of_its_wall() {
-            assertThat(ledger(3500).read()).isInstanceOf(ReadResult.Read.class);
-            assertThat(only(ledger(3499)))
+        void a_ledger_lies_within_60_mm_of_its_wall() {
+            assertThat(ledger(3540).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(ledger(3539)))
                     .isEqualTo(new Fault(
                             Pointer.of("/platforms/0/ledger/line"),
-                            "An end of the ledger lies 101 mm from the wall 'W1'",
-                            "a ledger with both ends within 100 mm of its wall"));
-            assertThat(only(SampleDeck.complete().with("/site/walls/0/line", SampleDeck.line(0, 3600, 4000, 3600)))
+                            "An end of the ledger lies 61 mm from the wall 'W1'",
+                            "a ledger with both ends within 60 mm of its wall"));
+            assertThat(only(SampleDeck.complete()
+                                    .with("/site/walls/0/line", SampleDeck.line(0, 3600, 4000, 3600))
+                                    .without("/platforms/0/edges/2"))
                             .detail())
                     .isEqualTo("An end of the ledger lies 800 mm from the wall 'W1'");
         }
 
         @Test
-        void a_ledger_lies_within_100_mm_of_the_outline() {
-            assertThat(ledgerOnWall(3700).read()).isInstanceOf(ReadResult.Read.class);
-            assertThat(only(ledgerOnWall(3701)).detail()).isEqualTo("The ledger lies 101 mm outside the outline");
+        void a_ledger_lies_within_60_mm_of_the_outline() {
+            assertThat(ledgerOnWall(3660).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(ledgerOnWall(3661)).detail()).isEqualTo("The ledger lies 61 mm outside the outline");
         }
 
         @Test
@@ -473,7 +475,8 @@ class MisfitsTest {
         private SampleDeck ledgerOnWall(int y) {
             return SampleDeck.complete()
                     .with("/site/walls/0/line", SampleDeck.line(0, y, 4800, y))
-                    .with("/platforms/0/ledger/line", SampleDeck.line(0, y, 4800, y));
+                    .with("/platforms/0/ledger/line", SampleDeck.line(0, y, 4800, y))
+                    .without("/platforms/0/edges/2");
         }
     }
 
@@ -512,6 +515,88 @@ class MisfitsTest {
                             .with("/platforms/0/edges/2/guard", "G1")
                             .read())
                     .isInstanceOf(ReadResult.Read.class);
+        }
+
+        @Test
+        void a_wall_edge_lies_within_60_mm_of_a_wall() {
+            assertThat(wall(0, 3660, 4800, 3540).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(wall(0, 3661, 4800, 3661)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/edges/2/kind"),
+                            "An end of the edge lies 61 mm from the nearest wall, 'W1'",
+                            "'wall' along one wall of /site/walls, with both ends within 60 mm of it, or 'open'"));
+        }
+
+        @Test
+        void a_wall_edge_does_not_go_on_beyond_its_wall() {
+            assertThat(wall(0, 3600, 4740, 3600).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(wall(0, 3600, 4739, 3600)).detail())
+                    .isEqualTo("An end of the edge lies 61 mm from the nearest wall, 'W1'");
+        }
+
+        @Test
+        void of_several_walls_the_nearest_counts() {
+            SampleDeck deck = wall(0, 9000, 4800, 9000)
+                    .withJson("/site/walls/-", "{\"id\": \"W2\"}")
+                    .with("/site/walls/1/line", SampleDeck.line(0, 3600, 4000, 3600));
+            assertThat(only(deck).detail()).isEqualTo("An end of the edge lies 800 mm from the nearest wall, 'W2'");
+
+            assertThat(deck.with("/site/walls/1/line", SampleDeck.line(0, 3600, 4800, 3600))
+                            .read())
+                    .isInstanceOf(ReadResult.Read.class);
+        }
+
+        @Test
+        void a_wall_edge_where_the_site_has_no_wall_is_a_fault() {
+            assertThat(only(SampleDeck.complete().with("/site/walls", List.of()).without("/platforms/0/ledger")))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/edges/2/kind"),
+                            "The edge is said to lie along a wall, and the site has none",
+                            "'wall' along a wall that is given in /site/walls, or 'open'"));
+        }
+
+        @Test
+        void an_edge_along_a_platform_that_is_not_there_is_a_fault() {
+            assertThat(only(SampleDeck.complete().with("/platforms/0/edges/1/kind", "platform")))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/edges/1/kind"),
+                            "The edge is said to lie along another platform, and does not on its whole length",
+                            "'platform' along the outline of one other platform, within 10 mm of it, or 'open'"));
+        }
+
+        @Test
+        void an_edge_lies_within_10_mm_of_the_platform_beside_it() {
+            assertThat(eastPlatform(4810, 3600).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(eastPlatform(4811, 3600)).pointer().value()).isEqualTo("/platforms/0/edges/1/kind");
+        }
+
+        @Test
+        void an_edge_does_not_go_on_beyond_the_platform_beside_it() {
+            assertThat(eastPlatform(4800, 3590).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(eastPlatform(4800, 3589)).pointer().value()).isEqualTo("/platforms/0/edges/1/kind");
+        }
+
+        @Test
+        void an_edge_is_not_compared_with_a_platform_whose_outline_is_at_fault() {
+            assertThat(only(eastPlatform(4800, 3600).with("/platforms/1/outline/2", SampleDeck.point(4800, -100)))
+                            .pointer()
+                            .value())
+                    .isEqualTo("/platforms/1/outline");
+        }
+
+        /** From x to 6000 beside the sample's east edge, up to y = top. */
+        private SampleDeck eastPlatform(double x, double top) {
+            return SampleDeck.complete()
+                    .with("/platforms/0/edges/1/kind", "platform")
+                    .withJson("/platforms/-", "{\"id\": \"east\"}")
+                    .with("/platforms/1/outline", SampleDeck.points(x, 0, 6000, 0, 6000, top, x, top));
+        }
+
+        /** The sample without its ledger, and its wall elsewhere. */
+        private SampleDeck wall(double x1, double y1, double x2, double y2) {
+            return SampleDeck.complete()
+                    .without("/platforms/0/ledger")
+                    .with("/site/walls/0/line", SampleDeck.line(x1, y1, x2, y2));
         }
 
         private SampleDeck edge(double x1, double y1, double x2, double y2) {

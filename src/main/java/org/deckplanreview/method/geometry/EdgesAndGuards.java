@@ -34,7 +34,8 @@ final class EdgesAndGuards {
                         MeasureUnit.MILLIMETRE,
                         EdgeRun.class,
                         EDGES,
-                        "The largest height, along the edge, of the boards above the ground beside it.",
+                        "The largest height, along the edge, of the boards above what lies beside it: the ground, or the boards of"
+                                + " another platform, and then 0 where these lie as high or higher.",
                         (edge, context) -> drop(edge)),
                 word(
                         "edge kind",
@@ -99,7 +100,9 @@ final class EdgesAndGuards {
                     "h_drop",
                     drop.largestMm(),
                     MeasureUnit.MILLIMETRE,
-                    "height of the boards above the ground beside the edge",
+                    edge.edgeKind().filter(EdgeKind.PLATFORM::equals).isPresent()
+                            ? "step down to the boards of the platform beside the edge"
+                            : "height of the boards above the ground beside the edge",
                     "at x = " + Numbers.plain(drop.at().xMm()) + " mm, y = "
                             + Numbers.plain(drop.at().yMm()) + " mm");
         }

@@ -60,8 +60,8 @@ final class UseAndSite {
                         MeasureUnit.MILLIMETRE,
                         Subject.class,
                         EVERY_KIND,
-                        "The largest height of the platform's boards above the ground beside any edge that is not against"
-                                + " a wall; of the deck and of fixings, over all platforms.",
+                        "The largest height of the platform's boards above the ground, or above another platform's boards,"
+                                + " beside any edge that is not against a wall; of the deck and of fixings, over all platforms.",
                         UseAndSite::largestDrop),
                 word(
                         "soil class",
@@ -140,7 +140,11 @@ final class UseAndSite {
         }
         return needs.isEmpty()
                 ? Observations.number(
-                        "h_drop", largest, MeasureUnit.MILLIMETRE, "largest height of the boards above the ground", "")
+                        "h_drop",
+                        largest,
+                        MeasureUnit.MILLIMETRE,
+                        "largest height of the boards above what lies beside them",
+                        "")
                 : Observations.missing(needs.stream().distinct().sorted().toList());
     }
 

@@ -1,16 +1,20 @@
 package org.deckplanreview.rendering.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.report.Allowed;
 import org.deckplanreview.report.Counts;
 import org.deckplanreview.report.Provenance;
@@ -22,7 +26,6 @@ import org.deckplanreview.report.ReportedStep;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.report.ShownValue;
 import org.deckplanreview.ruleset.Obligation;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
 
@@ -140,21 +143,31 @@ public final class TextRendering {
     }
 
     private void missing() {
-        Map<Need, List<String>> wanting = new TreeMap<>();
+        Map<Pointer, Wanted> wanted = new TreeMap<>();
         report.findings()
                 .forEach(f -> f.needs()
-                        .forEach(n -> wanting.computeIfAbsent(n, k -> new ArrayList<>())
-                                .add(f.provision())));
-        if (wanting.isEmpty()) {
+                        .forEach(n -> wanted.computeIfAbsent(n.pointer(), k -> new Wanted())
+                                .add(n.what(), f.provision())));
+        if (wanted.isEmpty()) {
             return;
         }
         page.heading("What is missing");
-        wanting.forEach((need, provisions) -> {
-            page.paragraph(0, located(need.pointer()));
-            page.paragraph(INDENT, "Give " + need.what() + ".");
-            page.paragraph(
-                    INDENT, "Needed for " + provisions.stream().distinct().collect(Collectors.joining(", ")) + ".");
+        wanted.forEach((pointer, w) -> {
+            page.paragraph(0, located(pointer));
+            w.whats.forEach(what -> page.paragraph(INDENT, "Give " + what + "."));
+            page.paragraph(INDENT, "Needed for " + String.join(", ", w.provisions) + ".");
         });
+    }
+
+    /** What one member of the submission is asked for, and by which provisions. */
+    private static final class Wanted {
+        private final Set<String> whats = new TreeSet<>();
+        private final Set<String> provisions = new LinkedHashSet<>();
+
+        void add(String what, String provision) {
+            whats.add(what);
+            provisions.add(provision);
+        }
     }
 
     private void list(String heading, List<String> texts) {
@@ -309,7 +322,7 @@ public final class TextRendering {
     }
 
     private static String unit(MeasureUnit unit) {
-        return unit == MeasureUnit.RATIO ? "" : " " + unit.symbol();
+        return unit == MeasureUnit.RATIO ? "" : " " + Phrases.unit(unit);
     }
 
     private static boolean isRecalled(ReportedFinding finding) {

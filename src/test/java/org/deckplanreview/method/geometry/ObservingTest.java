@@ -12,6 +12,7 @@ import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
+import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.QuantityDescription;
 import org.junit.jupiter.api.Test;
@@ -184,5 +185,22 @@ class ObservingTest {
         Value expected = Measure.mm(601);
         assertThat(drop.value()).isEqualTo(expected);
         assertThat(drop.remark()).isEqualTo("at x = 0 mm, y = 0 mm");
+    }
+
+    @Test
+    void the_working_says_whether_the_drop_goes_to_the_ground_or_to_a_platform() {
+        Observation.Found open = (Observation.Found) observe("drop", SubjectKind.EDGES, new PaperDeck().drop(601));
+        assertThat(open.working())
+                .extracting(WorkingStep::meaning)
+                .containsExactly("height of the boards above the ground beside the edge");
+        Observation.Found step = (Observation.Found)
+                observe("drop", SubjectKind.EDGES, new PaperDeck().drop(601).besidePlatform());
+        Value expected = Measure.mm(601);
+        assertThat(step.value()).isEqualTo(expected);
+        assertThat(step.working())
+                .extracting(WorkingStep::meaning)
+                .containsExactly("step down to the boards of the platform beside the edge");
+        assertThat(value(observe("edge kind", SubjectKind.EDGES, new PaperDeck().besidePlatform())))
+                .isEqualTo(new Word("platform"));
     }
 }

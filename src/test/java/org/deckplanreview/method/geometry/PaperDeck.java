@@ -110,6 +110,14 @@ public final class PaperDeck {
         return this;
     }
 
+    /** With another platform along the first edge. */
+    public PaperDeck besidePlatform() {
+        return with("/platforms/0/edges/0/kind", "platform")
+                .withJson(
+                        "/platforms/-",
+                        "{\"id\": \"low\", \"outline\": [[0, 0], [4800, 0], [4800, -1000], [0, -1000]]}");
+    }
+
     /** As if the submission described none of the outline's edges. */
     public PaperDeck edgesUndescribed() {
         edgesDescribed = false;
