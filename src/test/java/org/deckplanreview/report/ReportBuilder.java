@@ -60,6 +60,33 @@ public final class ReportBuilder {
                 .of(assessment(reference, findings), SUBMISSION.getBytes(StandardCharsets.UTF_8), SUBMISSION);
     }
 
+    /** Without findings, on a layout of its own and with a site schedule by the values of practice given. */
+    public static Report report(Layout layout, Parameters practice) {
+        Edition e = edition();
+        Edition withPractice = new Edition(
+                e.region(),
+                e.regionTitle(),
+                e.name(),
+                e.title(),
+                e.from(),
+                e.until(),
+                e.basedOn(),
+                e.sources(),
+                e.loads(),
+                Optional.of(practice),
+                e.provisions(),
+                e.cautions(),
+                e.referrals(),
+                e.notes(),
+                e.canonical(),
+                e.digest());
+        return new Reports(VOCABULARY, VERSION)
+                .of(
+                        new Assessment(layout, withPractice, List.of(), List.of(), Determination.COMPLIES),
+                        SUBMISSION.getBytes(StandardCharsets.UTF_8),
+                        SUBMISSION);
+    }
+
     public static Assessment assessment(String reference, FindingBuilder... builders) {
         List<Finding> findings =
                 Arrays.stream(builders).map(FindingBuilder::build).toList();

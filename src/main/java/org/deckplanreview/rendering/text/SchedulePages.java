@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.deckplanreview.schedule.BeamTop;
 import org.deckplanreview.schedule.BoardCount;
 import org.deckplanreview.schedule.PlatformSchedule;
@@ -224,7 +225,8 @@ final class SchedulePages {
     }
 
     /** A long name has a line of its own; what follows the columns of figures is wrapped. */
-    private void row(String name, String... cells) {
+    private void row(String name, String... untrusted) {
+        String[] cells = Stream.of(untrusted).map(PlainText::of).toArray(String[]::new);
         String safe = PlainText.of(name);
         if (safe.length() >= NAME) {
             page.paragraph(0, safe);
