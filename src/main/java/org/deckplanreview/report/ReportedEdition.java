@@ -11,11 +11,19 @@ import org.deckplanreview.ruleset.Standing;
  * The edition that was reviewed against.
  *
  * @param edition its name, for example {@code 2024}
+ * @param bases the files that it shares with other editions
  * @param basedOn the standards that it takes values from
  */
 public record ReportedEdition(
-        String region, String regionTitle, String edition, String title, InForce inForce, List<BasedOn> basedOn) {
+        String region,
+        String regionTitle,
+        String edition,
+        String title,
+        InForce inForce,
+        List<Base> bases,
+        List<BasedOn> basedOn) {
     public ReportedEdition {
+        bases = List.copyOf(bases);
         basedOn = List.copyOf(basedOn);
     }
 
@@ -24,6 +32,9 @@ public record ReportedEdition(
      * @param until last day; empty while it is in force
      */
     public record InForce(LocalDate from, Optional<LocalDate> until) {}
+
+    /** @param digest of the file */
+    public record Base(String title, String digest) {}
 
     /**
      * @param edition of the document
@@ -43,6 +54,9 @@ public record ReportedEdition(
                 edition.name(),
                 edition.title(),
                 new InForce(edition.from(), edition.until()),
+                edition.bases().stream()
+                        .map(b -> new Base(b.title(), b.digest()))
+                        .toList(),
                 edition.basedOn().stream().map(BasedOn::of).toList());
     }
 }

@@ -46,7 +46,14 @@ final class RulesetCheck implements RulesetChecker {
         for (CaseFile file : cases) {
             for (RulesetCase one : file.cases()) {
                 run.fault(one, file.edition())
-                        .ifPresent(f -> faults.add(file.path() + ":" + one.line() + ": " + one.name() + ": " + f));
+                        .ifPresent(f -> faults.add("%s:%d: %s: under %s/%s: %s"
+                                .formatted(
+                                        file.path(),
+                                        one.line(),
+                                        one.name(),
+                                        file.edition().region(),
+                                        file.edition().name(),
+                                        f)));
             }
         }
         for (String region : rulesets.regions()) {

@@ -40,6 +40,7 @@ final class CanonicalEdition {
                 e.title(),
                 e.from(),
                 e.until(),
+                e.bases(),
                 e.basedOn(),
                 e.sources(),
                 e.loads(),
@@ -125,6 +126,7 @@ final class CanonicalEdition {
     private Map<String, Object> provision(Provision p) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("id", p.id());
+        json.put("setBy", p.setBy());
         json.put("title", p.title());
         json.put("concern", p.concern().word());
         json.put("obligation", p.obligation().word());

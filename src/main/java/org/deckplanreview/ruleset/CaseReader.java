@@ -16,21 +16,80 @@ final class CaseReader {
 
     private CaseReader() {}
 
-    /** The cases of a file whose format was checked; empty if it has faults, which are then told. */
-    static Optional<CaseFile> read(Entry root, String region, String editionName, Rulesets rulesets) {
-        Optional<Edition> edition = rulesets.edition(region, editionName);
+    /**
+     * The cases of a file whose format was checked, once for each edition that they are run under; none if the file has
+     * faults, which are then told.
+     *
+     * @param folder the region, or {@code common}
+     * @param name the edition's, or the base's
+     */
+    static List<CaseFile> read(Entry root, String folder, String name, Rulesets rulesets) {
+        List<Edition> all = rulesets.regions().stream()
+                .flatMap(r -> rulesets.editions(r).stream())
+                .toList();
+        return folder.equals("common")
+                ? beside("common/" + name + ".yaml", root, all)
+                : beside(folder, name, root, all);
+    }
+
+    private static List<CaseFile> beside(String region, String name, Entry root, List<Edition> all) {
+        Optional<Edition> edition = all.stream()
+                .filter(e -> e.region().equals(region) && e.name().equals(name))
+                .findFirst();
         if (edition.isEmpty()) {
             root.unknown(
-                    region + "/" + editionName,
+                    region + "/" + name,
                     "edition",
-                    rulesets.regions().stream()
-                            .flatMap(r -> rulesets.editions(r).stream())
-                            .map(e -> e.region() + "/" + e.name())
-                            .toList());
-            return Optional.empty();
+                    all.stream().map(e -> e.region() + "/" + e.name()).toList());
+            return List.of();
         }
-        List<String> provisions =
-                edition.get().provisions().stream().map(Provision::id).toList();
+        List<RulesetCase> cases = cases(
+                root,
+                "provision in this edition",
+                edition.get().provisions().stream().map(Provision::id).toList());
+        return root.file().faultless() ? List.of(new CaseFile(root.file().path(), edition.get(), cases)) : List.of();
+    }
+
+    /** An edition that withdraws a provision, or asks for something else, proves that itself. */
+    private static List<CaseFile> beside(String base, Entry root, List<Edition> all) {
+        List<Edition> built = all.stream()
+                .filter(e -> e.bases().stream().anyMatch(b -> b.path().equals(base)))
+                .toList();
+        if (built.isEmpty()) {
+            root.unknown(
+                    base,
+                    "base of an edition",
+                    all.stream()
+                            .flatMap(e -> e.bases().stream())
+                            .map(Edition.Base::path)
+                            .distinct()
+                            .toList());
+            return List.of();
+        }
+        List<RulesetCase> cases = cases(
+                root,
+                "provision that an edition takes from this base",
+                built.stream().flatMap(e -> ruled(e, base).stream()).distinct().toList());
+        return root.file().faultless()
+                ? built.stream()
+                        .map(e -> new CaseFile(
+                                root.file().path(),
+                                e,
+                                cases.stream()
+                                        .filter(c -> ruled(e, base).contains(c.provision()))
+                                        .toList()))
+                        .toList()
+                : List.of();
+    }
+
+    private static List<String> ruled(Edition edition, String base) {
+        return edition.provisions().stream()
+                .filter(p -> p.ruledBy().equals(base))
+                .map(Provision::id)
+                .toList();
+    }
+
+    private static List<RulesetCase> cases(Entry root, String what, List<String> provisions) {
         List<RulesetCase> cases = new ArrayList<>();
         Map<String, Integer> names = new TreeMap<>();
         for (Entry entry : root.itemsOf("cases")) {
@@ -43,13 +102,11 @@ final class CaseReader {
                 entry.member("name").fault("Line " + first + " has a case of this name already", "another name");
             }
             if (!provisions.contains(one.provision())) {
-                entry.member("provision").unknown(one.provision(), "provision in this edition", provisions);
+                entry.member("provision").unknown(one.provision(), what, provisions);
             }
             cases.add(one);
         }
-        return root.file().faultless()
-                ? Optional.of(new CaseFile(root.file().path(), edition.get(), cases))
-                : Optional.empty();
+        return cases;
     }
 
     private static RulesetCase one(Entry entry) {

@@ -11,6 +11,7 @@ import org.deckplanreview.vocabulary.Parameters;
  * @param name for example {@code 2024}
  * @param from first day in force
  * @param until last day in force, empty while it is
+ * @param bases the files it shares with other editions, in order, each with its digest
  * @param basedOn the standards' files it uses, in order, each with its digest
  * @param sources every source that it cites, in the file's order
  * @param schedule values of site practice, those of {@link
@@ -27,6 +28,7 @@ public record Edition(
         String title,
         LocalDate from,
         Optional<LocalDate> until,
+        List<Base> bases,
         List<BasedOn> basedOn,
         List<Source> sources,
         LoadRules loads,
@@ -38,6 +40,7 @@ public record Edition(
         String canonical,
         String digest) {
     public Edition {
+        bases = List.copyOf(bases);
         basedOn = List.copyOf(basedOn);
         sources = List.copyOf(sources);
         provisions = List.copyOf(provisions);
@@ -45,6 +48,9 @@ public record Edition(
         referrals = List.copyOf(referrals);
         notes = List.copyOf(notes);
     }
+
+    /** A file that several editions build on. {@code path} is relative to the rulesets' root. */
+    public record Base(String path, String title, String digest) {}
 
     /** A standard's file that the edition uses. */
     public record BasedOn(String name, Source source, String digest) {}

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.submission.SubjectKind;
@@ -14,10 +13,12 @@ import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Vocabulary;
 
-/** Reads one edition: resolves its standards, then reads loads and provisions against the vocabulary. */
+/** Reads one edition: resolves its bases and standards, then reads loads and provisions against the vocabulary. */
 final class EditionReader {
 
     private final Entry root;
+    private final Composition composition;
+    private final Needed needed;
     private final Vocabulary vocabulary;
     private final Map<String, Optional<StandardFile>> standardFiles;
     private final Map<String, StandardFile> standards = new LinkedHashMap<>();
@@ -26,8 +27,15 @@ final class EditionReader {
     private final ConditionReader conditions;
     private final ParameterReader parameters;
 
-    private EditionReader(Entry root, Map<String, Optional<StandardFile>> standardFiles, Vocabulary vocabulary) {
+    private EditionReader(
+            Entry root,
+            Composition composition,
+            Map<String, Optional<StandardFile>> standardFiles,
+            Vocabulary vocabulary,
+            Needed needed) {
         this.root = root;
+        this.composition = composition;
+        this.needed = needed;
         this.vocabulary = vocabulary;
         this.standardFiles = standardFiles;
         this.citations = new Citations(sources());
@@ -38,15 +46,28 @@ final class EditionReader {
     /**
      * Reads an edition whose format was checked; empty if it or a standard that it uses has faults.
      *
+     * @param bases by path, empty where a file cannot be read
      * @param standardFiles by path, empty where a file has faults
+     * @param needed where the reading is accounted for
      */
     static Optional<Edition> read(
-            Entry root, Map<String, Optional<StandardFile>> standardFiles, Vocabulary vocabulary) {
-        return root.isMap() ? new EditionReader(root, standardFiles, vocabulary).read() : Optional.empty();
+            Entry root,
+            Map<String, Optional<Entry>> bases,
+            Map<String, Optional<StandardFile>> standardFiles,
+            Vocabulary vocabulary,
+            Needed needed) {
+        if (!root.isMap()) {
+            return Optional.empty();
+        }
+        return Composition.of(root, bases)
+                .flatMap(parts -> new EditionReader(root, parts, standardFiles, vocabulary, needed).read());
     }
 
     private Optional<Edition> read() {
-        root.membersOf("sets").forEach((standard, settings) -> layers.set(standard, settings, citations));
+        composition
+                .each("sets")
+                .forEach(sets ->
+                        sets.members().forEach((standard, settings) -> layers.set(standard, settings, citations)));
         checkPath();
         Optional<Entry> inForce = part("inForce");
         Optional<LocalDate> from =
@@ -58,16 +79,15 @@ final class EditionReader {
                     .member("until")
                     .fault("The last day in force is before the first", "a day from " + from.get() + " on");
         }
-        Optional<LoadRules> loads = part("loads").flatMap(this::loads);
-        Optional<Parameters> schedule = part("schedule").flatMap(this::schedule);
+        Optional<LoadRules> loads = onlyLoads().filter(Entry::isSound).flatMap(this::loads);
+        Optional<Parameters> schedule = only("schedule").filter(Entry::isSound).flatMap(this::schedule);
         List<Provision> provisions = provisions();
-        if (root.file().faultless()) {
-            tellUnused();
-        }
+        account();
         // A fault may also stand in a standard's file, found only when its value was used.
-        boolean complete = root.file().faultless()
-                && standards.values().stream().allMatch(StandardFile::faultless)
-                && standards.size() == root.membersOf("uses").size();
+        boolean complete =
+                composition.files().stream().allMatch(file -> file.file().faultless())
+                        && standards.values().stream().allMatch(StandardFile::faultless)
+                        && standards.size() == composition.membersOf("uses").size();
         return complete
                 ? Optional.of(edition(from.orElseThrow(), until, loads.orElseThrow(), schedule, provisions))
                 : Optional.empty();
@@ -79,6 +99,11 @@ final class EditionReader {
             LoadRules loads,
             Optional<Parameters> schedule,
             List<Provision> provisions) {
+        List<Edition.Base> bases = composition.files().stream()
+                .filter(file -> file != root)
+                .map(file -> new Edition.Base(
+                        file.file().path(), file.member("title").text(), CanonicalEdition.digestOf(file.node())))
+                .toList();
         List<Edition.BasedOn> basedOn = new ArrayList<>();
         standards.forEach((name, file) -> basedOn.add(new Edition.BasedOn(name, sourceOf(name, file), file.digest())));
         return CanonicalEdition.complete(new Edition(
@@ -88,6 +113,7 @@ final class EditionReader {
                 root.member("title").text(),
                 from,
                 until,
+                bases,
                 basedOn,
                 citations.all(),
                 loads,
@@ -101,7 +127,11 @@ final class EditionReader {
     }
 
     private List<String> texts(String name) {
-        return root.optional(name).map(Entry::texts).orElse(List.of());
+        return composition
+                .each(name)
+                .flatMap(texts -> texts.texts().stream())
+                .distinct()
+                .toList();
     }
 
     private Optional<Entry> part(String name) {
@@ -122,13 +152,54 @@ final class EditionReader {
         }
     }
 
-    /** The file's own sources, then the standards that it uses. */
+    /** The loads of the one file that has them. */
+    private Optional<Entry> onlyLoads() {
+        Optional<Entry> loads = only("loads");
+        if (loads.isEmpty()) {
+            root.fault("'loads' is missing", "loads here or in a base");
+        }
+        return loads;
+    }
+
+    /** What one of the files has under this name; a second one is told. */
+    private Optional<Entry> only(String name) {
+        List<Entry> all = composition.each(name).toList();
+        all.stream()
+                .skip(1)
+                .forEach(entry -> entry.fault(
+                        all.get(0).file().path() + " has " + name + " already", name + " in one of these files"));
+        return all.stream().findFirst();
+    }
+
+    /** Tells members of the same name that differ between files. */
+    private void tellContradictions(String name, String what) {
+        Map<String, Entry> first = composition.membersOf(name);
+        composition
+                .each(name)
+                .forEach(all -> all.members().forEach((key, entry) -> {
+                    Entry other = first.get(key);
+                    if (!other.isLike(entry)) {
+                        entry.file()
+                                .fault(
+                                        entry.line(),
+                                        "'" + key + "'",
+                                        "%s has another %s of this name on line %d"
+                                                .formatted(other.file().path(), what, other.line()),
+                                        "the same " + what + ", or another name");
+                    }
+                }));
+    }
+
+    /** The files' own sources, then the standards that they use. */
     private Map<String, Optional<Source>> sources() {
         Map<String, Optional<Source>> sources = new LinkedHashMap<>();
-        root.membersOf("sources")
+        tellContradictions("sources", "source");
+        tellContradictions("uses", "standard");
+        composition
+                .membersOf("sources")
                 .forEach((key, source) -> sources.put(
                         key, Optional.of(source).filter(Entry::isSound).map(s -> StandardFile.source(key, s))));
-        root.membersOf("uses").forEach((name, path) -> {
+        composition.membersOf("uses").forEach((name, path) -> {
             if (sources.containsKey(name)) {
                 path.file().fault(path.line(), "'" + name + "'", "A source has this name already", "another name");
             }
@@ -160,27 +231,16 @@ final class EditionReader {
         return new Source(name, s.title(), s.edition(), s.publisher(), s.standing());
     }
 
-    private void tellUnused() {
-        root.membersOf("sources").forEach((key, source) -> {
-            if (!citations.isCited(key)) {
-                source.file()
-                        .fault(
-                                source.line(),
-                                "'" + key + "'",
-                                "Nothing cites this source",
-                                "a citation, or no such source");
-            }
-        });
-        root.membersOf("uses").forEach((name, path) -> {
-            if (!citations.isCited(name) && !layers.isUsed(name)) {
-                path.file()
-                        .fault(
-                                path.line(),
-                                "'" + name + "'",
-                                "Nothing uses this standard",
-                                "its name in values or a citation, or no such standard");
-            }
-        });
+    private void account() {
+        composition
+                .each("sources")
+                .forEach(sources -> sources.members()
+                        .forEach((key, source) -> needed.account(key, source, citations.isCited(key))));
+        composition
+                .each("uses")
+                .forEach(uses -> uses.members()
+                        .forEach((name, path) ->
+                                needed.account(name, path, citations.isCited(name) || layers.isUsed(name))));
     }
 
     private Optional<Parameters> schedule(Entry schedule) {
@@ -223,44 +283,42 @@ final class EditionReader {
 
     private List<Provision> provisions() {
         List<Provision> provisions = new ArrayList<>();
-        Map<String, Entry> ids = new TreeMap<>();
-        for (Entry entry : root.itemsOf("provisions")) {
-            entry.optional("id").filter(Entry::isSound).ifPresent(id -> {
-                Entry first = ids.putIfAbsent(id.text(), id);
-                if (first != null) {
-                    id.fault("Line " + first.line() + " has a provision of this id already", "another id");
-                }
-            });
-            if (entry.isSound()) {
-                provision(entry, provisions.size()).ifPresent(provisions::add);
+        if (composition.provisions().isEmpty()) {
+            root.fault("'provisions' is missing", "provisions here or in a base");
+        }
+        for (Stated stated : composition.provisions()) {
+            if (stated.isSound()) {
+                provision(stated, provisions.size()).ifPresent(provisions::add);
             }
         }
         return provisions;
     }
 
-    private Optional<Provision> provision(Entry entry, int order) {
-        SubjectKind subjects = entry.member("subjects").worded(SubjectKind.class);
-        Optional<Citation> citation = citations.read(entry.member("cite"));
-        Optional<Condition> when = conditions.when(entry, subjects);
-        Optional<Rule> rule = entry.optional("limit")
+    private Optional<Provision> provision(Stated stated, int order) {
+        SubjectKind subjects = stated.member("subjects").worded(SubjectKind.class);
+        Optional<Citation> citation = citations.read(stated.member("cite"));
+        Optional<Condition> when = conditions.when(stated.conditioned(), subjects);
+        Optional<Rule> rule = stated.limit()
                 .map(limit -> conditions.limit(limit, subjects))
-                .orElseGet(() -> calculation(entry.member("calculate"), subjects, citation));
+                .orElseGet(() -> calculation(stated.member("calculate"), subjects, citation));
         if (citation.isEmpty() || when.isEmpty() || rule.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Provision(
                 order,
-                entry.member("id").text(),
-                entry.member("title").text(),
-                entry.member("concern").worded(Concern.class),
-                entry.member("obligation").worded(Obligation.class),
+                stated.member("id").text(),
+                stated.member("title").text(),
+                stated.member("concern").worded(Concern.class),
+                stated.member("obligation").worded(Obligation.class),
                 citation.get(),
                 subjects,
                 when.get(),
                 rule.get(),
-                entry.member("advice").text(),
-                entry.optional("caution").map(Entry::text),
-                entry.optional("referral").map(Entry::text)));
+                stated.member("advice").text(),
+                stated.optional("caution").map(Entry::text),
+                stated.optional("referral").map(Entry::text),
+                stated.setBy(),
+                stated.ruledBy()));
     }
 
     private Optional<Rule> calculation(Entry calculate, SubjectKind subjects, Optional<Citation> own) {

@@ -21,6 +21,11 @@ record Entry(RulesetFile file, Pointer pointer, YamlNode node) {
         return file.isSound(pointer.value());
     }
 
+    /** Whether it says the same, wherever it stands. */
+    boolean isLike(Entry other) {
+        return node.plain().equals(other.node.plain());
+    }
+
     int line() {
         return node.line();
     }

@@ -11,6 +11,7 @@ import org.deckplanreview.submission.Pointer;
 import org.everit.json.schema.Schema;
 import org.everit.json.schema.ValidationException;
 import org.everit.json.schema.loader.SchemaLoader;
+import org.json.JSONArray;
 import org.json.JSONObject;
 import org.json.JSONPointer;
 import org.json.JSONTokener;
@@ -18,14 +19,16 @@ import org.json.JSONTokener;
 /** The format of one kind of file, as its JSON Schema gives it, with violations told by line. */
 final class Format {
 
-    static final Format EDITION = new Format("/schema/ruleset-1.json");
-    static final Format STANDARD = new Format("/schema/standard-1.json");
-    static final Format CASES = new Format("/schema/cases-1.json");
+    static final Format EDITION = new Format("/schema/ruleset-1.json", "#/definitions/edition");
+    static final Format BASE = new Format("/schema/ruleset-1.json", "#/definitions/base");
+    static final Format STANDARD = new Format("/schema/standard-1.json", "#");
+    static final Format CASES = new Format("/schema/cases-1.json", "#");
 
     private final JSONObject json;
     private final Schema schema;
 
-    private Format(String resource) {
+    /** @param part of the schema that the whole file must follow, as a JSON Pointer in a fragment */
+    private Format(String resource, String part) {
         try (InputStream in = Format.class.getResourceAsStream(resource)) {
             json = new JSONObject(new JSONTokener(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
             schema = SchemaLoader.builder()
@@ -33,13 +36,19 @@ final class Format {
                     .schemaClient(url -> {
                         throw new UncheckedIOException(new IOException("Schemas refer to nothing outside: " + url));
                     })
-                    .schemaJson(json)
+                    .schemaJson(part.equals("#") ? json : only(part))
                     .build()
                     .load()
                     .build();
         } catch (IOException e) {
             throw new UncheckedIOException(resource, e);
         }
+    }
+
+    private JSONObject only(String part) {
+        return new JSONObject()
+                .put("allOf", new JSONArray().put(new JSONObject().put("$ref", part)))
+                .put("definitions", json.get("definitions"));
     }
 
     /** Checks a file's content, notes every violation in the file and which parts are unsound, and gives the entry to read. */

@@ -14,6 +14,7 @@ import org.deckplanreview.measure.Value;
 final class Layers {
 
     private final Map<String, Map<String, Layered>> standards = new LinkedHashMap<>();
+    private final Map<String, Entry> set = new TreeMap<>();
     private final TreeSet<String> unreadable = new TreeSet<>();
     private final TreeSet<String> used = new TreeSet<>();
 
@@ -37,7 +38,7 @@ final class Layers {
         return used.contains(standard);
     }
 
-    /** Sets values of one standard otherwise. */
+    /** Sets values of one standard otherwise. What one file sets, another may only repeat. */
     void set(String standard, Entry settings, Citations citations) {
         if (!standards.containsKey(standard)) {
             settings.unknown(standard, "standard in uses", standards.keySet());
@@ -45,7 +46,7 @@ final class Layers {
         }
         Map<String, Layered> values = standards.get(standard);
         settings.members().forEach((name, setting) -> {
-            if (!setting.isSound()) {
+            if (!setting.isSound() || isSet(standard + "/" + name, setting)) {
                 return;
             }
             Optional<Citation> citation = citations.read(setting.member("cite"));
@@ -62,6 +63,14 @@ final class Layers {
                 values.put(name, old.set(content.get(), citation.get()));
             }
         });
+    }
+
+    private boolean isSet(String name, Entry setting) {
+        Optional<Entry> first = Optional.ofNullable(set.putIfAbsent(name, setting));
+        first.filter(f -> !f.isLike(setting))
+                .ifPresent(f -> setting.fault(
+                        f.file().path() + " sets this otherwise on line " + f.line(), "the same, or not set here"));
+        return first.isPresent();
     }
 
     private static Optional<StandardFile.Content> content(Entry setting, StandardFile.Content old) {

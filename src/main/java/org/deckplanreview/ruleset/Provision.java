@@ -1,5 +1,6 @@
 package org.deckplanreview.ruleset;
 
+import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.submission.SubjectKind;
 
@@ -10,6 +11,9 @@ import org.deckplanreview.submission.SubjectKind;
  * @param advice what would put it right
  * @param caution a hazard to tell the reader of when it does not comply
  * @param referral who must look at it when it does not comply or is beyond the rules' scope, and with what
+ * @param setBy paths of the files that state it, relative to the rulesets' root: the first states it whole, each further
+ *     one what differs from those before
+ * @param ruledBy the last of these files that states its subjects, its condition or its rule
  */
 public record Provision(
         int order,
@@ -23,4 +27,10 @@ public record Provision(
         Rule rule,
         String advice,
         Optional<String> caution,
-        Optional<String> referral) {}
+        Optional<String> referral,
+        List<String> setBy,
+        String ruledBy) {
+    public Provision {
+        setBy = List.copyOf(setBy);
+    }
+}

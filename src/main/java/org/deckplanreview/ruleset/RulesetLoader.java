@@ -10,15 +10,16 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.deckplanreview.vocabulary.Vocabulary;
 
-/** Reads rulesets: standards and editions, resolved and checked against the vocabulary, and the cases beside them. */
+/** Reads rulesets: standards, bases and editions, resolved and checked against the vocabulary, and the cases beside them. */
 public final class RulesetLoader {
 
     private static final String NAME = "[A-Za-z0-9][A-Za-z0-9.-]*";
     private static final Pattern STANDARD = Pattern.compile("standards/" + NAME + "\\.yaml");
     private static final Pattern CASES = Pattern.compile("(" + NAME + ")/cases/(" + NAME + ")/" + NAME + "\\.yaml");
-    private static final Pattern EDITION = Pattern.compile("(?!standards/)" + NAME + "/" + NAME + "\\.yaml");
-    private static final String PLACES = "standards/<standard>.yaml, <region>/<edition>.yaml, "
-            + "<region>/cases/<edition>/<name>.yaml or " + ReleasedEditions.FILE;
+    private static final Pattern BASE = Pattern.compile("common/" + NAME + "\\.yaml");
+    private static final Pattern EDITION = Pattern.compile("(?!standards/|common/)" + NAME + "/" + NAME + "\\.yaml");
+    private static final String PLACES = "standards/<standard>.yaml, common/<base>.yaml, <region>/<edition>.yaml, "
+            + "common/cases/<base>/<name>.yaml, <region>/cases/<edition>/<name>.yaml or " + ReleasedEditions.FILE;
 
     private final RulesetFiles files;
     private final Map<String, RulesetFile> read = new TreeMap<>();
@@ -44,16 +45,22 @@ public final class RulesetLoader {
                 .filter(path -> STANDARD.matcher(path).matches())
                 .forEach(
                         path -> standards.put(path, entry(path, Format.STANDARD).flatMap(StandardFile::read)));
+        Map<String, Optional<Entry>> bases = new TreeMap<>();
+        paths.stream().filter(path -> BASE.matcher(path).matches()).forEach(path -> bases.put(path, base(path)));
+        Needed needed = new Needed();
         Map<String, Edition> editions = new TreeMap<>();
         paths.stream()
                 .filter(path -> EDITION.matcher(path).matches())
                 .forEach(path -> entry(path, Format.EDITION)
-                        .flatMap(root -> EditionReader.read(root, standards, vocabulary))
+                        .flatMap(root -> EditionReader.read(root, bases, standards, vocabulary, needed))
                         .ifPresent(edition -> editions.put(path, edition)));
         paths.stream()
                 .filter(path -> !hasPlace(path))
                 .forEach(
                         path -> file(path).fault(1, "'" + path + "'", "This is no place for a ruleset's file", PLACES));
+        if (faults().isEmpty()) {
+            needed.tellOthers();
+        }
         Calendar.check(editions, this::file);
         if (paths.contains(ReleasedEditions.FILE) && faults().isEmpty()) {
             bytes(ReleasedEditions.FILE)
@@ -71,8 +78,8 @@ public final class RulesetLoader {
             var place = CASES.matcher(path);
             if (place.matches()) {
                 entry(path, Format.CASES)
-                        .flatMap(root -> CaseReader.read(root, place.group(1), place.group(2), rulesets))
-                        .ifPresent(cases::add);
+                        .map(root -> CaseReader.read(root, place.group(1), place.group(2), rulesets))
+                        .ifPresent(cases::addAll);
             }
         }
         List<RulesetFault> faults = faults();
@@ -82,6 +89,7 @@ public final class RulesetLoader {
     private static boolean hasPlace(String path) {
         return path.equals(ReleasedEditions.FILE)
                 || STANDARD.matcher(path).matches()
+                || BASE.matcher(path).matches()
                 || EDITION.matcher(path).matches()
                 || CASES.matcher(path).matches();
     }
@@ -103,6 +111,16 @@ public final class RulesetLoader {
     private Optional<Entry> entry(String path, Format format) {
         RulesetFile file = file(path);
         return bytes(path).flatMap(bytes -> YamlReader.read(file, bytes)).map(node -> format.check(file, node));
+    }
+
+    private Optional<Entry> base(String path) {
+        Optional<Entry> root = entry(path, Format.BASE).filter(Entry::isMap);
+        root.flatMap(r -> r.optional("base")).filter(Entry::isSound).ifPresent(name -> {
+            if (!path.equals("common/" + name.text() + ".yaml")) {
+                name.fault("The file has another name than the base", "the file as common/" + name.text() + ".yaml");
+            }
+        });
+        return root;
     }
 
     private Optional<byte[]> bytes(String path) {

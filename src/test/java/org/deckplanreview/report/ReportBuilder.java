@@ -111,6 +111,7 @@ public final class ReportBuilder {
                 "Decks in the Shire",
                 LocalDate.of(2024, 10, 1),
                 Optional.empty(),
+                List.of(new Edition.Base("common/boards.yaml", "Boards in every shire", "sha256:" + "3".repeat(64))),
                 List.of(new Edition.BasedOn(
                         "en1995",
                         new Source(

@@ -3,7 +3,7 @@ package org.deckplanreview.method.en1995;
 import java.util.List;
 import org.deckplanreview.method.Method;
 
-/** The methods of EN 1995-1-1:2004+A1+A2, in the order of its clauses: first members, then boards. */
+/** The methods of EN 1995-1-1:2004+A1+A2, in the order of its clauses: members, posts and braces, boards. */
 public final class En1995 {
     static final String SOURCE = "EN 1995-1-1:2004+A1:2008+A2:2014";
 
@@ -18,6 +18,11 @@ public final class En1995 {
                 new MemberDeflection(DeflectionState.INSTANTANEOUS),
                 new MemberDeflection(DeflectionState.FINAL),
                 new MemberUplift(),
+                new PostCompression(),
+                new PostSway(),
+                new Slenderness(),
+                new BraceCompression(),
+                new BraceFixing(),
                 new BoardBending(),
                 new BoardShear(),
                 new BoardDeflection());

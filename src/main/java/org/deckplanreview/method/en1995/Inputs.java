@@ -48,10 +48,14 @@ final class Inputs {
         }
         Optional<Psi> psi = Psi.find(parameters, category.get());
         if (psi.isEmpty()) {
-            return new Evaluation.OutOfScope(
-                    "The table has no combination factors for imposed load of category " + category.get(),
-                    parameters.source(Psi.TABLE.name()));
+            return noFactors(category.get(), parameters);
         }
         return check.evaluate(loads.get(), strengthClass.orElseThrow(), psi.get());
+    }
+
+    static Evaluation noFactors(String category, Parameters parameters) {
+        return new Evaluation.OutOfScope(
+                "The table has no combination factors for imposed load of category " + category,
+                parameters.source(Psi.TABLE.name()));
     }
 }

@@ -35,16 +35,26 @@ record Modification(String duration, double kmod) {
     /** 3.1.3(2): the action of the shortest duration decides, which is the one with the largest factor. */
     static Modification of(Parameters parameters, ActionFactors factors) {
         Table durations = parameters.table(DURATIONS.name());
-        Table kmod = parameters.table(KMOD.name());
-        String serviceClass = parameters.word(SERVICE_CLASS.name());
         return present(factors).stream()
                 .map(action -> row(durations, "action", action).word("duration"))
-                .map(duration -> new Modification(
-                        duration,
-                        row(kmod, "serviceClass", serviceClass, "duration", duration)
-                                .number("kmod", RATIO)))
+                .map(duration -> ofDuration(parameters, duration))
                 .max(Comparator.comparingDouble(Modification::kmod))
                 .orElseThrow();
+    }
+
+    /** Of these actions together with another of a stated duration. */
+    static Modification of(Parameters parameters, ActionFactors factors, String otherDuration) {
+        Modification without = of(parameters, factors);
+        Modification other = ofDuration(parameters, otherDuration);
+        return other.kmod() > without.kmod() ? other : without;
+    }
+
+    private static Modification ofDuration(Parameters parameters, String duration) {
+        String serviceClass = parameters.word(SERVICE_CLASS.name());
+        return new Modification(
+                duration,
+                row(parameters.table(KMOD.name()), "serviceClass", serviceClass, "duration", duration)
+                        .number("kmod", RATIO));
     }
 
     private static List<String> present(ActionFactors factors) {

@@ -101,14 +101,10 @@ final class PostsAndFootings {
                 number(
                         "footing top above ground",
                         MeasureUnit.MILLIMETRE,
-                        FootingPlace.class,
-                        FOOTINGS,
+                        Subject.class,
+                        BOTH,
                         "The height of the concrete's top above the ground.",
-                        (footing, context) -> Observations.length(
-                                footing.footing().topAboveGround(),
-                                "h_top",
-                                "the height of the concrete's top above the ground at " + footing.label(),
-                                footing.pointer().child("topAboveGround"))),
+                        (subject, context) -> ofFooting(subject, PostsAndFootings::topAboveGround)),
                 flag(
                         "footing top sheds water",
                         FootingPlace.class,
@@ -132,6 +128,14 @@ final class PostsAndFootings {
                 contradicted ? Optional.empty() : stated,
                 post.pointer().child("groundEnd"),
                 "the end of " + post.label() + " in ground or concrete: uncut, cut-and-treated or cut-untreated");
+    }
+
+    private static Observation topAboveGround(FootingPlace footing) {
+        return Observations.length(
+                footing.footing().topAboveGround(),
+                "h_top",
+                "the height of the concrete's top above the ground at " + footing.label(),
+                footing.pointer().child("topAboveGround"));
     }
 
     private static Observation embedment(FootingPlace footing) {

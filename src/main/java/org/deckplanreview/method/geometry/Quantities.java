@@ -12,6 +12,7 @@ public final class Quantities {
                     FallAndBoards.quantities(),
                     EdgesAndGuards.quantities(),
                     PostsAndFootings.quantities(),
+                    Stability.quantities(),
                     TimberAndMetal.quantities(),
                     AsBuilt.quantities())
             .flatMap(List::stream)

@@ -279,6 +279,7 @@ public final class TextRendering {
         digest("Bytes received", provenance.received());
         digest("Submission in canonical form", provenance.submission());
         digest("Edition with its standards", provenance.edition());
+        report.edition().bases().forEach(b -> digest(b.title(), b.digest()));
         report.edition().basedOn().forEach(b -> digest(b.title() + ", " + b.edition(), b.digest()));
         digest("This report in canonical form, without its provenance", provenance.report());
     }

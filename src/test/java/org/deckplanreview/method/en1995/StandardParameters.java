@@ -36,6 +36,7 @@ final class StandardParameters implements Parameters {
                 .read("en338-2016")
                 .read("en1990-2002")
                 .read("en1995-1-1-2004")
+                .read("bs5268-2-2002")
                 .with("ksysLeastMembers", 4)
                 .with("ksysLargestSpacing", 610, MeasureUnit.MILLIMETRE)
                 .with("loading", "uniform")

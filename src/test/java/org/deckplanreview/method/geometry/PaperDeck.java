@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
+import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.Deck;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
@@ -19,12 +20,14 @@ import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.Span;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.Beam;
+import org.deckplanreview.submission.Brace;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Edge;
 import org.deckplanreview.submission.Footing;
@@ -58,6 +61,7 @@ public final class PaperDeck {
     private Derived<Double> postBottomMm = Derived.known(50.0);
     private Derived<ActionForces> footingForces = Derived.known(new ActionForces(12_000, 20_000, 18_000, 3_000, 4_000));
     private boolean edgesDescribed = true;
+    private List<Span> joistSpans = List.of();
 
     public PaperDeck with(String pointer, Object value) {
         document.with(pointer, value);
@@ -71,6 +75,18 @@ public final class PaperDeck {
 
     public PaperDeck without(String pointer) {
         document.without(pointer);
+        return this;
+    }
+
+    /** Spans of the joists from support to support. */
+    public PaperDeck joistSpans(double... mm) {
+        List<Span> spans = new ArrayList<>();
+        double at = 0;
+        for (double length : mm) {
+            spans.add(new Span(Span.Kind.BETWEEN_SUPPORTS, at, at + length));
+            at += length;
+        }
+        joistSpans = spans;
         return this;
     }
 
@@ -172,7 +188,7 @@ public final class PaperDeck {
                 edges(platform),
                 List.of(),
                 List.of(),
-                List.of(),
+                braces(submission, platform),
                 List.of());
     }
 
@@ -196,7 +212,7 @@ public final class PaperDeck {
                         new PlanLine(new PlanPoint(400, 0), new PlanPoint(400, 3600)),
                         3600,
                         List.of(onLedger),
-                        List.of(),
+                        joistSpans,
                         List.of(),
                         400,
                         13,
@@ -219,6 +235,23 @@ public final class PaperDeck {
                 List.of(),
                 List.of(),
                 clearanceMm);
+    }
+
+    private List<BraceLine> braces(Submission submission, Platform platform) {
+        List<BraceLine> lines = new ArrayList<>();
+        for (int i = 0; i < platform.braces().size(); i++) {
+            Brace brace = platform.braces().get(i);
+            lines.add(new BraceLine(
+                    0,
+                    PLATFORM.child("braces").child(i),
+                    brace.displayLabel(),
+                    brace,
+                    submission.timber(brace.timber()),
+                    StrictMath.hypot(brace.below().mm(), brace.reach().mm()),
+                    45,
+                    brace.direction().dy() == 0));
+        }
+        return lines;
     }
 
     private LedgerLine ledger(Submission submission, Ledger ledger) {

@@ -36,6 +36,7 @@ class QuantitiesTest {
             "free-standing",
             "fixing kind",
             "difference of measured diagonals",
+            "reach over ledger length",
             "deviation of measured diagonals");
 
     record Example(
@@ -90,6 +91,27 @@ class QuantitiesTest {
                 embedded("ground end of post", SubjectKind.POSTS, word("uncut"), "/platforms/0/posts/0/groundEnd"),
                 unsurveyed("post height", SubjectKind.POSTS, number(600, MILLIMETRE)),
                 unsurveyed("post length", SubjectKind.POSTS, number(600, MILLIMETRE)),
+                new Example(
+                        "unbraced post height",
+                        SubjectKind.POSTS,
+                        number(600, MILLIMETRE),
+                        d -> d.without("/platforms/0/ledger"),
+                        d -> d.without("/platforms/0/ledger").unsurveyed(),
+                        "/site/groundLevels"),
+                new Example(
+                        "fewest braces",
+                        SubjectKind.PLATFORMS,
+                        number(1, RATIO),
+                        QuantitiesTest::braced,
+                        d -> braced(d).withJson("/platforms/0/beams", "[]"),
+                        "/platforms/0/beams"),
+                new Example(
+                        "distance between beams",
+                        SubjectKind.JOISTS,
+                        number(1800, MILLIMETRE),
+                        d -> d.joistSpans(1200, 1800),
+                        d -> d,
+                        "/platforms/0/beams"),
                 example("footing kind", SubjectKind.POSTS, word("pad"), "/platforms/0/posts/0/footing"),
                 embedded(
                         "embedment",
@@ -197,6 +219,51 @@ class QuantitiesTest {
         assertThat(value(observe("free-standing", SubjectKind.POSTS, deck))).isEqualTo(no());
         assertThat(value(observe("free-standing", SubjectKind.POSTS, deck.without("/platforms/0/ledger"))))
                 .isEqualTo(yes());
+    }
+
+    /** Two braces along the beam, one across it, and no ledger. */
+    private static PaperDeck braced(PaperDeck deck) {
+        return deck.without("/platforms/0/ledger")
+                .withJson(
+                        "/platforms/0/braces",
+                        "[" + brace("K1", "P1", "[1, 0]") + "," + brace("K2", "P3", "[-1, 0]") + ","
+                                + brace("K3", "P1", "[0, 1]") + "]");
+    }
+
+    private static String brace(String id, String post, String direction) {
+        return "{\"id\": \"" + id + "\", \"timber\": \"J\", \"post\": \"" + post + "\", \"direction\": " + direction
+                + ", \"below\": 400, \"reach\": 400}";
+    }
+
+    @Test
+    void posts_are_unbraced_until_braces_stand_both_ways() {
+        PaperDeck oneWay = braced(new PaperDeck()).without("/platforms/0/braces/2");
+        assertThat(value(observe("unbraced post height", SubjectKind.POSTS, oneWay)))
+                .isEqualTo(number(600, MILLIMETRE));
+        assertThat(observe("unbraced post height", SubjectKind.POSTS, braced(new PaperDeck())))
+                .isInstanceOf(Observation.NotApplicable.class);
+        assertThat(observe("unbraced post height", SubjectKind.POSTS, new PaperDeck()))
+                .isInstanceOf(Observation.NotApplicable.class);
+    }
+
+    @Test
+    void braces_are_counted_only_where_they_alone_hold_the_deck() {
+        assertThat(observe("fewest braces", SubjectKind.PLATFORMS, new PaperDeck()))
+                .isInstanceOf(Observation.NotApplicable.class);
+        assertThat(observe("fewest braces", SubjectKind.PLATFORMS, new PaperDeck().without("/platforms/0/ledger")))
+                .isInstanceOf(Observation.NotApplicable.class);
+    }
+
+    /** 3600 mm from the wall over a ledger of 4800 mm. */
+    @Test
+    void the_reach_from_the_wall_is_measured_in_lengths_of_the_ledger() {
+        assertThat(value(observe("reach over ledger length", SubjectKind.PLATFORMS, new PaperDeck())))
+                .isEqualTo(number(0.75, RATIO));
+        assertThat(observe(
+                        "reach over ledger length",
+                        SubjectKind.PLATFORMS,
+                        new PaperDeck().without("/platforms/0/ledger")))
+                .isInstanceOf(Observation.NotApplicable.class);
     }
 
     @Test

@@ -1,0 +1,87 @@
+package org.deckplanreview.method.en1995;
+
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.layout.BraceLine;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/** Force in a brace against the design resistance that the submission states for the fixing at either end. */
+final class BraceFixing implements Method {
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "en1995.braceFixing",
+            "statics of a braced frame, against a stated resistance",
+            "force on the brace's fixing",
+            KILONEWTON,
+            List.of(SubjectKind.BRACES),
+            BraceBasis.PARAMETERS,
+            "The brace's share of the horizontal load as a force along it, against the stated design resistance of its"
+                    + " fixings.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        BraceLine brace = (BraceLine) subject;
+        return BraceBasis.evaluate(brace, parameters, context, basis -> fixed(brace, basis));
+    }
+
+    private static Evaluation fixed(BraceLine brace, BraceBasis basis) {
+        Combination combination = basis.worst();
+        double force = NEWTON_.convert(basis.forceN(combination), KILONEWTON);
+        Pointer pointer = brace.pointer().child("fixingResistance");
+        Optional<Measure> stated = brace.brace().fixingResistance();
+        if (stated.isEmpty()) {
+            return new Evaluation.Missing(List.of(new Need(
+                    pointer,
+                    "the design resistance of the fixing at either end of " + brace.label() + ", in kN; from "
+                            + roundedUp(force) + " kN on it complies")));
+        }
+        double resistance = stated.get().in(KILONEWTON);
+        if (resistance <= 0) {
+            return new Evaluation.OutOfScope("a fixing without resistance holds no brace", "");
+        }
+        Working w = new Working();
+        basis.writeForce(w, combination);
+        w.given(
+                "F_v,Rd",
+                KILONEWTON.convert(resistance, NEWTON_),
+                NEWTON_,
+                "stated design resistance of each fixing",
+                "",
+                pointer);
+        w.step("utilisation", "F_b,d / F_v,Rd", force / resistance, RATIO, "");
+        return new Evaluation.Measured(
+                Measure.of(force, KILONEWTON),
+                Sense.AT_MOST,
+                Measure.of(resistance, KILONEWTON),
+                force / resistance,
+                "combination " + combination.id() + basis.load().words(),
+                w.steps(),
+                basis.assumptions());
+    }
+
+    /** To 0.1 kN, so that whoever gives this value complies. */
+    private static String roundedUp(double kN) {
+        return BigDecimal.valueOf(kN).setScale(1, RoundingMode.CEILING).toPlainString();
+    }
+}

@@ -1,0 +1,76 @@
+package org.deckplanreview.method.en1995;
+
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
+import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
+
+import java.util.List;
+import org.deckplanreview.layout.BraceLine;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.SidewaysSupport;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.submission.Direction;
+import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/**
+ * The length over which a post can buckle in one direction.
+ *
+ * @param factor on the whole height, by the foot and by whether the upper end is held
+ * @param heldTop whether a ledger or braces keep the upper end in its place in this direction
+ * @param clearMm the longest part between foot, braces in this direction and upper end
+ */
+record PostLength(double heightMm, double factor, boolean heldTop, boolean braced, double footPartMm, double clearMm) {
+    static final ParameterDescription FACTORS = ParameterDescription.table(
+            "postLengthFactors",
+            "effective length of a post over its clear height, by its foot (pad or embedded-post) and its upper end (held or"
+                    + " free in position)",
+            wordColumn("foot"),
+            wordColumn("top"),
+            numberColumn("factor", RATIO));
+
+    static PostLength of(
+            PostPlace post,
+            FootingKind foot,
+            double heightMm,
+            Direction direction,
+            SidewaysSupport support,
+            Parameters parameters) {
+        boolean held = support.isTiedToBuilding() || !support.braces(direction).isEmpty();
+        double factor = parameters
+                .table(FACTORS.name())
+                .find("foot", foot.word(), "top", held ? "held" : "free")
+                .orElseThrow(() -> new IllegalArgumentException(parameters.source(FACTORS.name())
+                        + " has no row for a foot of kind " + foot.word() + ", its top " + (held ? "held" : "free")))
+                .number("factor", RATIO);
+        List<Double> meetings = support.braces(direction, post).stream()
+                .map(BraceLine::brace)
+                .map(b -> Math.max(0, heightMm - b.below().mm()))
+                .sorted()
+                .toList();
+        double footPart = meetings.isEmpty() ? heightMm : meetings.get(0);
+        double longest = 0;
+        for (int i = 0; i < meetings.size(); i++) {
+            double to = i + 1 < meetings.size() ? meetings.get(i + 1) : heightMm;
+            longest = Math.max(longest, to - meetings.get(i));
+        }
+        return new PostLength(heightMm, factor, held, !meetings.isEmpty(), footPart, longest);
+    }
+
+    /** The whole height with its factor, or less where braces hold the post between: a brace never makes it longer. */
+    double effectiveMm() {
+        return Math.min(factor * heightMm, Math.max(factor * footPartMm, clearMm));
+    }
+
+    /** For the assumptions of a finding. */
+    String assumption(String plane, FootingKind foot) {
+        String post = foot == FootingKind.PAD ? "a post on a pad" : "an embedded post";
+        String top = heldTop ? "whose upper end is held in its place" : "whose upper end nothing but its foot holds";
+        return "Buckling " + plane + ": " + post + " " + top + " has an effective length of " + Numbers.plain(factor)
+                + " times "
+                + (braced
+                        ? "its part below the lowest brace, or its part above a brace if that is longer."
+                        : "its clear height.");
+    }
+}

@@ -1,0 +1,143 @@
+package org.deckplanreview.method.geometry;
+
+import static org.deckplanreview.method.geometry.DescribedQuantity.number;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.deckplanreview.layout.JoistLine;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.SidewaysSupport;
+import org.deckplanreview.layout.Span;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Observation;
+import org.deckplanreview.method.Quantity;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Direction;
+import org.deckplanreview.submission.SubjectKind;
+
+/** What keeps the frame from moving sideways, and how far apart its beams lie. */
+final class Stability {
+
+    private Stability() {}
+
+    static List<Quantity> quantities() {
+        return List.of(
+                number(
+                        "unbraced post height",
+                        MeasureUnit.MILLIMETRE,
+                        PostPlace.class,
+                        List.of(SubjectKind.POSTS),
+                        "The clear height of a post of a platform that no ledger holds and that has no brace along the"
+                                + " post's beam, or none across it.",
+                        Stability::unbracedHeight),
+                number(
+                        "fewest braces",
+                        MeasureUnit.RATIO,
+                        PlatformLayout.class,
+                        List.of(SubjectKind.PLATFORMS),
+                        "The number of braces along the platform's first beam or across it, whichever is smaller; of a"
+                                + " platform that has braces and no ledger.",
+                        Stability::fewestBraces),
+                number(
+                        "reach over ledger length",
+                        MeasureUnit.RATIO,
+                        PlatformLayout.class,
+                        List.of(SubjectKind.PLATFORMS),
+                        "How far the platform reaches from the wall, over the length of its ledger.",
+                        Stability::reach),
+                number(
+                        "distance between beams",
+                        MeasureUnit.MILLIMETRE,
+                        JoistLine.class,
+                        List.of(SubjectKind.JOISTS),
+                        "The largest distance along the joist from one beam or ledger to the next.",
+                        Stability::distanceBetweenBeams));
+    }
+
+    private static Observation unbracedHeight(PostPlace post, ReviewContext context) {
+        PlatformLayout platform = context.layout().platformOf(post);
+        SidewaysSupport support = new SidewaysSupport(platform);
+        if (support.isTiedToBuilding()) {
+            return Observations.notApplicable("a ledger ties the platform to a building");
+        }
+        Optional<Direction> along = support.alongBeam(post);
+        if (along.isEmpty()) {
+            return Observations.missing(
+                    platform.pointer().child("beams"), "the beam that " + post.label() + " carries");
+        }
+        boolean bracedAlong = !support.braces(along.get()).isEmpty();
+        boolean bracedAcross =
+                !support.braces(SidewaysSupport.across(along.get())).isEmpty();
+        if (bracedAlong && bracedAcross) {
+            return Observations.notApplicable("the platform is braced along the beam and across it");
+        }
+        String open =
+                bracedAlong ? "across its beam" : bracedAcross ? "along its beam" : "along its beam and across it";
+        return post.heightMm() instanceof Derived.Known<Double> height
+                ? Observations.number(
+                        "h_post",
+                        height.value(),
+                        MeasureUnit.MILLIMETRE,
+                        "clear height of the post",
+                        "no brace " + open,
+                        platform.pointer().child("braces"))
+                : Observations.missing(post.heightMm().needs());
+    }
+
+    private static Observation fewestBraces(PlatformLayout platform, ReviewContext context) {
+        SidewaysSupport support = new SidewaysSupport(platform);
+        if (support.isTiedToBuilding() || platform.braces().isEmpty()) {
+            return Observations.notApplicable(
+                    support.isTiedToBuilding()
+                            ? "a ledger ties the platform to a building"
+                            : "the platform has no braces");
+        }
+        Optional<Direction> along = support.alongFirstBeam();
+        if (along.isEmpty()) {
+            return Observations.missing(platform.pointer().child("beams"), "the beams of " + platform.label());
+        }
+        int alongBeam = support.braces(along.get()).size();
+        int acrossBeam = support.braces(SidewaysSupport.across(along.get())).size();
+        return Observations.number(
+                "n",
+                Math.min(alongBeam, acrossBeam),
+                MeasureUnit.RATIO,
+                "braces in the direction that has fewer",
+                alongBeam <= acrossBeam ? "along the first beam" : "across the first beam",
+                platform.pointer().child("braces"));
+    }
+
+    private static Observation reach(PlatformLayout platform, ReviewContext context) {
+        OptionalDouble reach = new SidewaysSupport(platform).reachOverLedger();
+        return reach.isEmpty()
+                ? Observations.notApplicable("no ledger ties the platform to a building")
+                : Observations.number(
+                        "k",
+                        reach.getAsDouble(),
+                        MeasureUnit.RATIO,
+                        "reach from the wall over the ledger's length",
+                        "",
+                        platform.pointer().child("ledger"));
+    }
+
+    private static Observation distanceBetweenBeams(JoistLine joist, ReviewContext context) {
+        OptionalDouble largest = joist.spans().stream()
+                .filter(s -> !s.isCantilever())
+                .mapToDouble(Span::lengthMm)
+                .max();
+        PlatformLayout platform = context.layout().platformOf(joist);
+        return largest.isPresent()
+                ? Observations.number(
+                        "l",
+                        largest.getAsDouble(),
+                        MeasureUnit.MILLIMETRE,
+                        "largest distance between beams or ledger along the joist",
+                        "",
+                        platform.pointer().child("beams"))
+                : Observations.missing(
+                        platform.pointer().child("beams"), "two beams, or a beam and a ledger, under " + joist.label());
+    }
+}

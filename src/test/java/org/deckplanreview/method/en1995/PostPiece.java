@@ -1,0 +1,399 @@
+package org.deckplanreview.method.en1995;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.BoardField;
+import org.deckplanreview.layout.BraceLine;
+import org.deckplanreview.layout.Deck;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.Layout;
+import org.deckplanreview.layout.LedgerLine;
+import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LoadPath;
+import org.deckplanreview.loadpath.MemberAnalysis;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.Beam;
+import org.deckplanreview.submission.BeamSeating;
+import org.deckplanreview.submission.Brace;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Direction;
+import org.deckplanreview.submission.Footing;
+import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.submission.FootingShape;
+import org.deckplanreview.submission.JoistSeating;
+import org.deckplanreview.submission.LengthUnit;
+import org.deckplanreview.submission.Occupancy;
+import org.deckplanreview.submission.PlanLine;
+import org.deckplanreview.submission.PlanPoint;
+import org.deckplanreview.submission.Platform;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Post;
+import org.deckplanreview.submission.Protection;
+import org.deckplanreview.submission.RulesetChoice;
+import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Submission;
+import org.deckplanreview.submission.Timber;
+import org.deckplanreview.submission.Use;
+
+/**
+ * Posts P1, P2, … in a row under one beam along x, all alike and with stated loads, to put methods to; on a platform of
+ * 4000 x 2000 mm without boards, joists or guards.
+ */
+final class PostPiece {
+    private static final Pointer PLATFORM = Pointer.of("/platforms/0");
+    private static final PlanLine LINE = new PlanLine(new PlanPoint(0, 0), new PlanPoint(4000, 0));
+    private static final Derived<Double> UNKNOWN = Derived.missing(Pointer.of("/site/groundLevels"), "ground levels");
+
+    private final double breadthMm;
+    private final double depthMm;
+    private Optional<String> strengthClass = Optional.of("C24");
+    private int count = 4;
+    private Derived<Double> heightMm = Derived.known(2000.0);
+    private Optional<FootingKind> foot = Optional.of(FootingKind.PAD);
+    private BeamSeating seating = BeamSeating.ON_POST;
+    private double beamBreadthMm = 47;
+    private boolean beam = true;
+    private boolean ledger;
+    private Derived<ActionForces> forces = Derived.known(new ActionForces(0, 0, 0, 0, 0));
+    private double weightN;
+    private Derived<String> category = Derived.known("A");
+    private Optional<Measure> wind = Optional.empty();
+    private Optional<Measure> resistance = Optional.empty();
+    private double braceBreadthMm = 47;
+    private final List<Brace> braces = new ArrayList<>();
+
+    private PostPiece(double breadthMm, double depthMm) {
+        this.breadthMm = breadthMm;
+        this.depthMm = depthMm;
+    }
+
+    /** @param breadthMm along the beam */
+    static PostPiece post(double breadthMm, double depthMm) {
+        return new PostPiece(breadthMm, depthMm);
+    }
+
+    PostPiece of(String className) {
+        strengthClass = Optional.ofNullable(className);
+        return this;
+    }
+
+    PostPiece count(int posts) {
+        count = posts;
+        return this;
+    }
+
+    PostPiece height(double mm) {
+        heightMm = Derived.known(mm);
+        return this;
+    }
+
+    PostPiece ofUnknownHeight() {
+        heightMm = UNKNOWN;
+        return this;
+    }
+
+    PostPiece foot(FootingKind kind) {
+        foot = Optional.ofNullable(kind);
+        return this;
+    }
+
+    PostPiece seated(BeamSeating how, double breadthOfBeamMm) {
+        seating = how;
+        beamBreadthMm = breadthOfBeamMm;
+        return this;
+    }
+
+    PostPiece withoutBeam() {
+        beam = false;
+        return this;
+    }
+
+    PostPiece onLedger() {
+        ledger = true;
+        return this;
+    }
+
+    /** Characteristic load on each post. */
+    PostPiece loads(double permanentN, double imposedN) {
+        forces = Derived.known(new ActionForces(permanentN, imposedN, imposedN, 0, 0));
+        return this;
+    }
+
+    PostPiece weight(double newtons) {
+        weightN = newtons;
+        return this;
+    }
+
+    PostPiece category(String word) {
+        category = Derived.known(word);
+        return this;
+    }
+
+    PostPiece wind(String pressure) {
+        wind = Optional.of(Measure.parse(pressure));
+        return this;
+    }
+
+    PostPiece braceBreadth(double mm) {
+        braceBreadthMm = mm;
+        return this;
+    }
+
+    PostPiece fixingResistance(double kN) {
+        resistance = Optional.of(Measure.of(kN, MeasureUnit.KILONEWTON));
+        return this;
+    }
+
+    PostPiece brace(String post, double dx, double dy, double belowMm, double reachMm) {
+        String id = "K" + (braces.size() + 1);
+        braces.add(new Brace(
+                id,
+                Optional.empty(),
+                "brace",
+                post,
+                new Direction(dx, dy),
+                Length.ofMm(belowMm),
+                Length.ofMm(reachMm),
+                resistance));
+        return this;
+    }
+
+    /** Puts a method to the first post. */
+    Evaluation evaluate(Method method, StandardParameters parameters) {
+        PlatformLayout platform = platform();
+        return method.evaluate(platform.posts().get(0), parameters, context(platform));
+    }
+
+    Evaluation evaluatePost(int index, Method method, StandardParameters parameters) {
+        PlatformLayout platform = platform();
+        return method.evaluate(platform.posts().get(index), parameters, context(platform));
+    }
+
+    Evaluation evaluateBrace(int index, Method method, StandardParameters parameters) {
+        PlatformLayout platform = platform();
+        return method.evaluate(platform.braces().get(index), parameters, context(platform));
+    }
+
+    LoadPath statedLoads() {
+        return new Stated();
+    }
+
+    private List<PostPlace> posts() {
+        List<PostPlace> posts = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            String id = "P" + (i + 1);
+            posts.add(new PostPlace(
+                    0,
+                    PLATFORM.child("posts").child(i),
+                    "post " + id,
+                    id,
+                    new Post(
+                            id,
+                            Optional.empty(),
+                            "post",
+                            new PlanPoint(i * 1000, 0),
+                            foot.map(f -> "F"),
+                            Optional.empty(),
+                            Optional.empty()),
+                    timber("post", breadthMm, depthMm),
+                    beam ? List.of("B") : List.of(),
+                    heightMm,
+                    Derived.known(0.0),
+                    Derived.known(0.0),
+                    heightMm,
+                    foot.map(this::footing)));
+        }
+        return posts;
+    }
+
+    private FootingPlace footing(FootingKind kind) {
+        Footing footing = new Footing(
+                "F",
+                Optional.empty(),
+                kind,
+                FootingShape.RECTANGULAR,
+                Length.ofMm(500),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        return new FootingPlace(
+                0, PLATFORM.child("footings").child(0), "footing F", footing, List.of(), 1, UNKNOWN, UNKNOWN);
+    }
+
+    private Timber timber(String id, double breadth, double depth) {
+        return new Timber(
+                id,
+                Optional.empty(),
+                Length.ofMm(breadth),
+                Length.ofMm(depth),
+                strengthClass,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private PlatformLayout platform() {
+        Beam drawn = new Beam(
+                "B",
+                Optional.empty(),
+                "beam",
+                1,
+                LINE,
+                List.of(),
+                seating,
+                JoistSeating.ON_TOP,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        Platform platform = new Platform(
+                "p",
+                Optional.empty(),
+                List.of(new PlanPoint(0, 0), new PlanPoint(4000, 0), new PlanPoint(4000, 2000), new PlanPoint(0, 2000)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                beam ? List.of(drawn) : List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                braces,
+                List.of(),
+                Optional.empty());
+        return new PlatformLayout(
+                0,
+                PLATFORM,
+                "platform p",
+                platform,
+                8e6,
+                UNKNOWN,
+                Optional.empty(),
+                List.of(),
+                beam ? List.of(beamLine()) : List.of(),
+                ledger ? Optional.of(ledgerLine()) : Optional.empty(),
+                posts(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                braceLines(),
+                List.of());
+    }
+
+    private BeamLine beamLine() {
+        return new BeamLine(
+                0,
+                PLATFORM.child("beams").child(0),
+                "beam B",
+                "B",
+                timber("beam", beamBreadthMm, 195),
+                1,
+                Optional.empty(),
+                LINE,
+                4000,
+                List.of(),
+                List.of(),
+                List.of(),
+                UNKNOWN);
+    }
+
+    private LedgerLine ledgerLine() {
+        return new LedgerLine(
+                0, PLATFORM.child("ledger"), "the ledger", timber("beam", 47, 195), LINE, 4000, List.of(), UNKNOWN);
+    }
+
+    private List<BraceLine> braceLines() {
+        List<BraceLine> lines = new ArrayList<>();
+        for (int i = 0; i < braces.size(); i++) {
+            Brace b = braces.get(i);
+            lines.add(new BraceLine(
+                    0,
+                    PLATFORM.child("braces").child(i),
+                    b.displayLabel(),
+                    b,
+                    timber("brace", braceBreadthMm, 97),
+                    StrictMath.hypot(b.below().mm(), b.reach().mm()),
+                    StrictMath.toDegrees(
+                            StrictMath.atan2(b.below().mm(), b.reach().mm())),
+                    b.direction().dy() == 0));
+        }
+        return lines;
+    }
+
+    private ReviewContext context(PlatformLayout layout) {
+        Submission submission = new Submission(
+                "ref",
+                Optional.empty(),
+                LengthUnit.MILLIMETRE,
+                LocalDate.of(2026, 1, 1),
+                new RulesetChoice("r", Optional.empty()),
+                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Site(
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        wind),
+                List.of(
+                        timber("post", breadthMm, depthMm),
+                        timber("beam", beamBreadthMm, 195),
+                        timber("brace", braceBreadthMm, 97)),
+                List.of(layout.platform()),
+                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Optional.empty());
+        return new ReviewContext(
+                new Layout(submission, new Deck(), List.of(layout), List.of()), new Stated(), List.of(category));
+    }
+
+    private final class Stated implements LoadPath {
+        @Override
+        public Derived<ActionForces> post(PostPlace post) {
+            return forces;
+        }
+
+        @Override
+        public Derived<Double> postWeightN(PostPlace post) {
+            return Derived.known(weightN);
+        }
+
+        @Override
+        public Derived<MemberAnalysis> member(Member member) {
+            throw new AssertionError("Not stated");
+        }
+
+        @Override
+        public Derived<BoardLoads> boards(BoardField boards) {
+            throw new AssertionError("Not stated");
+        }
+
+        @Override
+        public Derived<ActionForces> footing(FootingPlace footing) {
+            throw new AssertionError("Not stated");
+        }
+
+        @Override
+        public Derived<Double> footingWeightN(FootingPlace footing) {
+            throw new AssertionError("Not stated");
+        }
+    }
+}
