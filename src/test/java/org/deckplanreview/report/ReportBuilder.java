@@ -70,6 +70,7 @@ public final class ReportBuilder {
                 e.title(),
                 e.from(),
                 e.until(),
+                e.bases(),
                 e.basedOn(),
                 e.sources(),
                 e.loads(),
