@@ -38,12 +38,17 @@ public class VocabularyResource {
     }
 
     @Schema(name = "Vocabulary")
-    record Published(List<Quantity> quantities, List<Method> methods, List<Parameter> loadParameters) {
+    record Published(
+            List<Quantity> quantities,
+            List<Method> methods,
+            List<Parameter> loadParameters,
+            List<Parameter> scheduleParameters) {
         static Published of(Vocabulary vocabulary) {
             return new Published(
                     vocabulary.quantities().stream().map(Quantity::of).toList(),
                     vocabulary.methods().stream().map(Method::of).toList(),
-                    vocabulary.loadParameters().stream().map(Parameter::of).toList());
+                    vocabulary.loadParameters().stream().map(Parameter::of).toList(),
+                    vocabulary.scheduleParameters().stream().map(Parameter::of).toList());
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Quantity;
+import org.deckplanreview.schedule.SitePractice;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /** Every method and quantity that this version can compute, and so every one that a ruleset may name. */
@@ -21,7 +22,8 @@ public final class Catalogue {
         return new Vocabulary(
                 quantities.stream().map(Quantity::description).toList(),
                 methods.stream().map(Method::description).toList(),
-                Loads.PARAMETERS);
+                Loads.PARAMETERS,
+                SitePractice.PARAMETERS);
     }
 
     /** @throws IllegalStateException if there is none; a ruleset that was loaded names only those that there are */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.schedule.SiteSchedule;
 
 /**
  * What a review says, from the top down. Numbers are rounded for show; texts that come from the submission are untrusted.
@@ -15,6 +16,7 @@ import org.deckplanreview.assessment.Determination;
  * @param referrals matters for the local authority or a licensed engineer
  * @param findings worst first; those that are not applicable last
  * @param assumptions what was taken that the submission does not say
+ * @param schedule what the site takes along; empty where the edition gives no site practice
  */
 public record Report(
         String notice,
@@ -28,6 +30,7 @@ public record Report(
         List<String> referrals,
         List<ReportedFinding> findings,
         List<String> assumptions,
+        Optional<SiteSchedule> schedule,
         Provenance provenance) {
     public Report {
         cautions = List.copyOf(cautions);

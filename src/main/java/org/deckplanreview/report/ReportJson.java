@@ -19,11 +19,16 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.util.function.Function;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Worded;
 import org.deckplanreview.vocabulary.Sense;
 
-/** The report as JSON, format 1: members in the records' order, absent ones left out, numbers as plain decimals. */
+/**
+ * The report as JSON, format 1: members in the records' order, absent and missing ones left out, numbers rounded to plain
+ * decimals.
+ */
 public final class ReportJson {
     private static final ObjectMapper MAPPER = JsonMapper.builder()
             .addModule(new Jdk8Module())
@@ -32,7 +37,14 @@ public final class ReportJson {
                     .addSerializer(as(Worded.class, Worded::word))
                     .addSerializer(as(Pointer.class, Pointer::value))
                     .addSerializer(as(Sense.class, Sense::word))
-                    .addSerializer(as(MeasureUnit.class, MeasureUnit::symbol)))
+                    .addSerializer(as(MeasureUnit.class, MeasureUnit::symbol))
+                    .addSerializer(new Rounded(double.class))
+                    .addSerializer(new Rounded(Double.class))
+                    .addSerializer(new IfKnown()))
+            .withConfigOverride(
+                    Derived.class,
+                    derived -> derived.setInclude(
+                            JsonInclude.Value.construct(JsonInclude.Include.NON_EMPTY, JsonInclude.Include.ALWAYS)))
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .serializationInclusion(JsonInclude.Include.NON_ABSENT)
@@ -64,6 +76,35 @@ public final class ReportJson {
         ObjectNode tree = MAPPER.valueToTree(report);
         tree.remove("provenance");
         return tree.toString();
+    }
+
+    /** Numbers that are shown as they follow from the layout. */
+    private static final class Rounded extends StdSerializer<Double> {
+        Rounded(Class<Double> type) {
+            super(type);
+        }
+
+        @Override
+        public void serialize(Double value, JsonGenerator json, SerializerProvider provider) throws IOException {
+            json.writeNumber(Numbers.rounded(value));
+        }
+    }
+
+    /** What is missing counts as empty and so is left out. */
+    private static final class IfKnown extends StdSerializer<Derived<?>> {
+        IfKnown() {
+            super(Derived.class, false);
+        }
+
+        @Override
+        public boolean isEmpty(SerializerProvider provider, Derived<?> derived) {
+            return !derived.isKnown();
+        }
+
+        @Override
+        public void serialize(Derived<?> derived, JsonGenerator json, SerializerProvider provider) throws IOException {
+            provider.defaultSerializeValue(derived.get(), json);
+        }
     }
 
     private static <T> StdSerializer<T> as(Class<T> type, Function<T, String> text) {

@@ -14,6 +14,7 @@ import org.deckplanreview.provenance.CanonicalJson;
 import org.deckplanreview.provenance.Digest;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.Rule;
+import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -57,10 +58,13 @@ public final class Reports {
                 canonicalDigest(submissionJson),
                 assessment.edition().digest(),
                 "");
-        Report unsealed = unsealed(assessment, provenance);
+        Optional<SiteSchedule> schedule =
+                assessment.edition().schedule().map(practice -> SiteSchedule.derive(assessment.layout(), practice));
+        Report unsealed = unsealed(assessment, schedule, provenance);
         String digest = canonicalDigest(ReportJson.withoutProvenance(unsealed));
         return unsealed(
                 assessment,
+                schedule,
                 new Provenance(
                         provenance.service(),
                         provenance.received(),
@@ -69,7 +73,7 @@ public final class Reports {
                         digest));
     }
 
-    private Report unsealed(Assessment assessment, Provenance provenance) {
+    private Report unsealed(Assessment assessment, Optional<SiteSchedule> schedule, Provenance provenance) {
         Submission submission = assessment.layout().submission();
         List<Finding> ordered = assessment.findings().stream().sorted(ORDER).toList();
         List<ReportedFinding> findings = ordered.stream().map(this::reported).toList();
@@ -85,6 +89,7 @@ public final class Reports {
                 gathered(assessment.edition().referrals(), ordered, Provision::referral),
                 findings,
                 assessment.assumptions(),
+                schedule,
                 provenance);
     }
 

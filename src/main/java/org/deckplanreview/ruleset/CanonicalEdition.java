@@ -44,6 +44,7 @@ final class CanonicalEdition {
                 e.basedOn(),
                 e.sources(),
                 e.loads(),
+                e.schedule(),
                 e.provisions(),
                 e.cautions(),
                 e.referrals(),
@@ -81,6 +82,7 @@ final class CanonicalEdition {
         loads.put("imposed", e.loads().imposed().stream().map(this::imposed).toList());
         loads.put("parameters", parameters((ResolvedParameters) e.loads().parameters()));
         json.put("loads", loads);
+        e.schedule().ifPresent(practice -> json.put("schedule", parameters((ResolvedParameters) practice)));
         json.put("provisions", e.provisions().stream().map(this::provision).toList());
         json.put("standards", used);
         return json;

@@ -3,6 +3,7 @@ package org.deckplanreview.ruleset;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.vocabulary.Parameters;
 
 /**
  * One edition of a region's ruleset, resolved and checked.
@@ -13,6 +14,8 @@ import java.util.Optional;
  * @param bases the files it shares with other editions, in order, each with its digest
  * @param basedOn the standards' files it uses, in order, each with its digest
  * @param sources every source that it cites, in the file's order
+ * @param schedule values of site practice, those of {@link
+ *     org.deckplanreview.vocabulary.Vocabulary#scheduleParameters()}; without them a report has no site schedule
  * @param cautions that every report under this edition prints
  * @param referrals that every report under this edition prints
  * @param canonical the resolved edition as canonical JSON (RFC 8785), from which the digest is taken
@@ -29,6 +32,7 @@ public record Edition(
         List<BasedOn> basedOn,
         List<Source> sources,
         LoadRules loads,
+        Optional<Parameters> schedule,
         List<Provision> provisions,
         List<String> cautions,
         List<String> referrals,

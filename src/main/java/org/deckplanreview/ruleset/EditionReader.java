@@ -80,6 +80,7 @@ final class EditionReader {
                     .fault("The last day in force is before the first", "a day from " + from.get() + " on");
         }
         Optional<LoadRules> loads = onlyLoads().filter(Entry::isSound).flatMap(this::loads);
+        Optional<Parameters> schedule = only("schedule").filter(Entry::isSound).flatMap(this::schedule);
         List<Provision> provisions = provisions();
         account();
         // A fault may also stand in a standard's file, found only when its value was used.
@@ -88,11 +89,16 @@ final class EditionReader {
                         && standards.values().stream().allMatch(StandardFile::faultless)
                         && standards.size() == composition.membersOf("uses").size();
         return complete
-                ? Optional.of(edition(from.orElseThrow(), until, loads.orElseThrow(), provisions))
+                ? Optional.of(edition(from.orElseThrow(), until, loads.orElseThrow(), schedule, provisions))
                 : Optional.empty();
     }
 
-    private Edition edition(LocalDate from, Optional<LocalDate> until, LoadRules loads, List<Provision> provisions) {
+    private Edition edition(
+            LocalDate from,
+            Optional<LocalDate> until,
+            LoadRules loads,
+            Optional<Parameters> schedule,
+            List<Provision> provisions) {
         List<Edition.Base> bases = composition.files().stream()
                 .filter(file -> file != root)
                 .map(file -> new Edition.Base(
@@ -111,6 +117,7 @@ final class EditionReader {
                 basedOn,
                 citations.all(),
                 loads,
+                schedule,
                 provisions,
                 texts("cautions"),
                 texts("referrals"),
@@ -147,14 +154,20 @@ final class EditionReader {
 
     /** The loads of the one file that has them. */
     private Optional<Entry> onlyLoads() {
-        List<Entry> all = composition.each("loads").toList();
-        if (all.isEmpty()) {
+        Optional<Entry> loads = only("loads");
+        if (loads.isEmpty()) {
             root.fault("'loads' is missing", "loads here or in a base");
         }
+        return loads;
+    }
+
+    /** What one of the files has under this name; a second one is told. */
+    private Optional<Entry> only(String name) {
+        List<Entry> all = composition.each(name).toList();
         all.stream()
                 .skip(1)
-                .forEach(loads ->
-                        loads.fault(all.get(0).file().path() + " has loads already", "loads in one of these files"));
+                .forEach(entry -> entry.fault(
+                        all.get(0).file().path() + " has " + name + " already", name + " in one of these files"));
         return all.stream().findFirst();
     }
 
@@ -230,13 +243,22 @@ final class EditionReader {
                                 needed.account(name, path, citations.isCited(name) || layers.isUsed(name))));
     }
 
+    private Optional<Parameters> schedule(Entry schedule) {
+        refuseUncited(schedule);
+        return parameters.read(schedule, "the site schedule", vocabulary.scheduleParameters(), Optional.empty());
+    }
+
+    private static void refuseUncited(Entry entry) {
+        entry.membersOf("with").values().stream()
+                .filter(value -> !value.isMap())
+                .forEach(value -> value.fault("This value has no citation", "{value, cite}"));
+    }
+
     private Optional<LoadRules> loads(Entry loads) {
         ConditionReader.refuseUnreachable(loads.member("imposed"));
         List<LoadRules.ImposedRow> rows = new ArrayList<>();
         loads.member("imposed").items().forEach(row -> imposed(row).ifPresent(rows::add));
-        loads.membersOf("with").values().stream()
-                .filter(value -> !value.isMap())
-                .forEach(value -> value.fault("This value has no citation", "{value, cite}"));
+        refuseUncited(loads);
         Optional<Parameters> resolved =
                 parameters.read(loads, "the load path", vocabulary.loadParameters(), Optional.empty());
         return resolved.map(p -> new LoadRules(rows, p));

@@ -31,7 +31,7 @@ class ArchitectureTest {
     private static final String[] CORE = {
         ROOT + ".measure..", ROOT + ".provenance..", ROOT + ".submission..", ROOT + ".layout..", ROOT + ".loadpath..",
         ROOT + ".vocabulary..", ROOT + ".ruleset..", ROOT + ".method..", ROOT + ".assessment..", ROOT + ".report..",
-        ROOT + ".review..", ROOT + ".rendering.."
+        ROOT + ".review..", ROOT + ".rendering..", ROOT + ".schedule.."
     };
 
     private static JavaClasses code;
@@ -87,7 +87,11 @@ class ArchitectureTest {
         noClasses()
                 .that()
                 .resideInAnyPackage(
-                        ROOT + ".layout..", ROOT + ".loadpath..", ROOT + ".method..", ROOT + ".assessment..")
+                        ROOT + ".layout..",
+                        ROOT + ".loadpath..",
+                        ROOT + ".method..",
+                        ROOT + ".schedule..",
+                        ROOT + ".assessment..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("com.fasterxml..", "org.json..", "org.everit..")

@@ -24,6 +24,11 @@ public final class GivenParameters implements Parameters {
         return this;
     }
 
+    public GivenParameters table(String name, List<Table.Row> rows) {
+        tables.put(name, new Table(name, "the test's " + name, rows));
+        return this;
+    }
+
     /** A table of two columns: words, and what they lead to. */
     public GivenParameters table(String name, String wordColumn, String valueColumn, Map<String, Value> rows) {
         List<Table.Row> all = new ArrayList<>();

@@ -46,6 +46,7 @@ public final class ReportBuilder {
                             ParameterDescription.number("gammaM", MeasureUnit.RATIO, "partial factor"),
                             ParameterDescription.table("kmod", "modification factors")),
                     "Bending, (6.11).")),
+            List.of(),
             List.of());
 
     private ReportBuilder() {}
@@ -57,6 +58,34 @@ public final class ReportBuilder {
     public static Report report(String reference, FindingBuilder... findings) {
         return new Reports(VOCABULARY, VERSION)
                 .of(assessment(reference, findings), SUBMISSION.getBytes(StandardCharsets.UTF_8), SUBMISSION);
+    }
+
+    /** Without findings, on a layout of its own and with a site schedule by the values of practice given. */
+    public static Report report(Layout layout, Parameters practice) {
+        Edition e = edition();
+        Edition withPractice = new Edition(
+                e.region(),
+                e.regionTitle(),
+                e.name(),
+                e.title(),
+                e.from(),
+                e.until(),
+                e.bases(),
+                e.basedOn(),
+                e.sources(),
+                e.loads(),
+                Optional.of(practice),
+                e.provisions(),
+                e.cautions(),
+                e.referrals(),
+                e.notes(),
+                e.canonical(),
+                e.digest());
+        return new Reports(VOCABULARY, VERSION)
+                .of(
+                        new Assessment(layout, withPractice, List.of(), List.of(), Determination.COMPLIES),
+                        SUBMISSION.getBytes(StandardCharsets.UTF_8),
+                        SUBMISSION);
     }
 
     public static Assessment assessment(String reference, FindingBuilder... builders) {
@@ -91,6 +120,7 @@ public final class ReportBuilder {
                         "sha256:" + "1".repeat(64))),
                 List.of(),
                 new LoadRules(List.of(), parameters()),
+                Optional.empty(),
                 List.of(),
                 List.of("Wet boards are slippery."),
                 List.of("Ask the authority whether the deck needs a permit."),

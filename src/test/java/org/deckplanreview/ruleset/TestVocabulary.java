@@ -55,7 +55,8 @@ final class TestVocabulary {
                     "Bending.")),
             List.of(
                     number("concentratedShare", MeasureUnit.RATIO, "share of one joist"),
-                    flag("shear", "whether shear deforms")));
+                    flag("shear", "whether shear deforms")),
+            List.of(number("sawKerf", MeasureUnit.MILLIMETRE, "what a saw takes")));
 
     private TestVocabulary() {}
 

@@ -16,7 +16,8 @@ public final class Quantities {
                     PostsAndFootings.quantities(),
                     Stability.quantities(),
                     Connections.quantities(),
-                    TimberAndMetal.quantities())
+                    TimberAndMetal.quantities(),
+                    AsBuilt.quantities())
             .flatMap(List::stream)
             .toList();
 

@@ -31,8 +31,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class QuantitiesTest {
 
     private static final String NATURAL = "{\"heartwoodClass\": 2, \"heartwoodOnly\": true}";
-    private static final List<String> NEVER_MISSING =
-            List.of("occupancy", "free-standing", "fixing kind", "reach over ledger length");
+    private static final List<String> NEVER_MISSING = List.of(
+            "occupancy",
+            "free-standing",
+            "fixing kind",
+            "difference of measured diagonals",
+            "reach over ledger length",
+            "deviation of measured diagonals");
 
     record Example(
             String name,
@@ -162,7 +167,16 @@ class QuantitiesTest {
                         number(2, MILLIMETRE),
                         d -> d.without("/protection/fixings/0"),
                         d -> d.without("/protection/fixings/0").without("/protection/fixings/0/thickness"),
-                        "/protection/fixings/0/thickness"));
+                        "/protection/fixings/0/thickness"),
+                new Example(
+                        "measured fall",
+                        SubjectKind.PLATFORMS,
+                        number(0.0125, RATIO),
+                        d -> d.withJson(
+                                "/siteMeasurements",
+                                "{\"levels\": [{\"at\": [0, 3600], \"z\": 900}, {\"at\": [0, 0], \"z\": 855}]}"),
+                        d -> d.withJson("/siteMeasurements", "{\"levels\": [{\"at\": [0, 3600], \"z\": 900}]}"),
+                        "/siteMeasurements/levels"));
     }
 
     @ParameterizedTest

@@ -1,0 +1,44 @@
+package org.deckplanreview.layout;
+
+import org.deckplanreview.submission.Beam;
+import org.deckplanreview.submission.BeamSeating;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Platform;
+
+/** Levels along the beams of a platform, with its fall. */
+public final class FrameLevels {
+
+    private final Platform platform;
+    private final DeckLevels levels;
+
+    private FrameLevels(Platform platform, DeckLevels levels) {
+        this.platform = platform;
+        this.levels = levels;
+    }
+
+    public static FrameLevels of(Layout layout, PlatformLayout platform) {
+        return new FrameLevels(
+                platform.platform(), DeckLevels.of(layout.submission(), platform.platform(), platform.pointer()));
+    }
+
+    /** Level of a beam's upper face, mm, at a place in mm along the beam. */
+    public Derived<Double> topMm(BeamLine beam, double atMm) {
+        return levels.carrierTop(described(beam).joists())
+                .map(plane -> plane.levelMm(Axis.pointAt(beam.line(), atMm / beam.lengthMm())));
+    }
+
+    /** Level at which a post under or beside the beam ends, mm: the beam's underside, or its upper face where it is fixed to the post's sides. */
+    public Derived<Double> seatMm(BeamLine beam, double atMm) {
+        double below = described(beam).seating() == BeamSeating.ON_POST
+                ? beam.timber().depth().mm()
+                : 0;
+        return topMm(beam, atMm).map(top -> top - below);
+    }
+
+    private Beam described(BeamLine beam) {
+        return platform.beams().stream()
+                .filter(b -> b.id().equals(beam.id()))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,10 @@
+package org.deckplanreview.schedule;
+
+import org.deckplanreview.submission.Derived;
+
+/**
+ * Ends to be treated as they are cut.
+ *
+ * @param of the kind of member
+ */
+public record CutEnds(String of, Derived<Integer> ends) {}

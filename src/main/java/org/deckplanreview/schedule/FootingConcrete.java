@@ -1,0 +1,16 @@
+package org.deckplanreview.schedule;
+
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Pointer;
+
+/** @param volumeM3 of a footing's concrete, less the embedded part of the post */
+public record FootingConcrete(Pointer pointer, String label, Derived<Double> volumeM3) {
+
+    private static final double MM3_IN_M3 = 1e9;
+
+    static FootingConcrete of(FootingPlace footing) {
+        return new FootingConcrete(
+                footing.pointer(), footing.label(), footing.concreteVolumeMm3().map(v -> v / MM3_IN_M3));
+    }
+}
