@@ -12,8 +12,8 @@ import org.deckplanreview.measure.Measure;
  * @param rows lines of fasteners along the grain of the post
  * @param spacing between fasteners of one row
  * @param rowSpacing between rows
- * @param endDistance from the nearest fastener to the loaded end of the post
- * @param edgeDistance from the nearest fastener to the loaded edge of the beam
+ * @param endDistance from the nearest fastener to the upper end of the post
+ * @param edgeDistance from the nearest fastener to the loaded edge of the beam, the upper one where posts carry it
  * @param tensileStrength N/mm2, characteristic, of the fastener's steel
  * @param penetration of a screw into the piece that holds its point
  */

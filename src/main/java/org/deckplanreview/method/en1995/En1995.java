@@ -3,7 +3,7 @@ package org.deckplanreview.method.en1995;
 import java.util.List;
 import org.deckplanreview.method.Method;
 
-/** The methods of EN 1995-1-1:2004+A1+A2, in the order of its clauses: members, posts and braces, boards. */
+/** The methods of EN 1995-1-1:2004+A1+A2: members, posts and braces, boards, connections. */
 public final class En1995 {
     static final String SOURCE = "EN 1995-1-1:2004+A1:2008+A2:2014";
 
@@ -25,6 +25,12 @@ public final class En1995 {
                 new BraceFixing(),
                 new BoardBending(),
                 new BoardShear(),
-                new BoardDeflection());
+                new BoardDeflection(),
+                new JointShear(),
+                new JointSplitting(),
+                new JointDistance(),
+                new HangerForce(),
+                new LedgerFixingForce(),
+                new LedgerFixingDistance());
     }
 }

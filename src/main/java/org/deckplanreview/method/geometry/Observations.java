@@ -27,6 +27,11 @@ final class Observations {
         return new Observation.Found(Measure.of(value, unit), remark, working.steps());
     }
 
+    /** A calculated number with its working. */
+    static Observation found(double value, MeasureUnit unit, Working working) {
+        return new Observation.Found(Measure.of(value, unit), "", working.steps());
+    }
+
     static Observation length(Optional<Length> given, String symbol, String meaning, Pointer pointer) {
         return given.map(l -> number(symbol, l.mm(), MeasureUnit.MILLIMETRE, meaning, "", pointer))
                 .orElseGet(() -> missing(pointer, meaning + ", a length"));

@@ -13,6 +13,7 @@ public final class Quantities {
                     EdgesAndGuards.quantities(),
                     PostsAndFootings.quantities(),
                     Stability.quantities(),
+                    Connections.quantities(),
                     TimberAndMetal.quantities())
             .flatMap(List::stream)
             .toList();

@@ -22,14 +22,19 @@ import org.deckplanreview.loadpath.ActionForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.Beam;
+import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.BoardProfile;
 import org.deckplanreview.submission.Boards;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.EndNotch;
+import org.deckplanreview.submission.Joint;
+import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.NotchSide;
@@ -42,6 +47,7 @@ import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Use;
@@ -72,6 +78,9 @@ final class DeckPiece {
     private Derived<LoadPath.BoardLoads> boardLoads = Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
     private Optional<BoardProfile> profile = Optional.of(BoardProfile.SMOOTH);
     private double overhangMm;
+    private BeamSeating seating = BeamSeating.ON_POST;
+    private Optional<Joint> joint = Optional.empty();
+    private Optional<Measure> hangerResistance = Optional.empty();
 
     static DeckPiece joist() {
         return new DeckPiece();
@@ -173,6 +182,18 @@ final class DeckPiece {
         return this;
     }
 
+    /** Bolted or screwed to the sides of its posts. */
+    DeckPiece fixed(BeamSeating to, Joint by) {
+        seating = to;
+        joint = Optional.ofNullable(by);
+        return this;
+    }
+
+    DeckPiece hangersOf(Measure resistance) {
+        hangerResistance = Optional.of(resistance);
+        return this;
+    }
+
     DeckPiece under(Function<LinearAnalysis, LinearAnalysis> loads) {
         analysis = m -> Derived.known(loads.apply(LinearAnalysis.of(m)));
         return this;
@@ -191,6 +212,10 @@ final class DeckPiece {
     DeckPiece overhang(double mm) {
         overhangMm = mm;
         return this;
+    }
+
+    SubjectKind kind() {
+        return beam ? SubjectKind.BEAMS : SubjectKind.JOISTS;
     }
 
     Evaluation evaluate(Method method, Parameters parameters) {
@@ -267,8 +292,8 @@ final class DeckPiece {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                List.of(),
+                beam ? Optional.empty() : Optional.of(joistField()),
+                beam ? List.of(submitted()) : List.of(),
                 Optional.empty(),
                 List.of(),
                 List.of(),
@@ -317,6 +342,25 @@ final class DeckPiece {
                 List.of());
         return new ReviewContext(
                 new Layout(submission, new Deck(), List.of(layout), List.of()), new Stated(), List.of(category));
+    }
+
+    private JoistField joistField() {
+        return new JoistField("t", new Direction(1, 0), Length.ofMm(spacingMm), Optional.empty(), hangerResistance);
+    }
+
+    private Beam submitted() {
+        return new Beam(
+                "B",
+                Optional.empty(),
+                "t",
+                plies,
+                LINE,
+                List.of(),
+                seating,
+                JoistSeating.ON_TOP,
+                notch,
+                joint,
+                Optional.empty());
     }
 
     private List<PostPlace> posts() {

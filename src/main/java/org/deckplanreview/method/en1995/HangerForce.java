@@ -1,0 +1,165 @@
+package org.deckplanreview.method.en1995;
+
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.deckplanreview.layout.JoistLine;
+import org.deckplanreview.layout.MemberSupport;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.Effects;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.method.en1995.Combination.State;
+import org.deckplanreview.submission.JoistField;
+import org.deckplanreview.submission.JoistSeating;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/** Joist hangers by the characteristic resistance that their maker states, 2.4.3 (2.17). */
+final class HangerForce implements Method {
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "en1995.hanger",
+            En1995.SOURCE,
+            "force on a joist hanger",
+            NEWTON_,
+            List.of(SubjectKind.JOISTS),
+            List.of(
+                    StrengthClass.TABLE,
+                    Combination.COMBINATIONS,
+                    Combination.Psi.TABLE,
+                    Modification.SERVICE_CLASS,
+                    Modification.KMOD,
+                    Modification.DURATIONS,
+                    BeamJoint.GAMMA_M),
+            "Largest design reaction of the joist at a support where a hanger holds it, against k_mod R_k / γ_M of the hanger:"
+                    + " (2.17).");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        JoistLine joist = (JoistLine) subject;
+        if (joist.supports().stream().noneMatch(HangerForce::isHanger)) {
+            return new Evaluation.NotApplicable("No hanger holds it");
+        }
+        Optional<Measure> stated =
+                context.layout().platformOf(joist).platform().joists().flatMap(JoistField::hangerResistance);
+        Pointer pointer = joist.pointer().child("hangerResistance");
+        return MemberBasis.evaluate(
+                joist,
+                parameters,
+                context,
+                basis -> stated.<Evaluation>map(r -> Case.worst(places(basis, r.in(NEWTON_), pointer)))
+                        .orElseGet(() -> new Evaluation.Missing(List.of(need(joist, parameters, context, pointer)))));
+    }
+
+    private static boolean isHanger(MemberSupport support) {
+        return support.seating() == JoistSeating.HANGERS;
+    }
+
+    /** Names what all hangers of the platform would need, so that one answer serves all its joists. */
+    private static Need need(JoistLine joist, Parameters parameters, ReviewContext context, Pointer pointer) {
+        OptionalDouble enough = context.layout().platformOf(joist).joists().stream()
+                .map(j -> MemberBasis.evaluate(j, parameters, context, basis -> Case.worst(places(basis, 1, pointer))))
+                .filter(e -> e instanceof Evaluation.Measured)
+                .mapToDouble(e -> ((Evaluation.Measured) e).utilisation())
+                .max();
+        return new Need(
+                pointer,
+                "the characteristic resistance of one joist hanger, as its maker states it, in kN"
+                        + Enough.from(enough.orElseThrow()));
+    }
+
+    private static List<Place> places(MemberBasis basis, double resistanceN, Pointer pointer) {
+        List<Place> places = new ArrayList<>();
+        List<MemberSupport> supports = basis.member().supports();
+        for (Combination combination : basis.combinations(State.ULTIMATE)) {
+            Effects effects = basis.analysis().effects(combination.factors());
+            for (int i = 0; i < supports.size(); i++) {
+                double reaction =
+                        isHanger(supports.get(i)) ? effects.supports().get(i).largestReactionN() : 0;
+                places.add(new Place(basis, combination, i, Math.max(0, reaction), resistanceN, pointer));
+            }
+        }
+        return places;
+    }
+
+    /** One support under one combination. */
+    private record Place(
+            MemberBasis basis,
+            Combination combination,
+            int support,
+            double forceN,
+            double characteristicN,
+            Pointer pointer)
+            implements Case {
+
+        private Modification modification() {
+            return Modification.of(basis.parameters(), combination.factors());
+        }
+
+        private double gammaM() {
+            return basis.parameters().number(BeamJoint.GAMMA_M.name(), RATIO);
+        }
+
+        private double allowedN() {
+            return modification().kmod() * characteristicN / gammaM();
+        }
+
+        @Override
+        public double utilisation() {
+            return forceN / allowedN();
+        }
+
+        @Override
+        public Evaluation.Measured measured() {
+            return new Evaluation.Measured(
+                    Measure.of(forceN, NEWTON_),
+                    Sense.AT_MOST,
+                    Measure.of(allowedN(), NEWTON_),
+                    utilisation(),
+                    "at " + basis.supportName(support) + ", combination " + combination.id(),
+                    working(),
+                    List.of("Every fixing that the maker of the hangers asks for is in its hole."));
+        }
+
+        private List<WorkingStep> working() {
+            Parameters p = basis.parameters();
+            Working w = new Working();
+            w.given("R_k", characteristicN, NEWTON_, "characteristic resistance of a hanger", "", pointer);
+            w.given(
+                    "k_mod",
+                    modification().kmod(),
+                    RATIO,
+                    "modification factor, service class " + p.word(Modification.SERVICE_CLASS.name()) + ", "
+                            + modification().duration(),
+                    p.source(Modification.KMOD.name()));
+            w.given("γ_M", gammaM(), RATIO, "partial factor of connections", p.source(BeamJoint.GAMMA_M.name()));
+            w.step("R_d", "k_mod * R_k / γ_M", allowedN(), NEWTON_, "(2.17)");
+            w.given(
+                    "F_Ed",
+                    forceN,
+                    NEWTON_,
+                    "design reaction at " + basis.supportName(support) + ", " + combination.id(),
+                    p.source(Combination.COMBINATIONS.name()),
+                    basis.member().pointer());
+            w.step("utilisation", "F_Ed / R_d", utilisation(), RATIO, "");
+            return w.steps();
+        }
+    }
+}
