@@ -11,7 +11,7 @@ import org.deckplanreview.submission.SubjectKind;
 /**
  * A stretch of the outline with one kind of neighbour. Stretches that the submission does not describe are runs of their own.
  *
- * @param pointer of the edge; of the platform's edges where it is not described
+ * @param pointer of the edge; of the stair where one leaves; of the platform's edges where it is not described
  * @param edgeKind empty where the submission does not describe the stretch
  * @param drop from the boards' upper face to the ground beside it; along another platform to the upper face of that
  *     platform's boards, 0 where they lie as high or higher; along a wall as if the wall were not there

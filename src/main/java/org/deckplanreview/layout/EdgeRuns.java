@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Edge;
@@ -15,9 +16,13 @@ import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.Tolerances;
 
-/** The outline's sides split by the edges that the submission describes; what it leaves out is a run of its own. */
+/**
+ * The outline's sides split by the edges that the submission describes; what it leaves out is a run of its own. Where a
+ * stair leaves, all but walls are cut: that stretch belongs to the stair.
+ */
 final class EdgeRuns {
 
     private final Platform platform;
@@ -72,56 +77,108 @@ final class EdgeRuns {
         return Derived.known(largest == Double.NEGATIVE_INFINITY ? 0 : largest);
     }
 
-    /** The part of a side that an edge describes. */
-    private record Described(SharedStretch stretch, int edge) {
-
-        double from() {
-            return stretch.fromMm();
-        }
-
-        double to() {
-            return stretch.toMm();
-        }
-    }
+    /** A part of a side, and the index of the edge or stair that is drawn there; empty where nothing is. */
+    private record Stretch(double from, double to, OptionalInt index) {}
 
     private List<EdgeRun> split(PlanLine side) {
+        List<Stretch> stairs = along(side, lines(platform.stairs(), Stair::line));
+        return edges(side).stream()
+                .flatMap(s -> cut(side, s, isWall(s) ? List.of() : stairs).stream())
+                .toList();
+    }
+
+    private boolean isWall(Stretch edge) {
+        return kind(edge.index()).filter(EdgeKind.WALL::equals).isPresent();
+    }
+
+    private Optional<EdgeKind> kind(OptionalInt edge) {
+        return edge.isPresent()
+                ? Optional.of(platform.edges().get(edge.getAsInt()).kind())
+                : Optional.empty();
+    }
+
+    /** The whole side, edge by edge. */
+    private List<Stretch> edges(PlanLine side) {
         double length = Axis.length(side);
-        List<EdgeRun> runs = new ArrayList<>();
+        List<Stretch> all = new ArrayList<>();
         double reached = 0;
-        for (Described s : described(side)) {
+        for (Stretch s : along(side, lines(platform.edges(), Edge::line))) {
             double from = Math.max(reached, s.from());
             if (s.to() - from < SharedStretch.SHORTEST_MM) {
                 continue;
             }
             if (from - reached > Tolerances.OUTLINE_MM) {
-                runs.add(run(part(side, reached, from), OptionalInt.empty()));
+                all.add(new Stretch(reached, from, OptionalInt.empty()));
             } else {
                 from = reached;
             }
             double to = length - s.to() <= Tolerances.OUTLINE_MM ? length : s.to();
-            runs.add(run(part(side, from, to), OptionalInt.of(s.edge())));
+            all.add(new Stretch(from, to, s.index()));
             reached = to;
         }
         if (reached < length) {
-            runs.add(run(part(side, reached, length), OptionalInt.empty()));
+            all.add(new Stretch(reached, length, OptionalInt.empty()));
+        }
+        return all;
+    }
+
+    /** One edge, cut where stairs leave it; what would be left beside a stair within the tolerance belongs to the stair. */
+    private List<EdgeRun> cut(PlanLine side, Stretch edge, List<Stretch> stairs) {
+        List<EdgeRun> runs = new ArrayList<>();
+        double reached = edge.from();
+        for (Stretch stair : stairs) {
+            double from = Math.max(reached, stair.from());
+            double to = Math.min(edge.to(), stair.to());
+            if (to - from < SharedStretch.SHORTEST_MM) {
+                continue;
+            }
+            if (from - reached > Tolerances.OUTLINE_MM) {
+                runs.add(run(part(side, reached, from), edge.index()));
+            } else {
+                from = reached;
+            }
+            to = edge.to() - to <= Tolerances.OUTLINE_MM ? edge.to() : to;
+            runs.add(head(part(side, from, to), edge.index(), stair.index().getAsInt()));
+            reached = to;
+        }
+        if (reached < edge.to()) {
+            runs.add(run(part(side, reached, edge.to()), edge.index()));
         }
         return runs;
     }
 
-    private List<Described> described(PlanLine side) {
-        List<Described> stretches = new ArrayList<>();
-        for (int i = 0; i < platform.edges().size(); i++) {
-            int edge = i;
-            SharedStretch.of(side, platform.edges().get(i).line(), Tolerances.OUTLINE_MM)
-                    .ifPresent(s -> stretches.add(new Described(s, edge)));
+    private static <T> List<PlanLine> lines(List<T> drawn, Function<T, PlanLine> line) {
+        return drawn.stream().map(line).toList();
+    }
+
+    /** Where lines lie along a side, in order. */
+    private static List<Stretch> along(PlanLine side, List<PlanLine> lines) {
+        List<Stretch> stretches = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            OptionalInt index = OptionalInt.of(i);
+            SharedStretch.of(side, lines.get(i), Tolerances.OUTLINE_MM)
+                    .ifPresent(s -> stretches.add(new Stretch(s.fromMm(), s.toMm(), index)));
         }
         return stretches.stream()
-                .sorted(Comparator.comparingDouble(Described::from).thenComparingInt(Described::edge))
+                .sorted(Comparator.comparingDouble(Stretch::from)
+                        .thenComparingInt(s -> s.index().getAsInt()))
                 .toList();
     }
 
     private static PlanLine part(PlanLine side, double from, double to) {
         return new SharedStretch(from, to).on(side);
+    }
+
+    private EdgeRun head(PlanLine line, OptionalInt edge, int stair) {
+        return new EdgeRun(
+                platformIndex,
+                pointer.child("stairs").child(stair),
+                "the head of " + platform.stairs().get(stair).displayLabel(),
+                line,
+                Optional.of(EdgeKind.STAIR),
+                Optional.empty(),
+                Optional.empty(),
+                drop(line, kind(edge)));
     }
 
     private EdgeRun run(PlanLine line, OptionalInt index) {
@@ -150,7 +207,11 @@ final class EdgeRuns {
                 Optional.of(edge.kind()),
                 guard.isPresent() ? Optional.of(platform.guards().get(guard.getAsInt())) : Optional.empty(),
                 guard.isPresent() ? Optional.of(pointer.child("guards").child(guard.getAsInt())) : Optional.empty(),
-                edge.kind() == EdgeKind.PLATFORM ? toPlatform(line) : toGround(line));
+                drop(line, Optional.of(edge.kind())));
+    }
+
+    private Derived<Drop> drop(PlanLine line, Optional<EdgeKind> kind) {
+        return kind.filter(EdgeKind.PLATFORM::equals).isPresent() ? toPlatform(line) : toGround(line);
     }
 
     private Derived<Drop> toGround(PlanLine line) {

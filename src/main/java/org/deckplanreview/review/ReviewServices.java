@@ -12,6 +12,8 @@ import org.deckplanreview.method.durability.Durability;
 import org.deckplanreview.method.en1995.En1995;
 import org.deckplanreview.method.foundation.Foundation;
 import org.deckplanreview.method.geometry.Quantities;
+import org.deckplanreview.method.guard.Guards;
+import org.deckplanreview.method.stair.StairMethods;
 import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadResult;
@@ -31,7 +33,12 @@ public class ReviewServices {
     public static Catalogue catalogue() {
         return new Catalogue(
                 Quantities.all(),
-                Stream.of(En1995.methods(), Foundation.methods(), Durability.methods())
+                Stream.of(
+                                En1995.methods(),
+                                Foundation.methods(),
+                                Durability.methods(),
+                                Guards.methods(),
+                                StairMethods.methods())
                         .flatMap(List::stream)
                         .toList());
     }

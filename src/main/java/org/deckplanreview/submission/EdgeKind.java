@@ -1,10 +1,11 @@
 package org.deckplanreview.submission;
 
-/** What lies beside an edge. */
+/** What lies beside an edge. A submission describes the first three; where a stair leaves follows from the stair's line. */
 public enum EdgeKind implements Worded {
     OPEN("open"),
     WALL("wall"),
-    PLATFORM("platform");
+    PLATFORM("platform"),
+    STAIR("stair");
 
     private final String word;
 

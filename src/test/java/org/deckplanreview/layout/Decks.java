@@ -20,6 +20,7 @@ import org.deckplanreview.submission.FootingShape;
 import org.deckplanreview.submission.GroundLevel;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.HeavyItem;
+import org.deckplanreview.submission.HeavyItemKind;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.Ledger;
@@ -29,11 +30,13 @@ import org.deckplanreview.submission.LoadNature;
 import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
+import org.deckplanreview.submission.Planning;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Use;
@@ -58,6 +61,11 @@ public final class Decks {
     private final List<Footing> footings = new ArrayList<>();
     private final List<Edge> edges = new ArrayList<>();
     private final List<Guard> guards = new ArrayList<>();
+    private final List<Stair> stairs = new ArrayList<>();
+    private Occupancy occupancy = Occupancy.SINGLE_DWELLING;
+    private Optional<Planning> planning = Optional.empty();
+    private Optional<Boolean> overRoom = Optional.empty();
+    private Protection protection = new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty());
     private final List<Platform> others = new ArrayList<>();
     private String label = "terrace";
     private Optional<Level> level = Optional.empty();
@@ -231,7 +239,7 @@ public final class Decks {
     }
 
     public Decks guard(String id, double height) {
-        guards.add(new Guard(
+        return guard(new Guard(
                 id,
                 Optional.empty(),
                 Optional.of(new Length(height)),
@@ -241,6 +249,69 @@ public final class Decks {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty()));
+    }
+
+    public Decks guard(Guard guard) {
+        guards.add(guard);
+        return this;
+    }
+
+    public Decks stair(Stair stair) {
+        stairs.add(stair);
+        return this;
+    }
+
+    /** Of risers of 150 mm and goings of 300 mm. */
+    public Decks stair(String id, int risers, PlanLine line) {
+        return stair(new Stair(
+                id,
+                Optional.empty(),
+                line,
+                risers,
+                new Length(150),
+                new Length(300),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+    }
+
+    public Decks occupancy(Occupancy who) {
+        occupancy = who;
+        return this;
+    }
+
+    public Decks planning(Planning what) {
+        planning = Optional.of(what);
+        return this;
+    }
+
+    public Decks overRoom(boolean yes) {
+        overRoom = Optional.of(yes);
+        return this;
+    }
+
+    public Decks protection(Protection what) {
+        protection = what;
+        return this;
+    }
+
+    public Decks heavyItem(String id, Optional<HeavyItemKind> kind) {
+        heavyItems.add(new HeavyItem(
+                id,
+                Optional.empty(),
+                points(0, 0, 1000, 0, 1000, 1000),
+                Measure.of(15, MeasureUnit.KILONEWTON),
+                LoadNature.PERMANENT,
+                kind));
         return this;
     }
 
@@ -278,8 +349,8 @@ public final class Decks {
                 edges,
                 guards,
                 List.of(),
-                List.of(),
-                Optional.empty());
+                stairs,
+                overRoom);
     }
 
     public Submission submission() {
@@ -291,7 +362,7 @@ public final class Decks {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2025, 6, 1),
                 new RulesetChoice("uk-england", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems),
+                new Use(occupancy, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems),
                 new Site(
                         ground,
                         Optional.empty(),
@@ -299,11 +370,11 @@ public final class Decks {
                         Optional.empty(),
                         Optional.empty(),
                         List.of(),
-                        Optional.empty(),
+                        planning,
                         Optional.empty()),
                 timbers,
                 platforms,
-                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                protection,
                 Optional.empty());
     }
 

@@ -365,4 +365,118 @@ class EdgesTest {
                     assertThat(n.what()).isEqualTo("the finished level of terrace at a point, mm");
                 });
     }
+
+    @Test
+    void an_open_edge_is_cut_where_a_stair_leaves() {
+        PlatformLayout p = deck().levelGround(-100)
+                .guard("g1", 1100)
+                .edge(EdgeKind.OPEN, line(0, 0, 4000, 0), Optional.of("g1"))
+                .stair("s1", 4, line(2000, 0, 1000, 0))
+                .platform();
+        List<EdgeRun> near = p.edges().subList(0, 3);
+        assertThat(near.stream().map(EdgeRun::line))
+                .containsExactly(line(0, 0, 1000, 0), line(1000, 0, 2000, 0), line(2000, 0, 4000, 0));
+        assertThat(near.stream().map(e -> e.edgeKind().orElseThrow()))
+                .containsExactly(EdgeKind.OPEN, EdgeKind.STAIR, EdgeKind.OPEN);
+        assertThat(near.get(1).pointer()).isEqualTo(Pointer.of("/platforms/0/stairs/0"));
+        assertThat(near.get(1).label()).isEqualTo("the head of stair s1");
+        assertThat(near.get(1).guard()).isEmpty();
+        assertThat(p.guards().get(0).edges()).containsExactly(near.get(0), near.get(2));
+        assertThat(p.guards().get(0).lengthMm()).isEqualTo(3000);
+        assertThat(p.edges()).hasSize(6);
+    }
+
+    @Test
+    void a_stair_may_leave_an_edge_that_is_not_described() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.OPEN, line(0, 0, 3000, 0))
+                .stair("s1", 4, line(3000, 0, 4000, 0))
+                .platform()
+                .edges();
+        assertThat(edges.get(0).edgeKind()).contains(EdgeKind.OPEN);
+        assertThat(edges.get(1).edgeKind()).contains(EdgeKind.STAIR);
+        assertThat(edges).hasSize(5);
+    }
+
+    @Test
+    void a_stair_across_two_described_edges_cuts_both() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.OPEN, line(0, 0, 1500, 0))
+                .edge(EdgeKind.OPEN, line(1500, 0, 4000, 0))
+                .stair("s1", 4, line(1000, 0, 2000, 0))
+                .platform()
+                .edges();
+        assertThat(edges.subList(0, 4).stream().map(EdgeRun::line))
+                .containsExactly(
+                        line(0, 0, 1000, 0), line(1000, 0, 1500, 0), line(1500, 0, 2000, 0), line(2000, 0, 4000, 0));
+        assertThat(edges.get(1).edgeKind()).contains(EdgeKind.STAIR);
+        assertThat(edges.get(2).edgeKind()).contains(EdgeKind.STAIR);
+    }
+
+    @Test
+    void two_stairs_cut_one_edge_in_its_own_order() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.OPEN, line(0, 0, 4000, 0))
+                .stair("s1", 4, line(2500, 0, 3500, 0))
+                .stair("s2", 4, line(500, 0, 1500, 0))
+                .platform()
+                .edges();
+        assertThat(edges.subList(0, 5).stream().map(e -> e.edgeKind().orElseThrow()))
+                .containsExactly(EdgeKind.OPEN, EdgeKind.STAIR, EdgeKind.OPEN, EdgeKind.STAIR, EdgeKind.OPEN);
+        assertThat(edges.get(1).pointer()).isEqualTo(Pointer.of("/platforms/0/stairs/1"));
+    }
+
+    @Test
+    void no_sliver_of_ten_millimetres_is_left_beside_a_stair() {
+        List<EdgeRun> wide = deck().levelGround(0)
+                .edge(EdgeKind.OPEN, line(0, 0, 4000, 0))
+                .stair("s1", 4, line(10, 0, 3990, 0))
+                .platform()
+                .edges();
+        assertThat(wide).hasSize(4);
+        assertThat(wide.get(0).line()).isEqualTo(line(0, 0, 4000, 0));
+        assertThat(wide.get(0).edgeKind()).contains(EdgeKind.STAIR);
+        assertThat(deck().levelGround(0)
+                        .edge(EdgeKind.OPEN, line(0, 0, 4000, 0))
+                        .stair("s1", 4, line(11, 0, 3989, 0))
+                        .platform()
+                        .edges())
+                .hasSize(6);
+    }
+
+    @Test
+    void a_stair_does_not_leave_through_a_wall() {
+        assertThat(deck()
+                        .levelGround(0)
+                        .edge(EdgeKind.WALL, line(0, 0, 4000, 0))
+                        .stair("s1", 4, line(1000, 0, 2000, 0))
+                        .platform()
+                        .edges()
+                        .stream()
+                        .map(EdgeRun::edgeKind))
+                .doesNotContain(Optional.of(EdgeKind.STAIR))
+                .hasSize(4);
+    }
+
+    @Test
+    void a_stair_may_lead_down_to_another_platform() {
+        List<EdgeRun> edges = deck().levelGround(0)
+                .edge(EdgeKind.PLATFORM, line(0, 0, 4000, 0))
+                .stair("s1", 4, line(1000, 0, 2000, 0))
+                .platform()
+                .edges();
+        assertThat(edges.subList(0, 3).stream().map(e -> e.edgeKind().orElseThrow()))
+                .containsExactly(EdgeKind.PLATFORM, EdgeKind.STAIR, EdgeKind.PLATFORM);
+    }
+
+    @Test
+    void the_drop_at_a_stair_still_counts_for_the_height_of_the_platform() {
+        PlatformLayout p = deck().levelGround(-100)
+                .edge(EdgeKind.WALL, line(4000, 0, 4000, 3000))
+                .edge(EdgeKind.WALL, line(4000, 3000, 0, 3000))
+                .edge(EdgeKind.WALL, line(0, 3000, 0, 0))
+                .stair("s1", 4, line(0, 0, 4000, 0))
+                .platform();
+        assertThat(p.largestDropMm().get()).isEqualTo(600);
+    }
 }

@@ -9,8 +9,10 @@ public final class Quantities {
 
     private static final List<Quantity> ALL = Stream.of(
                     UseAndSite.quantities(),
+                    AccessAndPlanning.quantities(),
                     FallAndBoards.quantities(),
                     EdgesAndGuards.quantities(),
+                    Stairs.quantities(),
                     PostsAndFootings.quantities(),
                     Stability.quantities(),
                     Connections.quantities(),

@@ -1,0 +1,148 @@
+package org.deckplanreview.method.guard;
+
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.deckplanreview.layout.GuardRun;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.en1995.PartialFactors;
+import org.deckplanreview.method.en1995.SingleTimber;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.GuardPosts;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Timber;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/** What every check of a guard starts from: its loads, and the members that the submission must give. */
+record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewContext context) {
+
+    static final List<SubjectKind> SUBJECTS = List.of(SubjectKind.GUARDS);
+    static final String ALONG_LOAD = "The depth of the timber of guards lies along the horizontal load.";
+    static final String SEPARATE =
+            "The line load, the load on the infill's area and the load on one place of it act one at" + " a time.";
+
+    static Evaluation evaluate(
+            Subject subject, Parameters parameters, ReviewContext context, Function<GuardBasis, Evaluation> check) {
+        var occupancy = context.submission().use().occupancy();
+        return GuardLoads.find(parameters, occupancy)
+                .map(loads -> check.apply(new GuardBasis((GuardRun) subject, loads, parameters, context)))
+                .orElseGet(() -> new Evaluation.OutOfScope(
+                        "The table has no loads on guards for the occupancy " + occupancy.word(),
+                        parameters.source(GuardLoads.TABLE.name())));
+    }
+
+    private Pointer posts() {
+        return run.pointer().child("posts");
+    }
+
+    Pointer postsMember(String name) {
+        return posts().child(name);
+    }
+
+    Derived<GuardPosts> guardPosts() {
+        return Derived.of(
+                run.guard().posts(), posts(), "the posts of " + run.label() + ": their timber, spacing and fixing");
+    }
+
+    /** mm. */
+    Derived<Double> height() {
+        return Derived.of(
+                        run.guard().height(),
+                        run.pointer().child("height"),
+                        "the height of " + run.label() + " above the boards, a length")
+                .map(Length::mm);
+    }
+
+    Derived<String> rail() {
+        return Derived.of(
+                run.guard().rail(), run.pointer().child("rail"), "the timber of the top rail of " + run.label());
+    }
+
+    private Timber timber(String id) {
+        return context.submission().timber(id);
+    }
+
+    Optional<Evaluation> outOfScope(Derived<String> id) {
+        return id.optional().flatMap(i -> SingleTimber.outOfScope(timber(i), parameters));
+    }
+
+    Derived<SingleTimber> single(Derived<String> id) {
+        return id.flatMap(i -> SingleTimber.of(timber(i), context.submission().timberPointer(i), parameters));
+    }
+
+    /** γ_Q. */
+    double factor() {
+        return PartialFactors.of(parameters).imposed();
+    }
+
+    /** Where the line load acts, above the boards. */
+    double loadHeightMm(double guardHeightMm) {
+        return Math.min(guardHeightMm, parameters.number(GuardLoads.LARGEST_HEIGHT.name(), MILLIMETRE));
+    }
+
+    void writeFactor(Working w) {
+        w.given(
+                "γ_Q",
+                factor(),
+                RATIO,
+                "partial factor of the load on a guard",
+                parameters.source(PartialFactors.PARAMETER.name()));
+    }
+
+    void writeLineLoad(Working w) {
+        w.given(
+                "q_k",
+                loads.lineNPerMm(),
+                NEWTON_PER_MILLIMETRE,
+                "horizontal line load on the guard",
+                parameters.source(GuardLoads.TABLE.name()),
+                Pointer.of("/use/occupancy"));
+    }
+
+    void writeSpacing(Working w, GuardPosts posts) {
+        w.given("s", posts.spacing().mm(), MILLIMETRE, "spacing of the posts", "", postsMember("spacing"));
+    }
+
+    void writeHeights(Working w, double guardHeightMm) {
+        w.given(
+                "H",
+                guardHeightMm,
+                MILLIMETRE,
+                "height of the guard",
+                "",
+                run.pointer().child("height"));
+        w.given(
+                "h_max",
+                parameters.number(GuardLoads.LARGEST_HEIGHT.name(), MILLIMETRE),
+                MILLIMETRE,
+                "largest height at which the line load acts",
+                parameters.source(GuardLoads.LARGEST_HEIGHT.name()));
+        w.step("h", "min(H, h_max)", loadHeightMm(guardHeightMm), MILLIMETRE, "");
+    }
+
+    /** (6.11) of EN 1995-1-1 for a timber on its own; M_d stands in the working already. */
+    static Evaluation bending(
+            SingleTimber timber, double momentNmm, String meaning, Working w, List<String> assumptions) {
+        timber.writeBending(w, momentNmm, meaning);
+        return new Evaluation.Measured(
+                Measure.of(momentNmm / timber.sectionModulusMm3(), MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
+                Sense.AT_MOST,
+                Measure.of(timber.bendingStrength(), MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
+                timber.bendingUtilisation(momentNmm),
+                timber.loadDuration(),
+                w.steps(),
+                assumptions);
+    }
+}

@@ -1,0 +1,71 @@
+package org.deckplanreview.method.guard;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.en1995.PartialFactors;
+import org.deckplanreview.method.en1995.SingleTimber;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.GuardPosts;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/** Bending of a guard's post at its root: a cantilever with the line load of one spacing near its top. */
+final class PostBending implements Method {
+
+    static final String ROOT = "The root of a guard's post is at the boards' upper face.";
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "guard.postBending",
+            "EN 1995-1-1:2004+A1:2008+A2:2014",
+            "bending stress of the guard's posts",
+            MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE,
+            GuardBasis.SUBJECTS,
+            SingleTimber.parameters(GuardLoads.TABLE, GuardLoads.LARGEST_HEIGHT, PartialFactors.PARAMETER),
+            "Bending stress of a post at its root under the line load over one spacing of posts, acting at the guard's height"
+                    + " or the largest height of the load, whichever is less, against the design bending strength: equation"
+                    + " (6.11) for one axis.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        return GuardBasis.evaluate(subject, parameters, context, PostBending::check);
+    }
+
+    private static Evaluation check(GuardBasis basis) {
+        Derived<GuardPosts> posts = basis.guardPosts();
+        Derived<String> id = posts.map(GuardPosts::timber);
+        Optional<Evaluation> outOfScope = basis.outOfScope(id);
+        if (outOfScope.isPresent()) {
+            return outOfScope.get();
+        }
+        Derived<Evaluation> result =
+                basis.single(id).with(basis.height(), (timber, height) -> measured(basis, posts.get(), timber, height));
+        return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
+    }
+
+    private static Evaluation measured(GuardBasis basis, GuardPosts posts, SingleTimber timber, double heightMm) {
+        Working w = new Working();
+        basis.writeLineLoad(w);
+        basis.writeFactor(w);
+        basis.writeSpacing(w, posts);
+        basis.writeHeights(w, heightMm);
+        double moment = w.step(
+                "M_d",
+                "γ_Q * q_k * s * h",
+                basis.factor() * basis.loads().lineNPerMm() * posts.spacing().mm() * basis.loadHeightMm(heightMm),
+                MeasureUnit.NEWTON_MILLIMETRE,
+                "");
+        return GuardBasis.bending(
+                timber, moment, "a post", w, List.of(GuardBasis.ALONG_LOAD, GuardBasis.SEPARATE, ROOT));
+    }
+}

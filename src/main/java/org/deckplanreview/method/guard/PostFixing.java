@@ -1,0 +1,115 @@
+package org.deckplanreview.method.guard;
+
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.en1995.PartialFactors;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.GuardPosts;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/** The upper fixing of a guard's post to the frame: the couple with the lower fixing that holds the moment, and the load itself. */
+final class PostFixing implements Method {
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "guard.postFixing",
+            "equilibrium",
+            "tension in the upper fixing of the guard's posts",
+            KILONEWTON,
+            GuardBasis.SUBJECTS,
+            List.of(GuardLoads.TABLE, GuardLoads.LARGEST_HEIGHT, PartialFactors.PARAMETER),
+            "Tension in the upper fixing of a post under the design line load over one spacing: the moment at the root over the"
+                    + " distance between upper and lower fixing, and the load itself; against the design resistance that the"
+                    + " submission states.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        return GuardBasis.evaluate(subject, parameters, context, PostFixing::check);
+    }
+
+    private static Evaluation check(GuardBasis basis) {
+        Derived<GuardPosts> posts = basis.guardPosts();
+        Derived<Double> leverArm = posts.flatMap(p -> Derived.of(
+                        p.leverArm(),
+                        basis.postsMember("leverArm"),
+                        "the distance between the upper and the lower fixing of a post of "
+                                + basis.run().label() + " to the frame, a length")
+                .map(Length::mm));
+        Derived<Evaluation> result =
+                leverArm.with(basis.height(), (arm, height) -> against(basis, posts.get(), arm, height));
+        if (result.isKnown()) {
+            return result.get();
+        }
+        List<Need> needs = new ArrayList<>(result.needs());
+        posts.optional().filter(p -> p.fixingResistance().isEmpty()).ifPresent(p -> needs.add(resistance(basis, "")));
+        return new Evaluation.Missing(needs.stream().distinct().sorted().toList());
+    }
+
+    private static Need resistance(GuardBasis basis, String from) {
+        return new Need(
+                basis.postsMember("fixingResistance"),
+                "the design resistance in tension of one fixing of a post of "
+                        + basis.run().label() + " to the frame, in kN" + from);
+    }
+
+    private static Evaluation against(GuardBasis basis, GuardPosts posts, double armMm, double heightMm) {
+        Working w = new Working();
+        basis.writeLineLoad(w);
+        basis.writeFactor(w);
+        basis.writeSpacing(w, posts);
+        basis.writeHeights(w, heightMm);
+        double h = basis.loadHeightMm(heightMm);
+        double load = w.step(
+                "F_d",
+                "γ_Q * q_k * s",
+                basis.factor() * basis.loads().lineNPerMm() * posts.spacing().mm(),
+                NEWTON_,
+                "");
+        double moment = w.step("M_d", "F_d * h", load * h, NEWTON_MILLIMETRE, "");
+        w.given("a", armMm, MILLIMETRE, "between the upper and the lower fixing", "", basis.postsMember("leverArm"));
+        double tension = w.step("T_d", "M_d / a + F_d", moment / armMm + load, NEWTON_, "");
+        if (posts.fixingResistance().isEmpty()) {
+            return new Evaluation.Missing(List.of(resistance(
+                    basis, "; it complies from " + Numbers.plain(NEWTON_.convert(tension, KILONEWTON)) + " kN")));
+        }
+        double resistance = w.given(
+                "R_d",
+                posts.fixingResistance().get().in(NEWTON_),
+                NEWTON_,
+                "design resistance of one fixing in tension",
+                "",
+                basis.postsMember("fixingResistance"));
+        double utilisation = w.step("utilisation", "T_d / R_d", tension / resistance, RATIO, "");
+        return new Evaluation.Measured(
+                Measure.of(NEWTON_.convert(tension, KILONEWTON), KILONEWTON),
+                Sense.AT_MOST,
+                Measure.of(NEWTON_.convert(resistance, KILONEWTON), KILONEWTON),
+                utilisation,
+                "",
+                w.steps(),
+                List.of(
+                        GuardBasis.SEPARATE,
+                        "The upper fixing of a guard's post is at the boards' upper face; one lower down carries more."));
+    }
+}
