@@ -31,8 +31,7 @@ public final class Assessor {
 
     public Assessment assess(Layout layout, Edition edition) {
         Loads loads = loads(layout, edition);
-        ReviewContext context = new ReviewContext(layout, LoadPath.derive(layout, loads.model()), loads.categories());
-        ProvisionAssessor one = new ProvisionAssessor(catalogue, context);
+        ProvisionAssessor one = provisionAssessor(layout, loads);
         Set<String> assumptions = new LinkedHashSet<>();
         layout.platforms().forEach(p -> assumptions.addAll(p.assumptions()));
         assumptions.addAll(loads.assumptions());
@@ -42,6 +41,16 @@ public final class Assessor {
         }
         findings.forEach(f -> assumptions.addAll(f.assumptions()));
         return new Assessment(layout, edition, List.copyOf(findings), List.copyOf(assumptions), outcome(findings));
+    }
+
+    /** The findings of one provision of the edition alone, as {@link #assess(Layout, Edition)} would have them. */
+    public List<Finding> assess(Layout layout, Edition edition, Provision provision) {
+        return findings(provision, layout, provisionAssessor(layout, loads(layout, edition)));
+    }
+
+    private ProvisionAssessor provisionAssessor(Layout layout, Loads loads) {
+        return new ProvisionAssessor(
+                catalogue, new ReviewContext(layout, LoadPath.derive(layout, loads.model()), loads.categories()));
     }
 
     /** Conditions on loads can only ask for geometry, which needs no load path. */

@@ -18,6 +18,7 @@ import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.RulesetCase;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.ReadResult;
@@ -52,18 +53,20 @@ final class CaseRun {
         }
         ReadResult read = reader.read(changed);
         return read instanceof ReadResult.Read whole
-                ? compare(one.provision(), one.expect(), findings(whole, edition))
+                ? compare(one.expect(), findings(whole, edition, one.provision()))
                 : Optional.of("the changed sample is not a valid submission: " + read);
     }
 
-    private List<Finding> findings(ReadResult.Read whole, Edition edition) {
-        return assessor.assess(Layout.derive(whole.submission()), edition).findings();
+    private List<Finding> findings(ReadResult.Read whole, Edition edition, String id) {
+        Provision provision = edition.provisions().stream()
+                .filter(p -> p.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        return assessor.assess(Layout.derive(whole.submission()), edition, provision);
     }
 
-    private static Optional<String> compare(
-            String provision, RulesetCase.Expectation expected, List<Finding> findings) {
+    private static Optional<String> compare(RulesetCase.Expectation expected, List<Finding> findings) {
         Optional<Finding> worst = findings.stream()
-                .filter(f -> f.provision().id().equals(provision))
                 .filter(f -> Stream.concat(Stream.of(f.subject()), f.also().stream())
                         .anyMatch(s -> s.pointer().equals(expected.subject())))
                 .min(Comparator.comparing(Finding::determination));

@@ -73,7 +73,7 @@ record Entry(RulesetFile file, Pointer pointer, YamlNode node) {
     }
 
     Entry member(String name) {
-        return optional(name).orElseThrow(() -> new IllegalStateException("The schema requires " + name));
+        return optional(name).orElseThrow(() -> new Unsound(this, "the member '" + name + "'"));
     }
 
     /** The text of a scalar, as written. */
@@ -87,7 +87,7 @@ record Entry(RulesetFile file, Pointer pointer, YamlNode node) {
         if (node instanceof YamlNode.FlagNode f) {
             return Boolean.toString(f.yes());
         }
-        throw new IllegalStateException("The schema asks for a scalar at " + pointer);
+        throw new Unsound(this, "a number, a word, or true or false");
     }
 
     List<String> texts() {
@@ -110,7 +110,7 @@ record Entry(RulesetFile file, Pointer pointer, YamlNode node) {
                 return e;
             }
         }
-        throw new IllegalStateException("The schema asks for a word of " + type.getSimpleName());
+        throw new Unsound(this, "a word of the list that the schema gives");
     }
 
     void fault(String detail, String accepted) {

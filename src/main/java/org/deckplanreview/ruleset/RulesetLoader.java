@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.deckplanreview.vocabulary.Vocabulary;
 
@@ -43,8 +44,8 @@ public final class RulesetLoader {
         Map<String, Optional<StandardFile>> standards = new TreeMap<>();
         paths.stream()
                 .filter(path -> STANDARD.matcher(path).matches())
-                .forEach(
-                        path -> standards.put(path, entry(path, Format.STANDARD).flatMap(StandardFile::read)));
+                .forEach(path -> standards.put(
+                        path, entry(path, Format.STANDARD).flatMap(root -> sound(() -> StandardFile.read(root)))));
         Map<String, Optional<Entry>> bases = new TreeMap<>();
         paths.stream().filter(path -> BASE.matcher(path).matches()).forEach(path -> bases.put(path, base(path)));
         Needed needed = new Needed();
@@ -52,7 +53,7 @@ public final class RulesetLoader {
         paths.stream()
                 .filter(path -> EDITION.matcher(path).matches())
                 .forEach(path -> entry(path, Format.EDITION)
-                        .flatMap(root -> EditionReader.read(root, bases, standards, vocabulary, needed))
+                        .flatMap(root -> sound(() -> EditionReader.read(root, bases, standards, vocabulary, needed)))
                         .ifPresent(edition -> editions.put(path, edition)));
         paths.stream()
                 .filter(path -> !hasPlace(path))
@@ -78,7 +79,8 @@ public final class RulesetLoader {
             var place = CASES.matcher(path);
             if (place.matches()) {
                 entry(path, Format.CASES)
-                        .map(root -> CaseReader.read(root, place.group(1), place.group(2), rulesets))
+                        .flatMap(root -> sound(
+                                () -> Optional.of(CaseReader.read(root, place.group(1), place.group(2), rulesets))))
                         .ifPresent(cases::addAll);
             }
         }
@@ -105,6 +107,15 @@ public final class RulesetLoader {
                             "The rulesets cannot be listed",
                             "a directory that can be read");
             return List.of();
+        }
+    }
+
+    private static <T> Optional<T> sound(Supplier<Optional<T>> reading) {
+        try {
+            return reading.get();
+        } catch (Unsound e) {
+            e.tell();
+            return Optional.empty();
         }
     }
 

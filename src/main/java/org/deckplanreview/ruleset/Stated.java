@@ -36,7 +36,7 @@ record Stated(List<Entry> entries) {
     }
 
     Entry member(String name) {
-        return optional(name).orElseThrow(() -> new IllegalStateException("The schema requires " + name));
+        return optional(name).orElseThrow(() -> new Unsound(entries.get(0), "the member '" + name + "'"));
     }
 
     /** The entry that holds the condition; the last one where none does. */
