@@ -446,7 +446,8 @@ class EdgesTest {
 
     @Test
     void a_stair_does_not_leave_through_a_wall() {
-        assertThat(deck().levelGround(0)
+        assertThat(deck()
+                        .levelGround(0)
                         .edge(EdgeKind.WALL, line(0, 0, 4000, 0))
                         .stair("s1", 4, line(1000, 0, 2000, 0))
                         .platform()

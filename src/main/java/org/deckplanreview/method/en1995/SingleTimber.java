@@ -24,7 +24,8 @@ import org.deckplanreview.vocabulary.Parameters;
 public final class SingleTimber {
 
     private static final ParameterDescription DURATION = ParameterDescription.word(
-            "loadDuration", "load duration class of the load that leads, as the table of modification factors names it");
+            "loadDuration",
+            "load duration class of the load that leads, as the table of modification factors names it");
 
     private final Timber timber;
     private final Pointer pointer;
@@ -65,11 +66,7 @@ public final class SingleTimber {
     /** What the ruleset must give, with what a check adds. */
     public static List<ParameterDescription> parameters(ParameterDescription... more) {
         List<ParameterDescription> all = new ArrayList<>(List.of(
-                Modification.SERVICE_CLASS,
-                Modification.KMOD,
-                DURATION,
-                DesignStrength.GAMMA_M,
-                StrengthClass.TABLE));
+                Modification.SERVICE_CLASS, Modification.KMOD, DURATION, DesignStrength.GAMMA_M, StrengthClass.TABLE));
         all.addAll(SizeEffect.PARAMETERS);
         all.addAll(List.of(more));
         return List.copyOf(all);
@@ -159,12 +156,7 @@ public final class SingleTimber {
                 "mean stiffness of " + strengthClass.name(),
                 parameters.source(StrengthClass.TABLE.name()),
                 pointer.child("strengthClass"));
-        w.step(
-                "I_" + index,
-                "b_" + index + " * h_t," + index + "^3 / 12",
-                secondMomentMm4(),
-                QUARTIC_MILLIMETRE,
-                "");
+        w.step("I_" + index, "b_" + index + " * h_t," + index + "^3 / 12", secondMomentMm4(), QUARTIC_MILLIMETRE, "");
     }
 
     private void writeSection(Working w, String index, String meaning) {

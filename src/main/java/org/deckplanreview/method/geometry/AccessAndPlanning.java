@@ -231,7 +231,8 @@ final class AccessAndPlanning {
         for (int i = 0; i < items.size(); i++) {
             Optional<HeavyItemKind> kind = items.get(i).kind();
             if (kind.filter(HeavyItemKind.SPA_BATH::equals).isPresent()) {
-                return Observations.flag(true, items.get(i).label().orElse(items.get(i).id()));
+                return Observations.flag(
+                        true, items.get(i).label().orElse(items.get(i).id()));
             }
             if (kind.isEmpty()) {
                 needs.add(new Need(

@@ -38,13 +38,10 @@ final class Stairs {
                     Working w = new Working();
                     return found(writeRise(w, stair), MeasureUnit.MILLIMETRE, "", w);
                 }),
-                length(
-                        "stair going",
-                        "The depth of each tread in plan, from nosing to nosing.",
-                        stair -> {
-                            Working w = new Working();
-                            return found(writeGoing(w, stair), MeasureUnit.MILLIMETRE, "", w);
-                        }),
+                length("stair going", "The depth of each tread in plan, from nosing to nosing.", stair -> {
+                    Working w = new Working();
+                    return found(writeGoing(w, stair), MeasureUnit.MILLIMETRE, "", w);
+                }),
                 number(
                         "stair pitch",
                         MeasureUnit.DEGREE,
@@ -226,7 +223,8 @@ final class Stairs {
         Working w = new Working();
         double rise = writeRise(w, stair);
         double going = writeGoing(w, stair);
-        return found(w.step("s", "2 * R + G", 2 * rise + going, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, "", w);
+        return found(
+                w.step("s", "2 * R + G", 2 * rise + going, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, "", w);
     }
 
     private static Observation missedClimb(StairRun stair) {
@@ -242,10 +240,8 @@ final class Stairs {
                 "height from the foot of the stair to the boards, from the levels",
                 "",
                 stair.pointer().child("footLevel"));
-        double missed =
-                w.step("Δh", "max(H, h) - min(H, h)", Math.abs(flight - climb), MeasureUnit.MILLIMETRE, "");
-        String remark = "risers together " + Numbers.plain(flight) + " mm, climb "
-                + Numbers.plain(climb) + " mm";
+        double missed = w.step("Δh", "max(H, h) - min(H, h)", Math.abs(flight - climb), MeasureUnit.MILLIMETRE, "");
+        String remark = "risers together " + Numbers.plain(flight) + " mm, climb " + Numbers.plain(climb) + " mm";
         return found(missed, MeasureUnit.MILLIMETRE, remark, w);
     }
 

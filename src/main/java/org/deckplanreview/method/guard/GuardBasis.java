@@ -30,8 +30,8 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
 
     static final List<SubjectKind> SUBJECTS = List.of(SubjectKind.GUARDS);
     static final String ALONG_LOAD = "The depth of the timber of guards lies along the horizontal load.";
-    static final String SEPARATE = "The line load, the load on the infill's area and the load on one place of it act one at"
-            + " a time.";
+    static final String SEPARATE =
+            "The line load, the load on the infill's area and the load on one place of it act one at" + " a time.";
 
     static Evaluation evaluate(
             Subject subject, Parameters parameters, ReviewContext context, Function<GuardBasis, Evaluation> check) {
@@ -79,8 +79,7 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
     }
 
     Derived<SingleTimber> single(Derived<String> id) {
-        return id.flatMap(
-                i -> SingleTimber.of(timber(i), context.submission().timberPointer(i), parameters));
+        return id.flatMap(i -> SingleTimber.of(timber(i), context.submission().timberPointer(i), parameters));
     }
 
     /** γ_Q. */
@@ -117,7 +116,13 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
     }
 
     void writeHeights(Working w, double guardHeightMm) {
-        w.given("H", guardHeightMm, MILLIMETRE, "height of the guard", "", run.pointer().child("height"));
+        w.given(
+                "H",
+                guardHeightMm,
+                MILLIMETRE,
+                "height of the guard",
+                "",
+                run.pointer().child("height"));
         w.given(
                 "h_max",
                 parameters.number(GuardLoads.LARGEST_HEIGHT.name(), MILLIMETRE),

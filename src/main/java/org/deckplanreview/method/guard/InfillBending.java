@@ -52,8 +52,7 @@ final class InfillBending implements Method {
         Pointer pointer = basis.run().pointer().child("infill");
         if (infill.isEmpty()) {
             return new Evaluation.Missing(List.of(new Need(
-                    pointer,
-                    "what fills " + basis.run().label() + ": balusters, panel, horizontal-rails or none")));
+                    pointer, "what fills " + basis.run().label() + ": balusters, panel, horizontal-rails or none")));
         }
         return switch (infill.get()) {
             case NONE -> new Evaluation.NotApplicable("the guard has no infill");
@@ -107,11 +106,7 @@ final class InfillBending implements Method {
         basis.writeFactor(w);
         w.given("l", span.mm(), MILLIMETRE, span.meaning(), "", span.from());
         double moment = w.step(
-                "M_d",
-                "γ_Q * Q_k * l / 4",
-                basis.factor() * point * span.mm() / 4,
-                MeasureUnit.NEWTON_MILLIMETRE,
-                "");
+                "M_d", "γ_Q * Q_k * l / 4", basis.factor() * point * span.mm() / 4, MeasureUnit.NEWTON_MILLIMETRE, "");
         return GuardBasis.bending(
                 timber,
                 moment,

@@ -48,8 +48,8 @@ final class PostBending implements Method {
         if (outOfScope.isPresent()) {
             return outOfScope.get();
         }
-        Derived<Evaluation> result = basis.single(id)
-                .with(basis.height(), (timber, height) -> measured(basis, posts.get(), timber, height));
+        Derived<Evaluation> result =
+                basis.single(id).with(basis.height(), (timber, height) -> measured(basis, posts.get(), timber, height));
         return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
     }
 
@@ -62,10 +62,7 @@ final class PostBending implements Method {
         double moment = w.step(
                 "M_d",
                 "γ_Q * q_k * s * h",
-                basis.factor()
-                        * basis.loads().lineNPerMm()
-                        * posts.spacing().mm()
-                        * basis.loadHeightMm(heightMm),
+                basis.factor() * basis.loads().lineNPerMm() * posts.spacing().mm() * basis.loadHeightMm(heightMm),
                 MeasureUnit.NEWTON_MILLIMETRE,
                 "");
         return GuardBasis.bending(

@@ -56,15 +56,13 @@ final class PostFixing implements Method {
                         "the distance between the upper and the lower fixing of a post of "
                                 + basis.run().label() + " to the frame, a length")
                 .map(Length::mm));
-        Derived<Evaluation> result = leverArm.with(
-                basis.height(), (arm, height) -> against(basis, posts.get(), arm, height));
+        Derived<Evaluation> result =
+                leverArm.with(basis.height(), (arm, height) -> against(basis, posts.get(), arm, height));
         if (result.isKnown()) {
             return result.get();
         }
         List<Need> needs = new ArrayList<>(result.needs());
-        posts.optional()
-                .filter(p -> p.fixingResistance().isEmpty())
-                .ifPresent(p -> needs.add(resistance(basis, "")));
+        posts.optional().filter(p -> p.fixingResistance().isEmpty()).ifPresent(p -> needs.add(resistance(basis, "")));
         return new Evaluation.Missing(needs.stream().distinct().sorted().toList());
     }
 
@@ -93,8 +91,7 @@ final class PostFixing implements Method {
         double tension = w.step("T_d", "M_d / a + F_d", moment / armMm + load, NEWTON_, "");
         if (posts.fixingResistance().isEmpty()) {
             return new Evaluation.Missing(List.of(resistance(
-                    basis,
-                    "; it complies from " + Numbers.plain(NEWTON_.convert(tension, KILONEWTON)) + " kN")));
+                    basis, "; it complies from " + Numbers.plain(NEWTON_.convert(tension, KILONEWTON)) + " kN")));
         }
         double resistance = w.given(
                 "R_d",

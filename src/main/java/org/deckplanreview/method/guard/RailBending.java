@@ -44,8 +44,8 @@ final class RailBending implements Method {
         if (outOfScope.isPresent()) {
             return outOfScope.get();
         }
-        Derived<Evaluation> result = basis.single(id)
-                .with(basis.guardPosts(), (timber, posts) -> measured(basis, posts, timber));
+        Derived<Evaluation> result =
+                basis.single(id).with(basis.guardPosts(), (timber, posts) -> measured(basis, posts, timber));
         return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
     }
 

@@ -74,8 +74,7 @@ final class StringBending implements Method {
         Optional<Table.Row> row = parameters.table(LOADS.name()).find("occupancy", occupancy);
         if (row.isEmpty()) {
             return new Evaluation.OutOfScope(
-                    "The table has no loads on stairs for the occupancy " + occupancy,
-                    parameters.source(LOADS.name()));
+                    "The table has no loads on stairs for the occupancy " + occupancy, parameters.source(LOADS.name()));
         }
         if (stair.stair().strings().isEmpty()) {
             return missing(Derived.missing(
@@ -89,9 +88,7 @@ final class StringBending implements Method {
         }
         Derived<SingleTimber> single =
                 SingleTimber.of(timber, context.submission().timberPointer(timber.id()), parameters);
-        return single.isKnown()
-                ? measured(stair, strings, single.get(), row.get(), parameters)
-                : missing(single);
+        return single.isKnown() ? measured(stair, strings, single.get(), row.get(), parameters) : missing(single);
     }
 
     private static Evaluation missing(Derived<?> value) {
@@ -105,9 +102,19 @@ final class StringBending implements Method {
         int shares = strings.count() <= 2 ? strings.count() : strings.count() - 1;
         Working w = new Working();
         double span = w.given(
-                "l", stair.goingMm(), MILLIMETRE, "going of the whole flight, in plan", "", stair.pointer().child("going"));
-        double width =
-                w.given("b_s", stair.widthMm(), MILLIMETRE, "width of the stair", "", stair.pointer().child("line"));
+                "l",
+                stair.goingMm(),
+                MILLIMETRE,
+                "going of the whole flight, in plan",
+                "",
+                stair.pointer().child("going"));
+        double width = w.given(
+                "b_s",
+                stair.widthMm(),
+                MILLIMETRE,
+                "width of the stair",
+                "",
+                stair.pointer().child("line"));
         double parts = w.given(
                 "n_s",
                 shares,
@@ -122,7 +129,11 @@ final class StringBending implements Method {
                 "weight of the stair, in plan",
                 p.source(PERMANENT.name()));
         double gammaG = w.given(
-                "γ_G", factors.permanent(), RATIO, "partial factor of weight", p.source(PartialFactors.PARAMETER.name()));
+                "γ_G",
+                factors.permanent(),
+                RATIO,
+                "partial factor of weight",
+                p.source(PartialFactors.PARAMETER.name()));
         double gammaQ = w.given(
                 "γ_Q",
                 factors.imposed(),
