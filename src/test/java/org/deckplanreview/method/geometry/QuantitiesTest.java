@@ -33,6 +33,12 @@ class QuantitiesTest {
     private static final String NATURAL = "{\"heartwoodClass\": 2, \"heartwoodOnly\": true}";
     private static final List<String> NEVER_MISSING =
             List.of("occupancy", "free-standing", "fixing kind", "reach over ledger length", "stair pitch");
+    private static final String BOLTS =
+            "{\"kind\": \"bolt\", \"diameter\": 12, \"count\": 4, \"rows\": 2, \"washerDiameter\": 42, \"washerThickness\": 6}";
+    private static final String SCREWS =
+            "{\"kind\": \"screw\", \"diameter\": 12, \"count\": 4, \"rows\": 2, \"penetration\": 72}";
+    private static final String PLY_FIXING = "{\"fixing\": \"SC\", \"spacing\": 450, \"rows\": 2}";
+    private static final String LEDGER_FIXINGS = "{\"base\": \"masonry\", \"spacing\": 500, \"weathering\": \"gap\"}";
 
     record Example(
             String name,
@@ -129,6 +135,16 @@ class QuantitiesTest {
                         SubjectKind.FOOTINGS,
                         yes(),
                         "/platforms/0/footings/0/topShedsWater"),
+                joined("fasteners in joint", number(4, RATIO), BOLTS, ""),
+                joined("washer diameter over bolt diameter", number(3.5, RATIO), BOLTS, "/washerDiameter"),
+                joined("washer thickness over bolt diameter", number(0.5, RATIO), BOLTS, "/washerThickness"),
+                joined("screw penetration over diameter", number(6, RATIO), SCREWS, "/penetration"),
+                plied("ply fixing kind", word("screw")),
+                plied("ply fixing spacing", number(450, MILLIMETRE)),
+                plied("ply fixing rows", number(2, RATIO)),
+                fixed("ledger base", word("masonry"), ""),
+                fixed("ledger fixing spacing", number(500, MILLIMETRE), "/spacing"),
+                fixed("ledger weathering", word("gap"), "/weathering"),
                 unsurveyed("ground clearance", SubjectKind.BOARDS, number(600, MILLIMETRE)),
                 unsurveyed("ground clearance", SubjectKind.JOISTS, number(600, MILLIMETRE)),
                 unsurveyed("ground clearance", SubjectKind.BEAMS, number(600, MILLIMETRE)),
@@ -257,6 +273,29 @@ class QuantitiesTest {
     }
 
     @Test
+    void a_ledger_on_an_unknown_base_asks_what_it_is() {
+        PaperDeck deck = new PaperDeck().withJson("/platforms/0/ledger/fixings", "{\"base\": \"unknown\"}");
+        assertThat(observe("ledger base", SubjectKind.LEDGERS, deck))
+                .isInstanceOfSatisfying(
+                        Observation.Missing.class,
+                        m -> assertThat(m.needs())
+                                .extracting(n -> n.pointer().value())
+                                .containsExactly("/platforms/0/ledger/fixings/base"));
+    }
+
+    @Test
+    void joints_and_ply_fixings_are_only_asked_for_where_they_matter() {
+        PaperDeck onPosts = new PaperDeck();
+        assertThat(observe("fasteners in joint", SubjectKind.BEAMS, onPosts))
+                .isInstanceOf(Observation.NotApplicable.class);
+        PaperDeck apart = new PaperDeck().with("/platforms/0/beams/0/seating", "both-sides");
+        assertThat(observe("ply fixing rows", SubjectKind.BEAMS, apart)).isInstanceOf(Observation.NotApplicable.class);
+        PaperDeck screwed = apart.withJson("/platforms/0/beams/0/joint", SCREWS);
+        assertThat(observe("washer diameter over bolt diameter", SubjectKind.BEAMS, screwed))
+                .isInstanceOf(Observation.NotApplicable.class);
+    }
+
+    @Test
     void each_name_stands_for_one_quantity() {
         assertThat(Quantities.all()).extracting(q -> q.description().name()).doesNotHaveDuplicates();
     }
@@ -335,6 +374,32 @@ class QuantitiesTest {
                 .with("/platforms/0/footings/0/embedment", 600)
                 .with("/platforms/0/posts/0/groundEnd", "uncut");
         return new Example(name, kind, value, embedded, d -> embedded.apply(d).without(pointer), pointer);
+    }
+
+    private static Example joined(String name, Value value, String joint, String member) {
+        String pointer = "/platforms/0/beams/0/joint";
+        UnaryOperator<PaperDeck> given =
+                d -> d.with("/platforms/0/beams/0/seating", "both-sides").withJson(pointer, joint);
+        return new Example(
+                name, SubjectKind.BEAMS, value, given, d -> given.apply(d).without(pointer + member), pointer + member);
+    }
+
+    private static Example plied(String name, Value value) {
+        String pointer = "/platforms/0/beams/0/plyFixing";
+        return new Example(
+                name, SubjectKind.BEAMS, value, d -> d.withJson(pointer, PLY_FIXING), d -> d.without(pointer), pointer);
+    }
+
+    private static Example fixed(String name, Value value, String member) {
+        String pointer = "/platforms/0/ledger/fixings";
+        UnaryOperator<PaperDeck> given = d -> d.withJson(pointer, LEDGER_FIXINGS);
+        return new Example(
+                name,
+                SubjectKind.LEDGERS,
+                value,
+                given,
+                d -> given.apply(d).without(pointer + member),
+                pointer + member);
     }
 
     private static Example natural(String name, Value value) {
