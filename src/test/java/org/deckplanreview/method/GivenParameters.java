@@ -37,6 +37,17 @@ public final class GivenParameters implements Parameters {
         return this;
     }
 
+    /** A word that may start with a digit. */
+    public GivenParameters word(String name, String word) {
+        values.put(name, new Word(word));
+        return this;
+    }
+
+    public GivenParameters rows(String name, Table.Row... rows) {
+        tables.put(name, new Table(name, "the test's " + name, List.of(rows)));
+        return this;
+    }
+
     @Override
     public double number(String name, MeasureUnit unit) {
         return ((Measure) value(name)).in(unit);

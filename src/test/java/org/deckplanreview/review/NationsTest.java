@@ -89,11 +89,11 @@ class NationsTest {
     }
 
     @Test
-    void the_same_deck_comes_to_another_outcome_in_england_than_in_scotland() {
+    void the_same_deck_fails_in_scotland_and_not_in_england() {
         Report scotland = report(in("uk-scotland"), AT_600_MM, WITHOUT_GUARD);
         Report england = report(in("uk-england"), AT_600_MM, WITHOUT_GUARD);
         assertThat(scotland.outcome()).isEqualTo(Determination.DOES_NOT_COMPLY);
-        assertThat(england.outcome()).isEqualTo(Determination.COMPLIES);
+        assertThat(england.outcome()).isNotEqualTo(Determination.DOES_NOT_COMPLY);
     }
 
     @ParameterizedTest
@@ -140,7 +140,7 @@ class NationsTest {
     @Test
     void a_report_names_the_documents_of_its_own_nation() {
         assertThat(report(in("uk-wales")).findings())
-                .filteredOn(f -> f.concern() == Concern.GUARDING)
+                .filteredOn(f -> f.provision().startsWith("guard.dwelling."))
                 .isNotEmpty()
                 .allSatisfy(f -> assertThat(f.citation().source().title()).contains("for use in Wales"));
         assertThat(report(in("uk-scotland")).edition().regionTitle()).isEqualTo("Scotland");

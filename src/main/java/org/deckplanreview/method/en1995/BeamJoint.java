@@ -108,9 +108,9 @@ record BeamJoint(BeamLine line, Beam beam, Joint joint, ReviewContext context) {
         return screwed() ? joint.count() / sides() : joint.count();
     }
 
-    /** Rows on one side that hold a fastener. */
+    /** Rows on one side that hold a fastener, at least one. */
     int rows() {
-        return Math.min(joint.rows(), fastenersOnSide());
+        return Math.max(1, Math.min(joint.rows(), fastenersOnSide()));
     }
 
     /** Fasteners in the longest row. */

@@ -179,6 +179,16 @@ class JointTest {
     }
 
     @Test
+    void one_screw_cannot_hold_both_sides() {
+        DeckPiece piece = forced(
+                beam(BeamSeating.BOTH_SIDES, Joints.screws(12, 1, 1).steel(600).penetration(80)), 1000);
+        assertThat(piece.evaluate(SHEAR, parameters())).isInstanceOf(Evaluation.OutOfScope.class);
+        assertThat(piece.evaluate(SPLITTING, parameters())).isInstanceOf(Evaluation.OutOfScope.class);
+        assertThat(piece.evaluate(DISTANCE, parameters().with("place", "beam-lower-edge")))
+                .isInstanceOf(Evaluation.Measured.class);
+    }
+
+    @Test
     void a_beam_on_its_posts_is_not_carried_by_its_joint() {
         DeckPiece piece = forced(beam(BeamSeating.ON_POST, Joints.bolts(12, 1, 1)), 1000);
         for (Method method : List.of(SHEAR, SPLITTING, DISTANCE)) {
