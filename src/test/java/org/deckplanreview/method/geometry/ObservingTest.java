@@ -1,7 +1,10 @@
 package org.deckplanreview.method.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.deckplanreview.method.geometry.QuantitiesTest.joint;
 import static org.deckplanreview.method.geometry.QuantitiesTest.observe;
+import static org.deckplanreview.method.geometry.QuantitiesTest.spaBath;
+import static org.deckplanreview.method.geometry.QuantitiesTest.stair;
 import static org.deckplanreview.method.geometry.QuantitiesTest.value;
 
 import java.util.List;
@@ -202,5 +205,100 @@ class ObservingTest {
                 .containsExactly("step down to the boards of the platform beside the edge");
         assertThat(value(observe("edge kind", SubjectKind.EDGES, new PaperDeck().besidePlatform())))
                 .isEqualTo(new Word("platform"));
+    }
+
+    @Test
+    void closed_risers_have_neither_overlap_nor_opening() {
+        for (String quantity : List.of("tread overlap", "riser opening")) {
+            assertThat(observe(quantity, SubjectKind.STAIRS, stair(new PaperDeck())))
+                    .as(quantity)
+                    .isEqualTo(new Observation.NotApplicable("the risers are closed"));
+        }
+    }
+
+    @Test
+    void a_flight_without_handrail_has_no_height_of_it() {
+        PaperDeck deck = stair(new PaperDeck()).withJson("/platforms/0/stairs/0/handrails", "{\"sides\": \"none\"}");
+        assertThat(value(observe("handrail sides", SubjectKind.STAIRS, deck))).isEqualTo(new Word("none"));
+        assertThat(observe("handrail height", SubjectKind.STAIRS, deck))
+                .isEqualTo(new Observation.NotApplicable("the flight has no handrail"));
+    }
+
+    @Test
+    void a_flight_without_guard_has_no_height_and_no_opening_of_it() {
+        PaperDeck deck = stair(new PaperDeck()).without("/platforms/0/stairs/0/guard");
+        assertThat(value(observe("flight guard present", SubjectKind.STAIRS, deck)))
+                .isEqualTo(new Flag(false));
+        for (String quantity : List.of("flight guard height", "opening in flight guard")) {
+            assertThat(observe(quantity, SubjectKind.STAIRS, deck))
+                    .as(quantity)
+                    .isEqualTo(new Observation.NotApplicable("no guard stands beside the flight"));
+        }
+    }
+
+    @Test
+    void headroom_counts_where_something_stands_above() {
+        assertThat(value(observe("headroom", SubjectKind.STAIRS, stair(new PaperDeck()))))
+                .isEqualTo(Measure.mm(2400));
+        assertThat(observe(
+                        "headroom",
+                        SubjectKind.STAIRS,
+                        stair(new PaperDeck()).without("/platforms/0/stairs/0/headroom")))
+                .isEqualTo(new Observation.NotApplicable("nothing is said to stand above the stair"));
+    }
+
+    @Test
+    void risers_may_miss_the_climb_either_way() {
+        assertThat(value(observe(
+                        "difference between risers and climb",
+                        SubjectKind.STAIRS,
+                        stair(new PaperDeck()).with("/platforms/0/stairs/0/rise", 185))))
+                .as("5 times 185 mm for a climb of 900 mm")
+                .isEqualTo(Measure.mm(25));
+    }
+
+    @Test
+    void a_beam_on_its_posts_has_no_joint_at_their_sides() {
+        assertThat(observe("fasteners in joint", SubjectKind.BEAMS, new PaperDeck()))
+                .isEqualTo(new Observation.NotApplicable("it rests on its posts"));
+    }
+
+    @Test
+    void bolts_have_washers_and_screws_a_penetration() {
+        assertThat(observe("screw penetration over diameter", SubjectKind.BEAMS, joint(new PaperDeck(), "bolt", 12)))
+                .isEqualTo(new Observation.NotApplicable("no screw holds it at its posts"));
+        for (String quantity : List.of("washer diameter over bolt diameter", "washer thickness over bolt diameter")) {
+            assertThat(observe(quantity, SubjectKind.BEAMS, joint(new PaperDeck(), "screw", 8)))
+                    .as(quantity)
+                    .isEqualTo(new Observation.NotApplicable("no bolt holds it at its posts"));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"on-post, 1", "one-side, 1", "both-sides, 2"})
+    void plies_that_do_not_touch_are_not_fixed_to_each_other(String seating, int plies) {
+        PaperDeck deck =
+                new PaperDeck().with("/platforms/0/beams/0/seating", seating).with("/platforms/0/beams/0/plies", plies);
+        assertThat(observe("ply fixing spacing", SubjectKind.BEAMS, deck))
+                .isEqualTo(new Observation.NotApplicable("no two of its plies touch"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"on-post, 2", "one-side, 2", "both-sides, 4"})
+    void plies_that_touch_ask_for_their_fixings(String seating, int plies) {
+        PaperDeck deck =
+                new PaperDeck().with("/platforms/0/beams/0/seating", seating).with("/platforms/0/beams/0/plies", plies);
+        assertThat(observe("ply fixing spacing", SubjectKind.BEAMS, deck)).isInstanceOf(Observation.Missing.class);
+    }
+
+    @Test
+    void a_spa_bath_is_told_from_other_heavy_items() {
+        assertThat(value(observe("spa bath", SubjectKind.DECK, new PaperDeck())))
+                .isEqualTo(new Flag(false));
+        assertThat(value(observe(
+                        "spa bath",
+                        SubjectKind.DECK,
+                        spaBath(new PaperDeck()).with("/use/heavyItems/0/kind", "planter"))))
+                .isEqualTo(new Flag(false));
     }
 }

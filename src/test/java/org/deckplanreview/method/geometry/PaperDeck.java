@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.BraceLine;
@@ -12,6 +13,7 @@ import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.FixingPlace;
 import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.GuardRun;
 import org.deckplanreview.layout.JoistBearing;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Layout;
@@ -21,6 +23,7 @@ import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Span;
+import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionForces;
 import org.deckplanreview.loadpath.LoadPath;
@@ -40,12 +43,13 @@ import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.SampleDeck;
+import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 
 /**
  * {@link SampleDeck} with a layout and loads written down by hand: drop 900 mm, clearance 600 mm, boards square to the fall,
- * posts from 50 mm to 650 mm, and 12 kN permanent, 20 kN imposed, 3 kN concentrated and 4 kN snow on each footing of 1 kN.
+ * posts from 50 mm to 650 mm, stairs 1000 mm wide that climb 900 mm at 35 degrees, guards of 12 m, and 12 kN permanent, 20 kN imposed, 3 kN concentrated and 4 kN snow on each footing of 1 kN.
  */
 public final class PaperDeck {
 
@@ -57,11 +61,18 @@ public final class PaperDeck {
     private Derived<Double> dropMm = Derived.known(900.0);
     private Derived<Double> clearanceMm = Derived.known(600.0);
     private Derived<Double> angleDegrees = Derived.known(90.0);
+    private Derived<Double> climbMm = Derived.known(900.0);
     private Derived<Double> postTopMm = Derived.known(650.0);
     private Derived<Double> postBottomMm = Derived.known(50.0);
     private Derived<ActionForces> footingForces = Derived.known(new ActionForces(12_000, 20_000, 18_000, 3_000, 4_000));
     private boolean edgesDescribed = true;
     private List<Span> joistSpans = List.of();
+
+    /** With more parts than the sample has: a stair, braces, a joint … */
+    public PaperDeck having(UnaryOperator<SampleDeck> more) {
+        more.apply(document);
+        return this;
+    }
 
     public PaperDeck with(String pointer, Object value) {
         document.with(pointer, value);
@@ -121,6 +132,7 @@ public final class PaperDeck {
         dropMm = UNSURVEYED;
         clearanceMm = UNSURVEYED;
         angleDegrees = UNSURVEYED;
+        climbMm = UNSURVEYED;
         postTopMm = UNSURVEYED;
         postBottomMm = UNSURVEYED;
         return this;
@@ -186,8 +198,8 @@ public final class PaperDeck {
                 posts(submission, platform),
                 footings(platform),
                 edges(platform),
-                List.of(),
-                List.of(),
+                guards(platform),
+                stairs(platform),
                 braces(submission, platform),
                 List.of());
     }
@@ -326,10 +338,7 @@ public final class PaperDeck {
         List<EdgeRun> runs = new ArrayList<>();
         for (int i = 0; i < platform.edges().size(); i++) {
             Edge edge = platform.edges().get(i);
-            Optional<Guard> guard = edge.guard()
-                    .flatMap(id -> platform.guards().stream()
-                            .filter(g -> g.id().equals(id))
-                            .findFirst());
+            Optional<Guard> guard = guard(edge.guard(), platform);
             runs.add(new EdgeRun(
                     0,
                     PLATFORM.child("edges").child(i),
@@ -342,6 +351,42 @@ public final class PaperDeck {
                     drop));
         }
         return runs;
+    }
+
+    private List<GuardRun> guards(Platform platform) {
+        List<GuardRun> runs = new ArrayList<>();
+        for (int i = 0; i < platform.guards().size(); i++) {
+            Guard guard = platform.guards().get(i);
+            List<EdgeRun> along = edges(platform).stream()
+                    .filter(e -> e.guard().equals(Optional.of(guard)))
+                    .toList();
+            runs.add(new GuardRun(0, PLATFORM.child("guards").child(i), guard.displayLabel(), guard, along, 12_000));
+        }
+        return runs;
+    }
+
+    private List<StairRun> stairs(Platform platform) {
+        List<StairRun> runs = new ArrayList<>();
+        for (int i = 0; i < platform.stairs().size(); i++) {
+            Stair stair = platform.stairs().get(i);
+            runs.add(new StairRun(
+                    0,
+                    PLATFORM.child("stairs").child(i),
+                    stair.displayLabel(),
+                    stair,
+                    1_000,
+                    climbMm,
+                    35,
+                    (stair.risers() - 1) * stair.going().mm(),
+                    guard(stair.guard(), platform)));
+        }
+        return runs;
+    }
+
+    private static Optional<Guard> guard(Optional<String> id, Platform platform) {
+        return platform.guards().stream()
+                .filter(g -> id.equals(Optional.of(g.id())))
+                .findFirst();
     }
 
     private final class PaperLoads implements LoadPath {

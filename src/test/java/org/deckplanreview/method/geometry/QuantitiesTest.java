@@ -6,7 +6,9 @@ import static org.deckplanreview.measure.MeasureUnit.DEGREE;
 import static org.deckplanreview.measure.MeasureUnit.KILOMETRE;
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.PERCENT_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
+import static org.deckplanreview.measure.MeasureUnit.SQUARE_METRE_;
 import static org.deckplanreview.measure.MeasureUnit.YEAR_;
 
 import java.util.List;
@@ -21,6 +23,7 @@ import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.SampleDeck;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.ValueType;
 import org.junit.jupiter.api.Test;
@@ -30,14 +33,30 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every quantity on {@link PaperDeck}: what it is there, and which member it asks for when that is left out. */
 class QuantitiesTest {
 
+    private static final String BEAM = "/platforms/0/beams/0";
+    private static final String STAIR = "/platforms/0/stairs/0/";
+    private static final String LEDGER_FIXINGS = "/platforms/0/ledger/fixings";
     private static final String NATURAL = "{\"heartwoodClass\": 2, \"heartwoodOnly\": true}";
-    private static final List<String> NEVER_MISSING = List.of(
+    /** From members without which the document is no submission, or, like a guard, whose absence is the answer. */
+    private static final List<String> ALWAYS_GIVEN = List.of(
             "occupancy",
             "free-standing",
             "fixing kind",
+            "deck area",
+            "stair rise",
+            "stair going",
+            "stair pitch",
+            "twice rise plus going",
+            "risers in a flight",
+            "rise of flight",
+            "stair width",
+            "flight guard present");
+    /** Of things that a deck need not have: who leaves them out says that there are none. */
+    private static final List<String> NOT_APPLICABLE_IF_LEFT_OUT = List.of(
+            "headroom",
             "difference of measured diagonals",
-            "reach over ledger length",
-            "deviation of measured diagonals");
+            "deviation of measured diagonals",
+            "reach over ledger length");
 
     record Example(
             String name,
@@ -176,7 +195,88 @@ class QuantitiesTest {
                                 "/siteMeasurements",
                                 "{\"levels\": [{\"at\": [0, 3600], \"z\": 900}, {\"at\": [0, 0], \"z\": 855}]}"),
                         d -> d.withJson("/siteMeasurements", "{\"levels\": [{\"at\": [0, 3600], \"z\": 900}]}"),
-                        "/siteMeasurements/levels"));
+                        "/siteMeasurements/levels"),
+                unsurveyed("platform height", SubjectKind.PLATFORMS, number(900, MILLIMETRE)),
+                example(
+                        "height with guards",
+                        SubjectKind.PLATFORMS,
+                        number(2000, MILLIMETRE),
+                        "/platforms/0/guards/0/height"),
+                planning("building kind", SubjectKind.DECK, word("house"), "building"),
+                planning("listed building", SubjectKind.PLATFORMS, no(), "listed"),
+                planning("protected area", SubjectKind.DECK, no(), "protectedArea"),
+                planning("beyond principal elevation", SubjectKind.PLATFORMS, no(), "beyondPrincipalElevation"),
+                planning("garden covered", SubjectKind.DECK, number(20, PERCENT_), "gardenCovered"),
+                planning("distance to boundary", SubjectKind.PLATFORMS, number(4000, MILLIMETRE), "boundaryDistance"),
+                having("spa bath", SubjectKind.DECK, yes(), QuantitiesTest::spaBath, "/use/heavyItems/0/kind"),
+                having(
+                        "over a room",
+                        SubjectKind.PLATFORMS,
+                        no(),
+                        d -> d.with("/platforms/0/overRoom", false),
+                        "/platforms/0/overRoom"),
+                having(
+                        "cross-ventilated",
+                        SubjectKind.DECK,
+                        yes(),
+                        d -> d.with("/protection/crossVentilated", true),
+                        "/protection/crossVentilated"),
+                having(
+                        "weed control",
+                        SubjectKind.DECK,
+                        word("membrane"),
+                        d -> d.with("/protection/weedControl", "membrane"),
+                        "/protection/weedControl"),
+                new Example(
+                        "difference between risers and climb",
+                        SubjectKind.STAIRS,
+                        number(25, MILLIMETRE),
+                        QuantitiesTest::stair,
+                        d -> stair(d).unsurveyed(),
+                        "/site/groundLevels"),
+                ofStair("difference between risers", number(2, MILLIMETRE), "largestRiseDifference"),
+                ofStair("open risers", no(), "openRisers"),
+                ofOpenStair("tread overlap", number(20, MILLIMETRE), "treadOverlap"),
+                ofOpenStair("riser opening", number(95, MILLIMETRE), "riserOpening"),
+                ofStair("handrail sides", word("both"), "handrails"),
+                ofStair("handrail height", number(900, MILLIMETRE), "handrails"),
+                ofStair("handrail height", number(900, MILLIMETRE), "handrails/height"),
+                ofStair("top landing to width", number(1.2, RATIO), "topLanding"),
+                ofStair("bottom landing to width", number(1.1, RATIO), "bottomLanding"),
+                having(
+                        "flight guard height",
+                        SubjectKind.STAIRS,
+                        number(1100, MILLIMETRE),
+                        QuantitiesTest::stair,
+                        "/platforms/0/guards/0/height"),
+                having(
+                        "opening in flight guard",
+                        SubjectKind.STAIRS,
+                        number(99, MILLIMETRE),
+                        QuantitiesTest::stair,
+                        "/platforms/0/guards/0/largestOpening"),
+                bolted("fasteners in joint", 4, ""),
+                bolted("washer diameter over bolt diameter", 3, "/washerDiameter"),
+                bolted("washer thickness over bolt diameter", 0.25, "/washerThickness"),
+                having(
+                        "screw penetration over diameter",
+                        SubjectKind.BEAMS,
+                        number(12.5, RATIO),
+                        d -> joint(d, "screw", 8),
+                        BEAM + "/joint/penetration"),
+                ofPlies("ply fixing kind", word("screw")),
+                ofPlies("ply fixing spacing", number(300, MILLIMETRE)),
+                ofPlies("ply fixing rows", number(2, RATIO)),
+                ofLedger("ledger base", word("masonry"), ""),
+                new Example(
+                        "ledger base",
+                        SubjectKind.LEDGERS,
+                        word("concrete"),
+                        d -> ledger(d, "concrete"),
+                        d -> ledger(d, "unknown"),
+                        LEDGER_FIXINGS + "/base"),
+                ofLedger("ledger fixing spacing", number(400, MILLIMETRE), "/spacing"),
+                ofLedger("ledger weathering", word("flashing"), "/weathering"));
     }
 
     @ParameterizedTest
@@ -205,7 +305,7 @@ class QuantitiesTest {
         List<String> covered = examples().map(Example::name).distinct().sorted().toList();
         List<String> all = Quantities.all().stream()
                 .map(q -> q.description().name())
-                .filter(name -> !NEVER_MISSING.contains(name))
+                .filter(name -> !ALWAYS_GIVEN.contains(name) && !NOT_APPLICABLE_IF_LEFT_OUT.contains(name))
                 .sorted()
                 .toList();
         assertThat(all).isEqualTo(covered);
@@ -221,18 +321,36 @@ class QuantitiesTest {
                 .isEqualTo(yes());
     }
 
+    /** Of a rise of 175 mm and a going of 250 mm. */
+    @Test
+    void what_a_stair_must_have_is_always_found() {
+        PaperDeck deck = stair(new PaperDeck());
+        assertThat(value(observe("stair rise", SubjectKind.STAIRS, deck))).isEqualTo(number(175, MILLIMETRE));
+        assertThat(value(observe("stair going", SubjectKind.STAIRS, deck))).isEqualTo(number(250, MILLIMETRE));
+        assertThat(value(observe("stair pitch", SubjectKind.STAIRS, deck))).isEqualTo(number(35, DEGREE));
+        assertThat(value(observe("twice rise plus going", SubjectKind.STAIRS, deck)))
+                .isEqualTo(number(600, MILLIMETRE));
+        assertThat(value(observe("risers in a flight", SubjectKind.STAIRS, deck)))
+                .isEqualTo(number(5, RATIO));
+        assertThat(value(observe("rise of flight", SubjectKind.STAIRS, deck))).isEqualTo(number(875, MILLIMETRE));
+        assertThat(value(observe("stair width", SubjectKind.STAIRS, deck))).isEqualTo(number(1000, MILLIMETRE));
+        assertThat(value(observe("flight guard present", SubjectKind.STAIRS, deck)))
+                .isEqualTo(yes());
+    }
+
+    /** 4800 mm by 3600 mm. */
+    @Test
+    void the_area_of_the_deck_is_that_of_its_platforms() {
+        assertThat(value(observe("deck area", SubjectKind.DECK, new PaperDeck())))
+                .isEqualTo(number(17.28, SQUARE_METRE_));
+    }
+
     /** Two braces along the beam, one across it, and no ledger. */
     private static PaperDeck braced(PaperDeck deck) {
         return deck.without("/platforms/0/ledger")
-                .withJson(
-                        "/platforms/0/braces",
-                        "[" + brace("K1", "P1", "[1, 0]") + "," + brace("K2", "P3", "[-1, 0]") + ","
-                                + brace("K3", "P1", "[0, 1]") + "]");
-    }
-
-    private static String brace(String id, String post, String direction) {
-        return "{\"id\": \"" + id + "\", \"timber\": \"J\", \"post\": \"" + post + "\", \"direction\": " + direction
-                + ", \"below\": 400, \"reach\": 400}";
+                .having(d -> d.withBrace("K1", "P1", 1, 0, 400, 400)
+                        .withBrace("K2", "P3", -1, 0, 400, 400)
+                        .withBrace("K3", "P1", 0, 1, 400, 400));
     }
 
     @Test
@@ -283,7 +401,7 @@ class QuantitiesTest {
 
     @Test
     void every_quantity_answers_for_every_kind_of_subject_that_it_names() {
-        PaperDeck deck = new PaperDeck();
+        PaperDeck deck = stair(new PaperDeck()).having(d -> d.withBrace("K1", "P1", 1, 0, 400, 400));
         for (Quantity quantity : Quantities.all()) {
             for (SubjectKind kind : quantity.description().subjects()) {
                 assertThat(quantity.observe(deck.subject(kind), deck.context()))
@@ -352,6 +470,68 @@ class QuantitiesTest {
                 d -> d.without("/timbers/3/treatment").withJson("/timbers/3/naturalDurability", NATURAL),
                 d -> d.without("/timbers/3/treatment"),
                 "/timbers/3/treatment");
+    }
+
+    private static Example having(
+            String name, SubjectKind kind, Value value, UnaryOperator<PaperDeck> given, String pointer) {
+        return new Example(name, kind, value, given, d -> given.apply(d).without(pointer), pointer);
+    }
+
+    private static Example planning(String name, SubjectKind kind, Value value, String member) {
+        return having(name, kind, value, d -> d.having(s -> s.withPlanning("house")), "/site/planning/" + member);
+    }
+
+    private static Example ofStair(String name, Value value, String member) {
+        return having(name, SubjectKind.STAIRS, value, QuantitiesTest::stair, STAIR + member);
+    }
+
+    private static Example ofOpenStair(String name, Value value, String member) {
+        return having(
+                name,
+                SubjectKind.STAIRS,
+                value,
+                d -> stair(d).with(STAIR + "openRisers", true).with(STAIR + "riserOpening", 95),
+                STAIR + member);
+    }
+
+    private static Example bolted(String name, double value, String member) {
+        return having(
+                name, SubjectKind.BEAMS, number(value, RATIO), d -> joint(d, "bolt", 12), BEAM + "/joint" + member);
+    }
+
+    private static Example ofPlies(String name, Value value) {
+        return having(
+                name,
+                SubjectKind.BEAMS,
+                value,
+                d -> d.having(s -> s.withPlyFixing(0, "SC", 300, 2)),
+                BEAM + "/plyFixing");
+    }
+
+    private static Example ofLedger(String name, Value value, String member) {
+        return having(name, SubjectKind.LEDGERS, value, d -> ledger(d, "masonry"), LEDGER_FIXINGS + member);
+    }
+
+    /** 5 risers of 175 mm with a going of 250 mm, closed, between landings of 1200 mm and 1100 mm. */
+    static PaperDeck stair(PaperDeck deck) {
+        return deck.having(d -> d.withStair("S1", SampleDeck.line(0, 600, 0, 1600), 5, 175, 250))
+                .with(STAIR + "bottomLanding", 1100);
+    }
+
+    /** Four fasteners at the sides of each post, with washers of 36 mm by 3 mm, 100 mm inside the post. */
+    static PaperDeck joint(PaperDeck deck, String kind, double diameterMm) {
+        return deck.with(BEAM + "/seating", "both-sides")
+                .having(d -> d.withJoint(0, kind, diameterMm, 4, 2))
+                .with(BEAM + "/joint/washerThickness", 3);
+    }
+
+    private static PaperDeck ledger(PaperDeck deck, String base) {
+        return deck.having(d -> d.withLedgerFixings(base, 12, 400));
+    }
+
+    static PaperDeck spaBath(PaperDeck deck) {
+        return deck.having(d -> d.withHeavyItem(
+                "SPA", "spa-bath", "9 kN", SampleDeck.points(2000, 1000, 4000, 1000, 4000, 3000, 2000, 3000)));
     }
 
     private static Value number(double value, MeasureUnit unit) {
