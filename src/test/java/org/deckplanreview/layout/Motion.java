@@ -14,11 +14,13 @@ import org.deckplanreview.submission.HeavyItem;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.Ledger;
 import org.deckplanreview.submission.Level;
+import org.deckplanreview.submission.MeasuredLevel;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.SiteMeasurements;
 import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
@@ -99,7 +101,12 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 s.timbers(),
                 s.platforms().stream().map(this::apply).toList(),
                 s.protection(),
-                Optional.empty());
+                s.siteMeasurements()
+                        .map(m -> new SiteMeasurements(
+                                m.diagonals(),
+                                m.levels().stream()
+                                        .map(l -> new MeasuredLevel(apply(l.at()), l.z()))
+                                        .toList())));
     }
 
     private Brace apply(Brace b) {

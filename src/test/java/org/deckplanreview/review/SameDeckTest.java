@@ -31,8 +31,22 @@ class SameDeckTest {
 
     private static final double SAME = 1e-6;
     /** Members of a submission that name something or refer to a name. */
-    private static final Set<String> NAMES =
-            Set.of("id", "label", "title", "reference", "timber", "wall", "footing", "guard");
+    private static final Set<String> NAMES = Set.of(
+            "id",
+            "label",
+            "title",
+            "reference",
+            "timber",
+            "wall",
+            "footing",
+            "guard",
+            "post",
+            "fixing",
+            "rail",
+            "infillTimber",
+            "treadTimber",
+            "from",
+            "to");
 
     /** Samples and drawn decks. */
     @Provide
@@ -71,7 +85,13 @@ class SameDeckTest {
             if (p.path("level") instanceof ObjectNode level) {
                 raise(level, dz);
             }
+            p.path("stairs").forEach(stair -> {
+                if (stair.has("footLevel")) {
+                    ((ObjectNode) stair).put("footLevel", stair.get("footLevel").doubleValue() + dz);
+                }
+            });
         });
+        raised.path("siteMeasurements").path("levels").forEach(l -> raise((ObjectNode) l, dz));
         assertClose(seen(BuiltIn.submission(raised)), seen(BuiltIn.submission(deck)));
     }
 
@@ -91,7 +111,7 @@ class SameDeckTest {
     private static void rename(JsonNode node) {
         if (node instanceof ObjectNode object) {
             object.fields().forEachRemaining(member -> {
-                if (NAMES.contains(member.getKey())) {
+                if (NAMES.contains(member.getKey()) && member.getValue().isTextual()) {
                     member.setValue(renamed(member.getValue()));
                 } else if (member.getKey().equals("posts")
                         && member.getValue().path(0).isTextual()) {
