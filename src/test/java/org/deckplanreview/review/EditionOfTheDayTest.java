@@ -30,9 +30,9 @@ class EditionOfTheDayTest {
 
     @Test
     void on_the_day_before_the_first_edition_the_editions_are_named() {
-        ReviewResult.UnknownRuleset refused = refused(SampleDeck.complete().with("/reviewOn", "2024-09-30"));
+        ReviewResult.UnknownRuleset refused = refused(SampleDeck.complete().with("/reviewOn", "2014-10-30"));
         assertThat(refused.pointer().value()).isEqualTo("/reviewOn");
-        assertThat(refused.detail()).contains("uk-england", "2024-09-30");
+        assertThat(refused.detail()).contains("uk-england", "2014-10-30");
         assertThat(refused.accepted()).contains("2024 (from 2024-10-01");
     }
 

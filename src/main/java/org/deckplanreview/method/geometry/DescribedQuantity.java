@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
@@ -19,6 +20,8 @@ record DescribedQuantity<S extends Subject>(
         QuantityDescription description, Class<S> type, BiFunction<S, ReviewContext, Observation> observing)
         implements Quantity {
 
+    private static final double STEPS = 1e6;
+
     /** @throws IllegalArgumentException if the subject is of a kind that has no such quantity */
     @Override
     public Observation observe(Subject subject, ReviewContext context) {
@@ -26,7 +29,20 @@ record DescribedQuantity<S extends Subject>(
             throw new IllegalArgumentException(subject.kind().word() + " have no " + description.name() + "; "
                     + description.subjects().stream().map(Worded::word).toList() + " have");
         }
-        return observing.apply(type.cast(subject), context);
+        Observation seen = observing.apply(type.cast(subject), context);
+        return seen instanceof Observation.Found found && found.value() instanceof Measure m
+                ? new Observation.Found(settled(m), found.remark(), found.working())
+                : seen;
+    }
+
+    /**
+     * To a millionth of a millimetre or degree: what a drawing puts on a limit stays there, however the deck lies in plan
+     * and whatever the last bit of a sine is.
+     */
+    private static Measure settled(Measure m) {
+        return m.unit() == MeasureUnit.MILLIMETRE || m.unit() == MeasureUnit.DEGREE
+                ? Measure.of(Math.rint(m.value() * STEPS) / STEPS, m.unit())
+                : m;
     }
 
     static <S extends Subject> Quantity number(
