@@ -20,8 +20,6 @@ record DescribedQuantity<S extends Subject>(
         QuantityDescription description, Class<S> type, BiFunction<S, ReviewContext, Observation> observing)
         implements Quantity {
 
-    private static final double STEPS = 1e6;
-
     /** @throws IllegalArgumentException if the subject is of a kind that has no such quantity */
     @Override
     public Observation observe(Subject subject, ReviewContext context) {
@@ -36,13 +34,19 @@ record DescribedQuantity<S extends Subject>(
     }
 
     /**
-     * To a millionth of a millimetre or degree: what a drawing puts on a limit stays there, however the deck lies in plan
-     * and whatever the last bit of a sine is.
+     * To a millionth of a millimetre or degree, and a ratio to a thousand-millionth: what a drawing puts on a limit stays
+     * there, however the deck lies in plan and whatever the last bit of a sine is.
      */
     private static Measure settled(Measure m) {
-        return m.unit() == MeasureUnit.MILLIMETRE || m.unit() == MeasureUnit.DEGREE
-                ? Measure.of(Math.rint(m.value() * STEPS) / STEPS, m.unit())
-                : m;
+        return switch (m.unit()) {
+            case MILLIMETRE, DEGREE -> settled(m, 1e6);
+            case RATIO -> settled(m, 1e9);
+            default -> m;
+        };
+    }
+
+    private static Measure settled(Measure m, double steps) {
+        return Measure.of(Math.rint(m.value() * steps) / steps, m.unit());
     }
 
     static <S extends Subject> Quantity number(
