@@ -3,6 +3,7 @@ package org.deckplanreview.ruleset;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +62,7 @@ public final class RulesetLoader {
                         path -> file(path).fault(1, "'" + path + "'", "This is no place for a ruleset's file", PLACES));
         if (faults().isEmpty()) {
             needed.tellOthers();
+            bases.forEach((path, root) -> root.ifPresent(base -> tellUnused(base, editions.values())));
         }
         Calendar.check(editions, this::file);
         if (paths.contains(ReleasedEditions.FILE) && faults().isEmpty()) {
@@ -71,6 +73,16 @@ public final class RulesetLoader {
         return faults.isEmpty()
                 ? new LoadResult.Loaded(new Rulesets(editions.values()))
                 : new LoadResult.Faulty(faults);
+    }
+
+    /** What no edition builds on is read by nobody, so its faults would stay unseen. */
+    private static void tellUnused(Entry base, Collection<Edition> editions) {
+        boolean used = editions.stream()
+                .flatMap(edition -> edition.bases().stream())
+                .anyMatch(one -> one.path().equals(base.file().path()));
+        if (!used) {
+            base.fault("No edition builds on this base", "its path among the bases of an edition, or no such file");
+        }
     }
 
     private CasesResult cases(Rulesets rulesets) {

@@ -311,6 +311,12 @@ class BasesTest {
     }
 
     @Test
+    void a_base_that_no_edition_builds_on_is_told() {
+        EditedFiles files = SHARED.with("common/spare.yaml", "base: spare\ntitle: Spare\n");
+        assertFault(files.fault(), files, "common/spare.yaml", "base: spare", "No edition builds on this base");
+    }
+
+    @Test
     void cases_beside_a_base_are_run_under_every_edition_that_takes_its_provision() {
         EditedFiles files = SHARED.with(
                         BASE_CASES, "cases:\n" + useClass("post.treatment") + useClass("post.preservative"))
