@@ -19,7 +19,9 @@ import org.deckplanreview.vocabulary.Parameters;
  *
  * @param factor on the whole height, by the foot and by whether the upper end is held
  * @param heldTop whether a ledger or braces keep the upper end in its place in this direction
- * @param clearMm the longest part between foot, braces in this direction and upper end
+ * @param braced whether a brace in this direction makes it shorter; braces that would not are left out, which is safe
+ * @param footPartMm from the foot to the lowest brace that counts, or the whole height
+ * @param clearMm the longest part above that brace, 0 without one
  */
 record PostLength(double heightMm, double factor, boolean heldTop, boolean braced, double footPartMm, double clearMm) {
     static final ParameterDescription FACTORS = ParameterDescription.table(
@@ -49,18 +51,22 @@ record PostLength(double heightMm, double factor, boolean heldTop, boolean brace
                 .map(b -> Math.max(0, heightMm - b.below().mm()))
                 .sorted()
                 .toList();
-        double footPart = meetings.isEmpty() ? heightMm : meetings.get(0);
-        double longest = 0;
-        for (int i = 0; i < meetings.size(); i++) {
-            double to = i + 1 < meetings.size() ? meetings.get(i + 1) : heightMm;
-            longest = Math.max(longest, to - meetings.get(i));
+        double footPart = heightMm;
+        double clear = 0;
+        double above = 0;
+        for (int i = meetings.size() - 1; i >= 0; i--) {
+            above = Math.max(above, (i + 1 < meetings.size() ? meetings.get(i + 1) : heightMm) - meetings.get(i));
+            if (Math.max(factor * meetings.get(i), above) < Math.max(factor * footPart, clear)) {
+                footPart = meetings.get(i);
+                clear = above;
+            }
         }
-        return new PostLength(heightMm, factor, held, !meetings.isEmpty(), footPart, longest);
+        return new PostLength(heightMm, factor, held, footPart < heightMm, footPart, clear);
     }
 
     /** The whole height with its factor, or less where braces hold the post between: a brace never makes it longer. */
     double effectiveMm() {
-        return Math.min(factor * heightMm, Math.max(factor * footPartMm, clearMm));
+        return Math.max(factor * footPartMm, clearMm);
     }
 
     /** For the assumptions of a finding. */
