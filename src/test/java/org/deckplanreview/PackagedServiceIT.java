@@ -1,209 +1,316 @@
 package org.deckplanreview;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.net.ConnectException;
-import java.net.ServerSocket;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
+import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The packaged service as a user starts it: one process that serves, and others that run one command each. */
 class PackagedServiceIT {
-    private static final Path JAR = Path.of("target", "quarkus-app", "quarkus-run.jar");
-    private static final Path SAMPLE = Path.of("sample-submissions", "small-level-deck.json");
-    private static final Map<String, Integer> EXITS = Map.of("complies", 0, "does not comply", 1, "undetermined", 2);
-    private static final Duration PATIENCE = Duration.ofMinutes(2);
+    private static final Path SAMPLES = Path.of("sample-submissions");
+    private static final Path APPROVED = Path.of("src", "test", "resources", "approved");
+    private static final String JSON = "application/json";
+    private static final String TEXT = "text/plain";
 
-    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    /** The version that stands in approved reports, and the one place in each form where it does. */
+    private static final Map<String, String> APPROVED_VERSION =
+            Map.of(JSON, "\"service\": \"test\"", TEXT, "Version of the service: test\n");
+
+    /** More than a pipe holds, so that it has gone only when the command reads. */
+    private static final int MORE_THAN_A_PIPE = 1_000_000;
 
     @TempDir
     static Path folder;
 
-    private static int port;
-    private static Process service;
+    private static PackagedService service;
+    private static String version;
 
     @BeforeAll
     static void start() throws Exception {
-        port = freePort();
-        service = java(List.of(), folder.resolve("service.log"));
-        Instant end = Instant.now().plus(PATIENCE);
-        while (!isReady()) {
-            assertThat(service.isAlive())
-                    .as(Files.readString(folder.resolve("service.log")))
-                    .isTrue();
-            assertThat(Instant.now()).isBefore(end);
-            TimeUnit.MILLISECONDS.sleep(200);
-        }
+        service = PackagedService.started(folder);
+        PackagedService.Run asked = service.run("--version");
+        assertThat(asked.exit()).isZero();
+        assertThat(asked.out()).matches("\\d+\\.\\d+\\.\\d+\\S*\\R");
+        version = asked.out().strip();
     }
 
     @AfterAll
     static void stop() throws Exception {
-        service.destroy();
-        if (!service.waitFor(10, TimeUnit.SECONDS)) {
-            service.destroyForcibly();
+        service.close();
+    }
+
+    static List<Path> samples() throws IOException {
+        try (Stream<Path> files = Files.list(SAMPLES)) {
+            return files.filter(f -> f.toString().endsWith(".json")).sorted().toList();
         }
     }
 
-    @Test
-    void a_posted_file_is_answered_by_a_valid_report() throws Exception {
-        HttpResponse<String> response = post(Files.readAllBytes(SAMPLE), "application/json");
-
-        assertThat(response.statusCode()).isEqualTo(200);
-        assertThat(ReportSchema.faults(response.body())).isEmpty();
+    private static byte[] sample(String name) throws IOException {
+        return Files.readAllBytes(SAMPLES.resolve(name));
     }
 
-    @Test
-    void a_posted_file_is_answered_in_plain_text_too() throws Exception {
-        HttpResponse<String> response = post(Files.readAllBytes(SAMPLE), "text/plain");
-
-        assertThat(response.statusCode()).isEqualTo(200);
-        assertThat(response.body()).startsWith("DECK PLAN REVIEW\n");
-    }
-
-    @Test
-    void what_is_no_submission_is_a_problem() throws Exception {
-        HttpResponse<String> response = post("{}".getBytes(StandardCharsets.UTF_8), "application/json");
-
-        assertThat(response.statusCode()).isEqualTo(422);
-        assertThat(response.body()).contains("/problems/invalid-submission", "\"pointer\"");
-    }
-
-    /** The service's port is taken while the command runs, and the command is told the same one. */
-    @Test
-    void the_command_prints_what_the_service_answers_and_exits_by_the_outcome() throws Exception {
-        String posted = post(Files.readAllBytes(SAMPLE), "application/json").body();
-        Run json = run("review", SAMPLE.toString(), "--json");
-        Run text = run("review", SAMPLE.toString());
-
-        assertThat(json.out).isEqualTo(posted);
-        assertThat(json.err).isEmpty();
-        assertThat(text.out)
-                .isEqualTo(post(Files.readAllBytes(SAMPLE), "text/plain").body());
-        String outcome = text.out
-                .lines()
-                .filter(l -> l.startsWith("Outcome"))
-                .findFirst()
-                .orElseThrow()
-                .substring("Outcome".length())
-                .strip()
-                .toLowerCase(Locale.ROOT);
-        assertThat(text.exit).isEqualTo(EXITS.get(outcome));
-        assertThat(json.exit).isEqualTo(text.exit);
-    }
-
-    @Test
-    void the_command_exits_with_3_and_says_why_where_there_is_no_submission() throws Exception {
-        Path empty = Files.writeString(folder.resolve("empty.json"), "{}");
-        Path broken = Files.writeString(folder.resolve("broken.json"), "{\n\"a\": }");
-
-        assertThat(run("review", empty.toString())).satisfies(r -> {
-            assertThat(r.exit).isEqualTo(3);
-            assertThat(r.out).isEmpty();
-            assertThat(r.err).contains("is not a valid submission", "/platforms", "Accepted: ");
-        });
-        assertThat(run("review", broken.toString())).satisfies(r -> {
-            assertThat(r.exit).isEqualTo(3);
-            assertThat(r.err).contains("is not JSON: line 2");
-        });
-        assertThat(run("review", folder.resolve("nowhere.json").toString())).satisfies(r -> {
-            assertThat(r.exit).isEqualTo(3);
-            assertThat(r.err).contains("there is no such file").doesNotContain("Exception");
-        });
-    }
-
-    @Test
-    void a_wrong_command_line_exits_with_64() throws Exception {
-        assertThat(run("review").exit).isEqualTo(64);
-        assertThat(run("review", SAMPLE.toString(), "--working", "some").exit).isEqualTo(64);
-        assertThat(run("revue").exit).isEqualTo(64);
-    }
-
-    @Test
-    void the_version_is_printed_alone() throws Exception {
-        Run version = run("--version");
-
-        assertThat(version.exit).isZero();
-        assertThat(version.out).matches("\\d+\\.\\d+\\.\\d+\\S*\\R");
-    }
-
-    private record Run(int exit, String out, String err) {}
-
-    private static Run run(String... args) throws Exception {
-        Path out = Files.createTempFile(folder, "out", ".txt");
-        Path err = Files.createTempFile(folder, "err", ".txt");
-        Process process = java(List.of(args))
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
-        assertThat(process.waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)).isTrue();
-        return new Run(process.exitValue(), Files.readString(out), Files.readString(err));
-    }
-
-    private static Process java(List<String> args, Path log) throws IOException {
-        return java(args).redirectErrorStream(true).redirectOutput(log.toFile()).start();
-    }
-
-    /** A platform encoding other than UTF-8, so that reports do not depend on it. */
-    private static ProcessBuilder java(List<String> args) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Dfile.encoding=ISO-8859-1",
-                "-jar",
-                JAR.toString()));
-        command.addAll(args);
-        ProcessBuilder process = new ProcessBuilder(command);
-        process.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
-        return process;
-    }
-
-    private static HttpResponse<String> post(byte[] body, String accept) throws Exception {
-        return CLIENT.send(
-                HttpRequest.newBuilder(address("/reviews"))
-                        .header("Content-Type", "application/json")
-                        .header("Accept", accept)
-                        .POST(HttpRequest.BodyPublishers.ofByteArray(body))
-                        .build(),
-                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
-    }
-
-    private static boolean isReady() throws Exception {
+    /** The approved report to the last byte, but for the version of the service, which no digest covers. */
+    private static String approved(Path sample, String form) {
+        String name = sample.getFileName().toString().replaceFirst("json$", form.equals(JSON) ? "json" : "txt");
         try {
-            return CLIENT.send(
-                                    HttpRequest.newBuilder(address("/q/health/ready"))
-                                            .build(),
-                                    HttpResponse.BodyHandlers.discarding())
-                            .statusCode()
-                    == 200;
-        } catch (ConnectException e) {
-            return false;
+            String report = Files.readString(APPROVED.resolve(name));
+            String line = APPROVED_VERSION.get(form);
+            assertThat(report.split(Pattern.quote(line), -1)).hasSize(2);
+            return report.replace(line, line.replace("test", version));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
-    private static URI address(String path) {
-        return URI.create("http://localhost:" + port + path);
+    @ParameterizedTest
+    @MethodSource("samples")
+    void a_posted_sample_is_answered_by_its_approved_report_in_both_forms(Path sample) throws Exception {
+        byte[] submission = Files.readAllBytes(sample);
+        HttpResponse<String> json = service.review(submission, JSON);
+        HttpResponse<String> text = service.review(submission, TEXT);
+
+        assertThat(json.statusCode()).isEqualTo(200);
+        assertThat(json.body()).isEqualTo(approved(sample, JSON));
+        assertThat(text.statusCode()).isEqualTo(200);
+        assertThat(text.body()).isEqualTo(approved(sample, TEXT));
     }
 
-    private static int freePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0)) {
-            return socket.getLocalPort();
+    @Test
+    void a_report_is_valid_against_the_schema_that_the_service_publishes() throws Exception {
+        assertThat(service.get("/schemas/report-1.json").body())
+                .isEqualTo(Files.readString(Path.of("schema", "report-1.json")));
+        assertThat(ReportSchema.faults(
+                        service.review(sample("small-level-deck.json"), JSON).body()))
+                .isEmpty();
+    }
+
+    @Test
+    void submissions_posted_at_the_same_time_get_the_reports_that_they_get_alone() throws Exception {
+        Map<Path, CompletableFuture<HttpResponse<String>>> answers = new TreeMap<>();
+        for (Path sample : samples()) {
+            answers.put(sample, service.reviewLater(Files.readAllBytes(sample), TEXT));
         }
+
+        answers.forEach((sample, answer) ->
+                assertThat(answer.join().body()).as(sample.toString()).isEqualTo(approved(sample, TEXT)));
+    }
+
+    static Stream<Arguments> bodiesThatAreNotJson() {
+        return Stream.of(
+                Arguments.of("no JSON at all", "A deck of 4 m by 3 m", "Unrecognized token 'A'"),
+                Arguments.of("NaN", "{\"units\": NaN}", "NaN"),
+                Arguments.of("a member twice", "{\"units\": \"mm\", \"units\": \"in\"}", "units"),
+                Arguments.of("lists 10 000 deep", "[".repeat(10_000) + "]".repeat(10_000), "nesting depth"),
+                Arguments.of("an exponent of a million", "{\"units\": 1e1000000}", "exponent"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bodiesThatAreNotJson")
+    void what_is_not_json_is_400_with_line_and_column(String what, String body, String told) throws Exception {
+        HttpResponse<String> response = service.review(body.getBytes(UTF_8), JSON);
+
+        isProblem(response, 400, "not-json");
+        assertThat(response.body()).contains(told, "\"line\":1", "\"column\":");
+    }
+
+    @Test
+    void eleven_megabytes_are_413() throws Exception {
+        isProblem(service.review(new byte[11_000_000], JSON), 413, "too-large");
+    }
+
+    @Test
+    void what_is_no_submission_is_422_with_the_members_that_it_lacks() throws Exception {
+        HttpResponse<String> response = service.review("{}".getBytes(UTF_8), JSON);
+
+        isProblem(response, 422, "invalid-submission");
+        assertThat(response.body()).contains("\"#/platforms\"", "\"#/timbers\"", "\"accepted\"");
+    }
+
+    @Test
+    void outlines_without_an_area_are_422_with_a_pointer_to_each() throws Exception {
+        String flat = "\"outline\": [[0, 0], [4800, 0], [2400, 0]]";
+        HttpResponse<String> response = service.review("""
+                {"reference": "Otter Lane 14", "units": "mm", "reviewOn": "2026-03-31",
+                 "ruleset": {"region": "uk-england"}, "use": {"occupancy": "single-dwelling"},
+                 "timbers": [{"id": "joist", "breadth": 47, "depth": 150}],
+                 "platforms": [{"id": "upper", %s}, {"id": "lower", %s}]}
+                """.formatted(flat, flat).getBytes(UTF_8), JSON);
+
+        isProblem(response, 422, "invalid-submission");
+        assertThat(response.body()).contains("\"#/platforms/0/outline\"", "\"#/platforms/1/outline\"", "no area");
+    }
+
+    @Test
+    void a_region_without_a_ruleset_is_404_with_the_regions_that_there_are() throws Exception {
+        String elsewhere = new String(sample("small-level-deck.json"), UTF_8).replace("uk-england", "uk-englnad");
+        HttpResponse<String> response = service.review(elsewhere.getBytes(UTF_8), JSON);
+
+        isProblem(response, 404, "unknown-ruleset");
+        assertThat(response.body()).contains("\"#/ruleset/region\"", "Is 'uk-england' meant?", "uk-scotland");
+    }
+
+    @Test
+    void a_body_of_another_media_type_is_415_and_a_report_of_another_one_406() throws Exception {
+        byte[] submission = sample("small-level-deck.json");
+
+        isProblem(service.post(submission, "application/yaml", JSON), 415, "unsupported-media-type");
+        isProblem(service.post(submission, JSON, "application/pdf"), 406, "not-acceptable");
+    }
+
+    /** In the form of RFC 9457, and without a word on how the service is made. */
+    private static void isProblem(HttpResponse<String> response, int status, String type) {
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(status);
+        assertThat(response.headers().firstValue("Content-Type")).contains("application/problem+json");
+        assertThat(response.body())
+                .contains("\"type\":\"/problems/" + type + "\"", "\"status\":" + status)
+                .doesNotContain("Exception", "org.deckplanreview", "com.fasterxml");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/rulesets, uk-scotland",
+        "/rulesets/uk-scotland/2024, guard.height",
+        "/vocabulary, en1995.bending",
+        "/schemas/submission-1.json, draft-07",
+        "/schemas/report-1.json, draft-07",
+        "/schemas/ruleset-1.json, draft-07",
+        "/schemas/standard-1.json, draft-07",
+        "/schemas/cases-1.json, draft-07",
+        "/problems/not-json, RFC 8259",
+        "/q/health, rulesets",
+        "/q/metrics, http_server_requests",
+        "/q/openapi, /reviews",
+        "/q/swagger-ui/, <html"
+    })
+    void each_address_that_the_readme_names_is_served(String path, String told) throws Exception {
+        HttpResponse<String> response = service.get(path);
+
+        assertThat(response.statusCode()).isEqualTo(200);
+        assertThat(response.body()).contains(told);
+    }
+
+    /** The service holds the port that these commands are told. */
+    @ParameterizedTest
+    @CsvSource({"small-level-deck, 0", "border-deck-scotland, 1", "first-sketch, 2"})
+    void a_command_prints_the_approved_report_and_exits_by_the_outcome(String name, int exit) throws Exception {
+        Path sample = SAMPLES.resolve(name + ".json");
+        PackagedService.Run run = service.run("review", sample.toString());
+
+        assertThat(service.isListening()).isTrue();
+        assertThat(run.out()).isEqualTo(approved(sample, TEXT));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.exit()).isEqualTo(exit);
+    }
+
+    /** The digest of what was received is checked against the platform's own SHA-256. */
+    @Test
+    void a_command_reads_standard_input_and_opens_no_port_meanwhile() throws Exception {
+        Path sample = SAMPLES.resolve("small-level-deck.json");
+        byte[] submission = Files.readAllBytes(sample);
+        byte[] padded = (" ".repeat(MORE_THAN_A_PIPE) + new String(submission, UTF_8)).getBytes(UTF_8);
+        int port = PackagedService.freePort();
+        PackagedService.Running command = service.begin(port, "review", "-", "--json");
+        try (OutputStream input = command.input()) {
+            input.write(padded, 0, MORE_THAN_A_PIPE);
+            input.flush();
+            assertThat(PackagedService.isListening(port)).isFalse();
+            input.write(padded, MORE_THAN_A_PIPE, submission.length);
+        }
+        PackagedService.Run run = command.ended();
+
+        assertThat(run.out())
+                .isEqualTo(approved(sample, JSON).replace(sha256(submission), sha256(padded)))
+                .contains(sha256(padded));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.exit()).isZero();
+    }
+
+    private static String sha256(byte[] bytes) throws NoSuchAlgorithmException {
+        return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    }
+
+    @Test
+    void the_rulesets_of_the_directory_and_their_cases_are_well() throws Exception {
+        PackagedService.Run run = service.run("check-rulesets", "rulesets");
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).isEqualTo("All rulesets are well.\n");
+        assertThat(run.exit()).isZero();
+    }
+
+    @Test
+    void rulesets_that_are_not_there_exit_with_1() throws Exception {
+        PackagedService.Run run =
+                service.run("check-rulesets", folder.resolve("nowhere").toString());
+
+        assertThat(run.err()).contains("cannot be listed");
+        assertThat(run.out()).isEmpty();
+        assertThat(run.exit()).isEqualTo(1);
+    }
+
+    static Stream<Arguments> refusedFiles() {
+        return Stream.of(
+                Arguments.of("empty.json", "{}", "is not a valid submission:\n/platforms\n"),
+                Arguments.of("broken.json", "{\n\"a\": }", "is not JSON: line 2"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("refusedFiles")
+    void a_command_exits_with_3_and_says_why_where_there_is_no_submission(String name, String content, String told)
+            throws Exception {
+        PackagedService.Run run = service.run(
+                "review", Files.writeString(folder.resolve(name), content).toString());
+
+        assertThat(run.exit()).isEqualTo(3);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(told).doesNotContain("Exception");
+    }
+
+    @Test
+    void a_file_that_is_not_there_exits_with_3() throws Exception {
+        PackagedService.Run run =
+                service.run("review", folder.resolve("nowhere.json").toString());
+
+        assertThat(run.exit()).isEqualTo(3);
+        assertThat(run.err()).contains("there is no such file").doesNotContain("Exception");
+    }
+
+    /** 1 and 2 would pass for outcomes of a review. */
+    @ParameterizedTest
+    @ValueSource(strings = {"review", "review - --working some", "revue", "serve now"})
+    void a_wrong_command_line_exits_with_64(String line) throws Exception {
+        assertThat(service.run(line.split(" ")).exit()).isEqualTo(64);
+    }
+
+    @Test
+    void a_service_whose_port_is_taken_says_so_and_exits_with_70() throws Exception {
+        PackagedService.Run run = service.run("serve");
+
+        assertThat(run.out()).contains("in use");
+        assertThat(run.exit()).isEqualTo(70);
     }
 }

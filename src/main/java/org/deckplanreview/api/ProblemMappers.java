@@ -33,7 +33,7 @@ class ProblemMappers {
 
     /** RFC 9110, section 15.5.6, asks for it; the framework leaves it out. */
     private static String allowed(String path) {
-        return path.equals(ReviewResource.PATH) ? "OPTIONS, POST" : "GET, HEAD, OPTIONS";
+        return path.startsWith(ReviewResource.PATH) ? "OPTIONS, POST" : "GET, HEAD, OPTIONS";
     }
 
     @ServerExceptionMapper

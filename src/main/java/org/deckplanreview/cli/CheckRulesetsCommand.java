@@ -14,12 +14,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check-rulesets",
         description = "Checks rulesets and runs the cases beside them.",
-        mixinStandardHelpOptions = true,
-        versionProvider = ServiceVersion.class,
-        exitCodeOnInvalidInput = ExitCode.USAGE,
-        exitCodeOnExecutionException = ExitCode.SOFTWARE,
-        exitCodeListHeading = "Exit codes:%n",
-        exitCodeList = {"0:all is well", "1:there are faults", "64:the command line is wrong"})
+        exitCodeList = {"0:all is well", "1:there are faults", ExitCode.USAGE_MEANS, ExitCode.SOFTWARE_MEANS})
 class CheckRulesetsCommand implements Callable<Integer> {
     private final RulesetChecker checker;
 

@@ -3,17 +3,22 @@ package org.deckplanreview.cli;
 import io.quarkus.picocli.runtime.annotations.TopCommand;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ScopeType;
 
-/** Without a command, the service. */
+/** Without a command, the service. What all commands have in common is said here and inherited. */
 @TopCommand
 @Command(
         name = "deck-plan-review",
         description =
-                "Reviews the design of a raised timber deck. Without a command it serves HTTP until it is stopped.",
+                "Reviews the design of a raised timber deck. Without a command it serves HTTP until it is stopped."
+                        + " Help on a command: COMMAND --help.",
         mixinStandardHelpOptions = true,
         versionProvider = ServiceVersion.class,
         exitCodeOnInvalidInput = ExitCode.USAGE,
         exitCodeOnExecutionException = ExitCode.SOFTWARE,
+        exitCodeListHeading = "Exit codes:%n",
+        exitCodeList = {"0:stopped", ExitCode.USAGE_MEANS, ExitCode.SOFTWARE_MEANS},
+        scope = ScopeType.INHERIT,
         subcommands = {ServeCommand.class, ReviewCommand.class, CheckRulesetsCommand.class})
 class DeckPlanReviewCommand implements Callable<Integer> {
     @Override

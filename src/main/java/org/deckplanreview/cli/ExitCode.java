@@ -12,6 +12,9 @@ final class ExitCode {
     static final int USAGE = 64;
     static final int SOFTWARE = 70;
 
+    static final String USAGE_MEANS = "64:the command line is wrong";
+    static final String SOFTWARE_MEANS = "70:the command itself failed, for example by its configuration";
+
     private ExitCode() {}
 
     static int of(Determination outcome) {

@@ -1,5 +1,6 @@
 package org.deckplanreview.cli;
 
+import io.quarkus.runtime.ApplicationLifecycleManager;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.Arrays;
@@ -14,7 +15,13 @@ public final class Main {
         if (!serves(Arrays.asList(args))) {
             openNoPort();
         }
+        ApplicationLifecycleManager.setDefaultExitCodeHandler(Main::exit);
         Quarkus.run(CommandLineApplication.class, args);
+    }
+
+    /** A failure to start must not look like a deck that does not comply. */
+    private static void exit(int code, Throwable failure) {
+        System.exit(failure == null ? code : ExitCode.SOFTWARE);
     }
 
     private static boolean serves(List<String> args) {

@@ -29,17 +29,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "review",
         description = "Reviews one submission and prints the report.",
-        mixinStandardHelpOptions = true,
-        versionProvider = ServiceVersion.class,
-        exitCodeOnInvalidInput = ExitCode.USAGE,
-        exitCodeOnExecutionException = ExitCode.SOFTWARE,
-        exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {
-            "0:complies",
+            "0:complies, in all that the provisions demand",
             "1:does not comply",
-            "2:undetermined",
-            "3:not a valid submission, or not readable",
-            "64:the command line is wrong"
+            "2:undetermined: what is missing stands in the report",
+            "3:not a valid submission, not readable, or under an unknown ruleset",
+            ExitCode.USAGE_MEANS,
+            ExitCode.SOFTWARE_MEANS
         })
 class ReviewCommand implements Callable<Integer> {
     private static final String STANDARD_INPUT = "-";

@@ -22,6 +22,10 @@ final class RulesetCheck implements RulesetChecker {
 
     private static final List<Determination> ASKED = List.of(Determination.COMPLIES, Determination.DOES_NOT_COMPLY);
 
+    /** A mistyped directory must not pass for one whose rulesets are well. */
+    private static final RulesetFault NOTHING =
+            new RulesetFault(".", 1, "no edition", "There is nothing to check", "at least one <region>/<edition>.yaml");
+
     private final Catalogue catalogue;
 
     RulesetCheck(Catalogue catalogue) {
@@ -36,6 +40,9 @@ final class RulesetCheck implements RulesetChecker {
             return faulty.faults().stream().map(RulesetFault::message).toList();
         }
         Rulesets rulesets = ((LoadResult.Loaded) loaded).rulesets();
+        if (rulesets.regions().isEmpty()) {
+            return List.of(NOTHING.message());
+        }
         CasesResult read = RulesetLoader.readCases(files, rulesets);
         if (read instanceof CasesResult.Faulty faulty) {
             return faulty.faults().stream().map(RulesetFault::message).toList();

@@ -170,9 +170,10 @@ class ServiceTest {
         response.body("detail", containsString(path.contains("1066") ? "2024" : "shire"));
     }
 
-    @Test
-    void an_unknown_method_is_405_and_says_which_are_allowed() {
-        ValidatableResponse response = given().get("/reviews").then();
+    @ParameterizedTest
+    @ValueSource(strings = {"/reviews", "/reviews/"})
+    void an_unknown_method_is_405_and_says_which_are_allowed(String path) {
+        ValidatableResponse response = given().get(path).then();
 
         isProblem(response, 405, "method-not-allowed");
         response.header("Allow", containsString("POST"));

@@ -130,6 +130,13 @@ class RulesetCasesTest {
         assertThat(faults()).isEmpty();
     }
 
+    @Test
+    void a_directory_without_an_edition_is_not_well() throws IOException {
+        assertThat(checker.check(Optional.of(Files.createDirectory(folder.resolve("empty")))))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault).contains("nothing to check", "<region>/<edition>.yaml"));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             determination: complies, found    | determination: does not comply, found | 2 | expected 'does not comply', found 'complies'
