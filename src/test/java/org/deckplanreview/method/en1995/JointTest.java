@@ -287,6 +287,13 @@ class JointTest {
     }
 
     @Test
+    void a_hanger_without_resistance_carries_nothing() {
+        Evaluation.Measured m = measured(hung(3000, 0.0), HANGER);
+        assertThat(m.utilisation()).isGreaterThan(1);
+        assertThat(((Measure) m.found()).in(MeasureUnit.NEWTON_)).isCloseTo(3000, within(1e-9));
+    }
+
+    @Test
     void a_hanger_of_unknown_resistance_is_told_what_would_do() {
         Evaluation.Missing m = (Evaluation.Missing) hung(3001, null).evaluate(HANGER, parameters());
         assertThat(m.needs()).singleElement().satisfies(n -> {
