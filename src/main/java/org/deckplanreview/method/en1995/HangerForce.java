@@ -59,6 +59,9 @@ final class HangerForce implements Method {
         }
         Optional<Measure> stated =
                 context.layout().platformOf(joist).platform().joists().flatMap(JoistField::hangerResistance);
+        if (stated.filter(r -> r.value() <= 0).isPresent()) {
+            return new Evaluation.OutOfScope("A hanger without resistance holds no joist", "");
+        }
         Pointer pointer = joist.pointer().child("hangerResistance");
         return MemberBasis.evaluate(
                 joist,
