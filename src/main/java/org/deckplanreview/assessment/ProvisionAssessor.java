@@ -72,17 +72,17 @@ final class ProvisionAssessor {
             return Result.undetermined(
                     subject,
                     d.quantity(),
-                    o.reason() + (o.clause().isEmpty() ? "" : " (" + o.clause() + ")"),
+                    capital(o.reason()) + (o.clause().isEmpty() ? "" : " (" + o.clause() + ")") + ".",
                     List.of());
         }
-        return Result.notApplicable(subject, d.quantity(), ((Evaluation.NotApplicable) e).reason());
+        return Result.notApplicable(subject, d.quantity(), capital(((Evaluation.NotApplicable) e).reason()) + ".");
     }
 
     private Result limit(Rule.Limit limit, Subject subject) {
         QuantityDescription d = catalogue.quantity(limit.quantity()).description();
         Observation seen = catalogue.quantity(limit.quantity()).observe(subject, context);
         if (seen instanceof Observation.NotApplicable n) {
-            return Result.notApplicable(subject, d.name(), n.reason());
+            return Result.notApplicable(subject, d.name(), capital(n.reason()) + ".");
         }
         Candidates candidates = candidates(limit, subject);
         if (seen instanceof Observation.Missing m) {
@@ -192,7 +192,7 @@ final class ProvisionAssessor {
                 + Phrases.of(allowed) + ".";
     }
 
-    private static String capital(String quantity) {
-        return quantity.substring(0, 1).toUpperCase(Locale.ROOT) + quantity.substring(1);
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

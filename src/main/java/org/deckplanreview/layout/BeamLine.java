@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.PlanLine;
+import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
@@ -30,10 +31,19 @@ public record BeamLine(
         List<JoistBearing> joists,
         Derived<Double> groundClearanceMm)
         implements Member {
+    private static final double ROUNDING_MM = 1e-6;
+
     public BeamLine {
         supports = List.copyOf(supports);
         spans = List.copyOf(spans);
         joists = List.copyOf(joists);
+    }
+
+    /** How far a point lies from the beam's line, mm, in plan and to either side. */
+    public double offMm(PlanPoint point) {
+        Axis axis = Axis.of(line);
+        double off = Math.abs(axis.across(point) - axis.across(line.from()));
+        return off < ROUNDING_MM ? 0 : off;
     }
 
     @Override

@@ -132,8 +132,8 @@ final class Takedown implements LoadPath {
     private Derived<BeamStatics> joist(PlatformLayout platform, JoistLine joist) {
         Derived<AreaLoads> area = platform.boards()
                 .map(this::areaLoads)
-                .orElseGet(() -> Derived.missing(
-                        platform.pointer().child("boards"), "the boards: their timber, direction and gap"));
+                .orElseGet(
+                        () -> Derived.missing(platform.pointer().child("boards"), "the boards of " + platform.label()));
         Derived<Seats> seats = seats(
                 joist,
                 () -> Derived.missing(

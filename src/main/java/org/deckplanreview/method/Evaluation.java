@@ -27,8 +27,14 @@ public sealed interface Evaluation {
 
     record Missing(List<Need> needs) implements Evaluation {}
 
-    /** The method's source does not cover this case. */
+    /**
+     * The method's source does not cover this case.
+     *
+     * @param reason a sentence for the finding, without its full stop
+     * @param clause where the source ends; may be empty
+     */
     record OutOfScope(String reason, String clause) implements Evaluation {}
 
+    /** @param reason a sentence for the finding, without its full stop */
     record NotApplicable(String reason) implements Evaluation {}
 }

@@ -137,13 +137,14 @@ final class FrameChecks {
             return;
         }
         double alongPost = postTimber.get().breadth().mm();
-        double widerSide = Math.max(alongPost, postTimber.get().depth().mm());
+        double acrossPost = postTimber.get().depth().mm();
         double beamBreadth = beam.plies() * beamTimber.get().breadth().mm();
+        double besidePost = (Math.max(alongPost, acrossPost) + beamBreadth) / 2;
         LineSegment line = Plan.segment(beam.line());
         Coordinate centre = Plan.coordinate(post.at());
         within(
                 line.distancePerpendicular(centre),
-                (widerSide + beamBreadth) / 2,
+                beam.seating() == BeamSeating.ON_POST ? acrossPost / 2 : besidePost,
                 "off the line of beam " + Found.quoted(beam.id()),
                 post,
                 at);

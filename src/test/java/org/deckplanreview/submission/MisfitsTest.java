@@ -320,13 +320,24 @@ class MisfitsTest {
 
         /** Centres of posts of 100 mm and a beam of 2 x 47 mm are apart by at most (100 + 94) / 2 = 97 mm. */
         @Test
-        void a_post_touches_its_beam() {
-            assertThat(post(2400, 697.9).read()).isInstanceOf(ReadResult.Read.class);
-            assertThat(only(post(2400, 699)))
+        void a_post_touches_the_beam_at_its_sides() {
+            assertThat(beside(697.9).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(beside(699)))
                     .isEqualTo(new Fault(
                             Pointer.of("/platforms/0/beams/0/posts/1"),
                             "The centre of post 'P2' lies 99 mm off the line of beam 'B1'",
                             "a post whose centre lies at most 97 mm off the line of beam 'B1'"));
+        }
+
+        /** Half of the post's depth of 100 mm; the beam stays narrower than the post and so rests on it with half its breadth. */
+        @Test
+        void a_beams_line_passes_over_the_posts_that_it_rests_on() {
+            assertThat(post(2400, 650.9).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(post(2400, 652)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/beams/0/posts/1"),
+                            "The centre of post 'P2' lies 52 mm off the line of beam 'B1'",
+                            "a post whose centre lies at most 50 mm off the line of beam 'B1'"));
         }
 
         @Test
@@ -340,7 +351,7 @@ class MisfitsTest {
 
         @Test
         void an_oblong_post_may_reach_the_beam_with_its_wider_side() {
-            SampleDeck deck = post(2400, 720).with("/timbers/2/depth", 150);
+            SampleDeck deck = beside(720).with("/timbers/2/depth", 150);
 
             assertThat(deck.read()).isInstanceOf(ReadResult.Read.class);
         }
@@ -491,6 +502,10 @@ class MisfitsTest {
 
         private SampleDeck post(double x, double y) {
             return SampleDeck.complete().with("/platforms/0/posts/1/at", SampleDeck.point(x, y));
+        }
+
+        private SampleDeck beside(double y) {
+            return post(2400, y).with("/platforms/0/beams/0/seating", "both-sides");
         }
 
         private SampleDeck beam(int y) {

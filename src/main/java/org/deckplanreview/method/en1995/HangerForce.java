@@ -54,11 +54,14 @@ final class HangerForce implements Method {
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         JoistLine joist = (JoistLine) subject;
-        if (joist.supports().stream().noneMatch(HangerForce::isHanger)) {
+        if (!hangs(joist)) {
             return new Evaluation.NotApplicable("No hanger holds it");
         }
         Optional<Measure> stated =
                 context.layout().platformOf(joist).platform().joists().flatMap(JoistField::hangerResistance);
+        if (stated.filter(r -> r.value() <= 0).isPresent()) {
+            return new Evaluation.OutOfScope("A hanger without resistance holds no joist", "");
+        }
         Pointer pointer = joist.pointer().child("hangerResistance");
         return MemberBasis.evaluate(
                 joist,
@@ -68,6 +71,10 @@ final class HangerForce implements Method {
                         .orElseGet(() -> new Evaluation.Missing(List.of(need(joist, parameters, context, pointer)))));
     }
 
+    private static boolean hangs(JoistLine joist) {
+        return joist.supports().stream().anyMatch(HangerForce::isHanger);
+    }
+
     private static boolean isHanger(MemberSupport support) {
         return support.seating() == JoistSeating.HANGERS;
     }
@@ -75,6 +82,7 @@ final class HangerForce implements Method {
     /** Names what all hangers of the platform would need, so that one answer serves all its joists. */
     private static Need need(JoistLine joist, Parameters parameters, ReviewContext context, Pointer pointer) {
         OptionalDouble enough = context.layout().platformOf(joist).joists().stream()
+                .filter(HangerForce::hangs)
                 .map(j -> MemberBasis.evaluate(j, parameters, context, basis -> Case.worst(places(basis, 1, pointer))))
                 .filter(e -> e instanceof Evaluation.Measured)
                 .mapToDouble(e -> ((Evaluation.Measured) e).utilisation())
@@ -91,9 +99,10 @@ final class HangerForce implements Method {
         for (Combination combination : basis.combinations(State.ULTIMATE)) {
             Effects effects = basis.analysis().effects(combination.factors());
             for (int i = 0; i < supports.size(); i++) {
-                double reaction =
-                        isHanger(supports.get(i)) ? effects.supports().get(i).largestReactionN() : 0;
-                places.add(new Place(basis, combination, i, Math.max(0, reaction), resistanceN, pointer));
+                if (isHanger(supports.get(i))) {
+                    double reaction = effects.supports().get(i).largestReactionN();
+                    places.add(new Place(basis, combination, i, Math.max(0, reaction), resistanceN, pointer));
+                }
             }
         }
         return places;

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
@@ -162,13 +163,21 @@ final class MemberBearing implements Method {
                     : Optional.empty();
         }
 
-        private OptionalDouble postDepthMm() {
-            return post().map(p -> OptionalDouble.of(p.timber().depth().mm())).orElse(OptionalDouble.empty());
-        }
-
         private double contactBreadthMm() {
             double b = basis.section().breadthMm();
-            return Math.min(b, postDepthMm().orElse(b));
+            return post().map(p -> onPostMm(p, b)).orElse(b);
+        }
+
+        private double onPostMm(PostPlace post, double beamBreadthMm) {
+            double side = post.timber().depth().mm();
+            return Math.min(Math.min(beamBreadthMm, side), (beamBreadthMm + side) / 2 - offMm(post));
+        }
+
+        /** From the post's axis to the beam's line. */
+        private double offMm(PostPlace post) {
+            return basis.member() instanceof BeamLine beam
+                    ? beam.offMm(post.post().at())
+                    : 0;
         }
 
         private double extensionMm() {
@@ -298,7 +307,22 @@ final class MemberBearing implements Method {
                                 .submission()
                                 .timberPointer(post.get().timber().id())
                                 .child("depth"));
-                w.step("A_ef", "min(b, b_p) * l_ef", areaMm2(), SQUARE_MILLIMETRE, "6.1.5(1)");
+                double off = offMm(post.get());
+                if (off > 0) {
+                    w.given(
+                            "o",
+                            off,
+                            MILLIMETRE,
+                            "from the post's axis to the beam's line",
+                            "",
+                            post.get().pointer());
+                }
+                w.step(
+                        "A_ef",
+                        "min(b, b_p" + (off > 0 ? ", (b + b_p) / 2 - o" : "") + ") * l_ef",
+                        areaMm2(),
+                        SQUARE_MILLIMETRE,
+                        "6.1.5(1)");
             } else {
                 w.step("A_ef", "b * l_ef", areaMm2(), SQUARE_MILLIMETRE, "6.1.5(1)");
             }

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.PlatformLayout;
@@ -61,13 +62,15 @@ record PostBasis(
 
     private static Derived<Loads> loads(PostPlace post, ReviewContext context) {
         record Weighed(ActionForces forces, double weightN) {}
-        record Standing(double heightMm, FootingKind foot) {}
+        record Founded(double heightMm, FootingKind foot) {}
+        record Standing(double heightMm, FootingKind foot, Direction alongBeam) {}
         Derived<Weighed> weighed =
                 context.loadPath().post(post).with(context.loadPath().postWeightN(post), Weighed::new);
-        Derived<Standing> standing = post.heightMm().with(foot(post), Standing::new);
-        Derived<Direction> along = direction(post, context);
-        return weighed.with(standing, (w, s) -> new Loads(w.forces(), w.weightN(), s.heightMm(), s.foot(), null))
-                .with(along, (l, d) -> new Loads(l.forces(), l.weightN(), l.heightMm(), l.foot(), d));
+        Derived<Standing> standing = post.heightMm()
+                .with(foot(post), Founded::new)
+                .with(direction(post, context), (f, along) -> new Standing(f.heightMm(), f.foot(), along));
+        return weighed.with(
+                standing, (w, s) -> new Loads(w.forces(), w.weightN(), s.heightMm(), s.foot(), s.alongBeam()));
     }
 
     static Derived<FootingKind> foot(PostPlace post) {
@@ -125,22 +128,31 @@ record PostBasis(
         return Math.max(0, beamLoadN(combination) + weightN(combination));
     }
 
-    /** From the post's axis to the axis of a beam on one of its sides; 0 where it carries none so. */
+    /** From the post's axis to the axis of a beam on one of its sides, or to the line of one on its top. */
     double eccentricityMm() {
-        return sideBeam().map(b -> (section().depthMm() + breadthMm(b)) / 2).orElse(0.0);
+        return sideBeam()
+                .map(b -> (section().depthMm() + breadthMm(b)) / 2)
+                .orElseGet(() -> seated(BeamSeating.ON_POST)
+                        .mapToDouble(b -> b.offMm(post.post().at()))
+                        .max()
+                        .orElse(0));
     }
 
     /** The broadest beam that sits on one side of the post. */
     private Optional<BeamLine> sideBeam() {
+        return seated(BeamSeating.ONE_SIDE).max(Comparator.comparingDouble(PostBasis::breadthMm));
+    }
+
+    /** The beams that the post carries in this way. */
+    private Stream<BeamLine> seated(BeamSeating seating) {
         PlatformLayout platform = context.layout().platformOf(post);
-        List<String> oneSided = platform.platform().beams().stream()
-                .filter(b -> b.seating() == BeamSeating.ONE_SIDE)
+        List<String> ids = platform.platform().beams().stream()
+                .filter(b -> b.seating() == seating)
                 .map(Beam::id)
                 .toList();
         return platform.beams().stream()
                 .filter(b -> post.beams().contains(b.id()))
-                .filter(b -> oneSided.contains(b.id()))
-                .max(Comparator.comparingDouble(PostBasis::breadthMm));
+                .filter(b -> ids.contains(b.id()));
     }
 
     private static double breadthMm(BeamLine beam) {
@@ -169,7 +181,7 @@ record PostBasis(
         return context.submission().timberPointer(post.timber().id());
     }
 
-    /** Shows b, h, N_d and, where the beam is on one side, M_e,d. */
+    /** Shows b, h, N_d and, where the beam is on one side or off the axis, M_e,d. */
     void writeLoads(Working w, Combination combination) {
         w.given(
                 "b",
@@ -200,11 +212,32 @@ record PostBasis(
                 parameters.source(Combination.COMBINATIONS.name()),
                 post.pointer());
         w.step("N_d", "max(0, F_d + G_d)", axialN(combination), NEWTON_, "");
-        sideBeam().ifPresent(beam -> {
-            w.given("b_b", breadthMm(beam), MILLIMETRE, "breadth of the beam on its side", "", beam.pointer());
-            w.step("e", "(h + b_b) / 2", eccentricityMm(), MILLIMETRE, "");
+        if (eccentricityMm() > 0) {
+            writeEccentricity(w);
             w.step("M_e,d", "max(0, F_d) * e", seatMomentNmm(combination), NEWTON_MILLIMETRE, "");
-        });
+        }
+    }
+
+    private void writeEccentricity(Working w) {
+        Optional<BeamLine> beside = sideBeam();
+        if (beside.isPresent()) {
+            w.given(
+                    "b_b",
+                    breadthMm(beside.get()),
+                    MILLIMETRE,
+                    "breadth of the beam on its side",
+                    "",
+                    beside.get().pointer());
+            w.step("e", "(h + b_b) / 2", eccentricityMm(), MILLIMETRE, "");
+        } else {
+            w.given(
+                    "e",
+                    eccentricityMm(),
+                    MILLIMETRE,
+                    "from the post's axis to the line of the beam on it",
+                    "",
+                    post.pointer().child("at"));
+        }
     }
 
     void writeColumn(Working w, Column column) {

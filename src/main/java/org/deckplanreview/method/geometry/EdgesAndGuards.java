@@ -43,10 +43,7 @@ final class EdgesAndGuards {
                         EdgeRun.class,
                         EDGES,
                         "What lies beside the edge.",
-                        (edge, context) -> Observations.word(
-                                edge.edgeKind(),
-                                edge.pointer(),
-                                "what lies along " + edge.label() + ": open, wall or platform")),
+                        (edge, context) -> Observations.word(edge.edgeKind(), edge.pointer(), described(edge))),
                 flag(
                         "guard present",
                         EdgeRun.class,
@@ -168,10 +165,10 @@ final class EdgesAndGuards {
     }
 
     private static Observation unlessUndescribed(EdgeRun edge, Observation otherwise) {
-        return edge.edgeKind().isPresent()
-                ? otherwise
-                : Observations.missing(
-                        edge.pointer(),
-                        "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform");
+        return edge.edgeKind().isPresent() ? otherwise : Observations.missing(edge.pointer(), described(edge));
+    }
+
+    private static String described(EdgeRun edge) {
+        return "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform";
     }
 }

@@ -280,7 +280,9 @@ public final class TextRendering {
         digest("Submission in canonical form", provenance.submission());
         digest("Edition with its standards", provenance.edition());
         report.edition().bases().forEach(b -> digest(b.title(), b.digest()));
-        report.edition().basedOn().forEach(b -> digest(b.title() + ", " + b.edition(), b.digest()));
+        report.edition()
+                .basedOn()
+                .forEach(b -> digest(b.edition().isEmpty() ? b.title() : b.title() + ", " + b.edition(), b.digest()));
         digest("This report in canonical form, without its provenance", provenance.report());
     }
 

@@ -75,6 +75,7 @@ final class DeckPiece {
     private Function<Member, Derived<MemberAnalysis>> analysis =
             m -> Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
     private Optional<Double> postDepthMm = Optional.empty();
+    private double postsOffMm;
     private Derived<LoadPath.BoardLoads> boardLoads = Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
     private Optional<BoardProfile> profile = Optional.of(BoardProfile.SMOOTH);
     private double overhangMm;
@@ -174,6 +175,11 @@ final class DeckPiece {
         for (double at = 0; at <= lengthMm; at += mm) {
             joists.add(new JoistBearing(joists.size(), 0, at));
         }
+        return this;
+    }
+
+    DeckPiece postsOff(double mm) {
+        postsOffMm = mm;
         return this;
     }
 
@@ -379,7 +385,7 @@ final class DeckPiece {
                         id,
                         Optional.empty(),
                         "post",
-                        new PlanPoint(0, 0),
+                        new PlanPoint(0, postsOffMm),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty()),

@@ -297,6 +297,27 @@ class JointTest {
     }
 
     @Test
+    void a_hanger_without_resistance_is_no_hanger() {
+        assertThat(hung(3000, 0.0).evaluate(HANGER, parameters())).isInstanceOf(Evaluation.OutOfScope.class);
+    }
+
+    /** The beam under the other end carries more and has no part in it; 1.5 * 2000 N against 0.65 * 6000 / 1.3 = 3000 N. */
+    @Test
+    void of_a_joist_on_one_hanger_the_hanger_alone_counts() {
+        double[] support = {2000, 2000, 2000};
+        DeckPiece piece = DeckPiece.joist()
+                .length(3600)
+                .hanger(0, MemberSupport.Kind.LEDGER)
+                .support(3600, 50)
+                .stretch(Span.Kind.BETWEEN_SUPPORTS, 0, 3600)
+                .under(a -> a.with(
+                        Action.IMPOSED,
+                        new Share(List.of(new double[4]), List.of(support, new double[] {9000, 9000, 9000}), 11_000)))
+                .hangersOf(Measure.of(6000, MeasureUnit.NEWTON_));
+        assertThat(measured(piece, HANGER).utilisation()).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
     void a_hanger_of_unknown_resistance_is_told_what_would_do() {
         Evaluation.Missing m = (Evaluation.Missing) hung(3001, null).evaluate(HANGER, parameters());
         assertThat(m.needs()).singleElement().satisfies(n -> {

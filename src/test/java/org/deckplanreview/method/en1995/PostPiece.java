@@ -63,6 +63,7 @@ final class PostPiece {
     private Optional<FootingKind> foot = Optional.of(FootingKind.PAD);
     private BeamSeating seating = BeamSeating.ON_POST;
     private double beamBreadthMm = 47;
+    private double offBeamMm;
     private boolean beam = true;
     private boolean ledger;
     private Derived<ActionForces> forces = Derived.known(new ActionForces(0, 0, 0, 0, 0));
@@ -105,6 +106,11 @@ final class PostPiece {
 
     PostPiece foot(FootingKind kind) {
         foot = Optional.ofNullable(kind);
+        return this;
+    }
+
+    PostPiece offBeam(double mm) {
+        offBeamMm = mm;
         return this;
     }
 
@@ -202,7 +208,7 @@ final class PostPiece {
                             id,
                             Optional.empty(),
                             "post",
-                            new PlanPoint(i * 1000, 0),
+                            new PlanPoint(i * 1000, offBeamMm),
                             foot.map(f -> "F"),
                             Optional.empty(),
                             Optional.empty()),

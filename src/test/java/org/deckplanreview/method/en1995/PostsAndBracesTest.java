@@ -118,6 +118,20 @@ class PostsAndBracesTest {
         assertThat(use(post.seated(BeamSeating.ONE_SIDE, 47), POST)).isCloseTo(axial * axial + bending, within(1e-12));
     }
 
+    /** (6.19): 100 x 100 of 250 mm; 1.5 * 8 kN at 20 mm from its axis. */
+    @Test
+    void a_beam_that_rests_off_the_axis_bends_the_post() {
+        PostPiece post = PostPiece.post(100, 100)
+                .onLedger()
+                .height(250)
+                .loads(0, 8000)
+                .seated(BeamSeating.ON_POST, 94)
+                .offBeam(20);
+        double axial = 12_000 / 1e4 / FC0D;
+        double bending = 12_000 * 20 / (1e6 / 6) / FMD_100;
+        assertThat(use(post, POST)).isCloseTo(axial * axial + bending, within(1e-12));
+    }
+
     /** 1.35 times a permanent load of 10 kN and a weight of 1 kN, permanent duration. */
     @Test
     void a_post_carries_its_own_weight_too() {

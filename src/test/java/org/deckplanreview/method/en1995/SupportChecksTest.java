@@ -193,6 +193,17 @@ class SupportChecksTest {
                 .isCloseTo(94 * 130, within(1e-9));
     }
 
+    /** 94 mm on 100 mm: half of 194 mm is 97 mm, of which 40 mm is lost; up to 3 mm off nothing is. */
+    @Test
+    void a_beam_bears_only_where_it_lies_on_its_post() {
+        DeckPiece off = DeckPiece.beam(2).span(3600, 100).postDepth(100).postsOff(40);
+        assertThat(value(measured(forced(off, 10), BEARING, parameters()), "A_ef"))
+                .isCloseTo(57 * 130, within(1e-9));
+        DeckPiece over = DeckPiece.beam(2).span(3600, 100).postDepth(100).postsOff(-3);
+        assertThat(value(measured(forced(over, 10), BEARING, parameters()), "A_ef"))
+                .isCloseTo(94 * 130, within(1e-9));
+    }
+
     @Test
     void hangers_on_a_beam_are_left_to_the_connection() {
         DeckPiece piece = DeckPiece.joist()
