@@ -33,7 +33,7 @@ final class ConditionReader {
                             at.line(),
                             "'" + name + "'",
                             "Subjects of the kind '" + subjects.word() + "' have no such quantity",
-                            NearestName.accepted(name, namesOn(subjects)));
+                            KnownNames.accepted(name, namesOn(subjects)));
             return Optional.empty();
         }
         return quantity;

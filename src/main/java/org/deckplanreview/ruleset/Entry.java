@@ -120,6 +120,6 @@ record Entry(RulesetFile file, Pointer pointer, YamlNode node) {
     /** Reports a name that is not known. */
     void unknown(String name, String what, Collection<String> known) {
         file.fault(
-                line(), "'" + Shortened.of(name) + "'", "There is no such " + what, NearestName.accepted(name, known));
+                line(), "'" + Shortened.of(name) + "'", "There is no such " + what, KnownNames.accepted(name, known));
     }
 }

@@ -125,7 +125,7 @@ final class Format {
                         value.line(),
                         "'" + Shortened.of(name) + "'",
                         forms.isEmpty() ? "There is no such member here" : "This name has not the right form",
-                        forms.isEmpty() ? NearestName.accepted(name, known) : violated.optString("description"));
+                        forms.isEmpty() ? KnownNames.accepted(name, known) : violated.optString("description"));
             }
         });
     }
@@ -135,7 +135,7 @@ final class Format {
             List<String> words = violated.getJSONArray("enum").toList().stream()
                     .map(String::valueOf)
                     .toList();
-            return NearestName.accepted(node instanceof YamlNode.TextNode text ? text.text() : "", words);
+            return KnownNames.accepted(node instanceof YamlNode.TextNode text ? text.text() : "", words);
         }
         return violated.optString("description", e.getErrorMessage());
     }

@@ -20,13 +20,16 @@ record Layered(
 
     /** For people: where it stands, who set it and what it replaced. */
     String source() {
-        return replaced.map(old -> old.citation().text() + "; set by " + citation.text() + was(old.content()))
+        return replaced.map(old -> old.citation().text() + "; set by " + citation.text() + was(old.content(), content))
                 .orElseGet(citation::text);
     }
 
-    private static String was(StandardFile.Content old) {
-        return old instanceof StandardFile.Content.Single single
-                ? " (was " + single.token().text() + ")"
+    /** A nation may set the value that the standard has. */
+    private static String was(StandardFile.Content old, StandardFile.Content now) {
+        return old instanceof StandardFile.Content.Single before
+                        && now instanceof StandardFile.Content.Single after
+                        && !before.token().text().equals(after.token().text())
+                ? " (was " + before.token().text() + ")"
                 : "";
     }
 }

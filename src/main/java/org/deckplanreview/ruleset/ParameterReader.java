@@ -10,6 +10,7 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.ruleset.ResolvedParameters.Origin;
 import org.deckplanreview.ruleset.ResolvedParameters.Parameter;
+import org.deckplanreview.submission.NearestName;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Table;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.deckplanreview.submission.NearestName;
 
 /** All editions of all regions, resolved and checked. Immutable. */
 public final class Rulesets {

@@ -3,6 +3,7 @@ package org.deckplanreview.submission;
 import java.util.Optional;
 import org.deckplanreview.measure.Length;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
 
@@ -35,6 +36,7 @@ final class FrameChecks {
         for (int i = 0; i < platform.beams().size(); i++) {
             beam(platform.beams().get(i), pointer.child("beams").child(i));
         }
+        postsApart();
         for (int i = 0; i < platform.footings().size(); i++) {
             footing(platform.footings().get(i), pointer.child("footings").child(i));
         }
@@ -83,12 +85,18 @@ final class FrameChecks {
                 .filter(w -> w.id().equals(ledger.wall()))
                 .findFirst()
                 .ifPresent(w -> alongWall(ledger, Plan.segment(w.line()), at.child("line")));
-        area.filter(a -> a.distance(Plan.lineString(ledger.line())) > Tolerances.LEDGER_MM)
-                .ifPresent(a -> faults.add(
+        area.map(a -> farther(Plan.segment(ledger.line()), a))
+                .filter(off -> off > Tolerances.LEDGER_MM)
+                .ifPresent(off -> faults.add(
                         at.child("line"),
-                        "The ledger lies " + faults.length(a.distance(Plan.lineString(ledger.line())))
-                                + " outside the outline",
-                        "a ledger within " + faults.length(Tolerances.LEDGER_MM) + " of the outline"));
+                        "An end of the ledger lies " + faults.length(off) + " outside the outline",
+                        "a ledger with both ends within " + faults.length(Tolerances.LEDGER_MM) + " of the outline"));
+    }
+
+    /** How far outside an area the end of a line lies that is farther from it, mm. */
+    private static double farther(LineSegment line, Polygon area) {
+        GeometryFactory points = area.getFactory();
+        return Math.max(area.distance(points.createPoint(line.p0)), area.distance(points.createPoint(line.p1)));
     }
 
     private void alongWall(Ledger ledger, LineSegment wall, Pointer at) {
@@ -118,6 +126,31 @@ final class FrameChecks {
             Pointer named = at.child("posts").child(i);
             post(beam.posts().get(i)).ifPresent(p -> postUnderBeam(p, beam, named));
         }
+    }
+
+    /** Two posts in one place would share a load that one of them carries; a post given twice is told by its id. */
+    private void postsApart() {
+        for (int i = 1; i < platform.posts().size(); i++) {
+            for (int k = 0; k < i; k++) {
+                Post one = platform.posts().get(k);
+                Post other = platform.posts().get(i);
+                double least = Math.min(halfSideMm(one), halfSideMm(other));
+                double apart = Plan.coordinate(one.at()).distance(Plan.coordinate(other.at()));
+                if (apart < least && !one.id().equals(other.id())) {
+                    faults.add(
+                            pointer.child("posts").child(i).child("at"),
+                            "The post stands " + faults.length(apart) + " from " + one.displayLabel()
+                                    + ", and so inside it",
+                            "a place at least " + faults.length(least) + " from every other post");
+                }
+            }
+        }
+    }
+
+    private double halfSideMm(Post post) {
+        return timber(post.timber())
+                .map(t -> Math.min(t.breadth().mm(), t.depth().mm()) / 2)
+                .orElse(0.0);
     }
 
     private void joint(Joint joint, Pointer at) {

@@ -437,7 +437,16 @@ class MisfitsTest {
         @Test
         void a_ledger_lies_within_60_mm_of_the_outline() {
             assertThat(ledgerOnWall(3660).read()).isInstanceOf(ReadResult.Read.class);
-            assertThat(only(ledgerOnWall(3661)).detail()).isEqualTo("The ledger lies 61 mm outside the outline");
+            assertThat(only(ledgerOnWall(3661)).detail())
+                    .isEqualTo("An end of the ledger lies 61 mm outside the outline");
+        }
+
+        @Test
+        void both_ends_of_a_ledger_lie_by_the_outline() {
+            SampleDeck longer = SampleDeck.complete()
+                    .with("/site/walls/0/line", SampleDeck.line(0, 3600, 6000, 3600))
+                    .with("/platforms/0/ledger/line", SampleDeck.line(0, 3600, 4861, 3600));
+            assertThat(only(longer).detail()).isEqualTo("An end of the ledger lies 61 mm outside the outline");
         }
 
         @Test
@@ -492,6 +501,20 @@ class MisfitsTest {
                             Pointer.of("/platforms/0/joists/spacing"),
                             "The platform would have 401 joists",
                             "a spacing, or a smaller platform, with at most 400 joists"));
+        }
+
+        @Test
+        void no_post_stands_inside_another() {
+            String post = "{\"id\": \"P9\", \"timber\": \"P\", \"at\": [%s, 600]}";
+            assertThat(SampleDeck.complete()
+                            .withJson("/platforms/0/posts/-", post.formatted(2450))
+                            .read())
+                    .isInstanceOf(ReadResult.Read.class);
+            assertThat(only(SampleDeck.complete().withJson("/platforms/0/posts/-", post.formatted(2449))))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/posts/3/at"),
+                            "The post stands 49 mm from post P2, and so inside it",
+                            "a place at least 50 mm from every other post"));
         }
 
         @Test
@@ -809,9 +832,10 @@ class MisfitsTest {
                     .withJson(
                             "/platforms/-",
                             "{\"id\": \"low\", \"outline\": [[9000,0],[9900,0],[9900,900]], \"posts\": []}");
-            for (String id : posts) {
+            for (int i = 0; i < posts.length; i++) {
                 deck.withJson(
-                        "/platforms/1/posts/-", "{\"id\": \"" + id + "\", \"timber\": \"P\", \"at\": [9500, 100]}");
+                        "/platforms/1/posts/-",
+                        "{\"id\": \"" + posts[i] + "\", \"timber\": \"P\", \"at\": [" + (9300 + 200 * i) + ", 100]}");
             }
             return deck;
         }

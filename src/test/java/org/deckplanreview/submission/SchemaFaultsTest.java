@@ -241,12 +241,19 @@ class SchemaFaultsTest {
                 "/site/snowLoad | 12345 kN/m2 | a number of at most four digits",
                 "/site/snowLoad | -1 kN/m2 | a number of at most four digits",
                 "/site/snowLoad | 1e3 kN/m2 | a number of at most four digits",
+                "/site/snowLoad | 010 kN/m2 | a number of at most four digits",
+                "/site/coastDistance | 03 km | a number of at most four digits",
+                "/site/planning/gardenCovered | 05 % | a number from 0 to 100",
+                "/use/concentratedLoad | 0 kN | a number over 0 of at most four digits",
+                "/use/concentratedLoad | 0.0000 kN | a number over 0 of at most four digits",
+                "/use/concentratedLoad | 01 kN | a number over 0 of at most four digits",
+                "/platforms/0/beams/0/joint/tensileStrength | 0.00 N/mm2 | a number over 0 of at most four digits",
                 "/site/coastDistance | 3 miles | a number of at most four digits",
                 "/platforms/0/fall/gradient | 1:0 | level, or 1: and a number",
                 "/platforms/0/fall/gradient | 80 | level, or 1: and a number",
                 "/site/planning/gardenCovered | 40% | a number from 0 to 100",
                 "/site/planning/gardenCovered | 101 % | a number from 0 to 100",
-                "/platforms/0/beams/0/joint/tensileStrength | 400 | a number of at most four digits",
+                "/platforms/0/beams/0/joint/tensileStrength | 400 | a number over 0 of at most four digits",
             })
     void a_text_in_another_form_names_the_form(String pointer, String text, String accepted) {
         Fault fault = only(SampleDeck.everyMember().with(pointer, text));
@@ -255,6 +262,25 @@ class SchemaFaultsTest {
         assertThat(fault.detail())
                 .isEqualTo("Found the text '" + text + "', which is not in the form that is asked for");
         assertThat(fault.accepted()).startsWith(accepted);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/site/snowLoad | 0 kN/m2",
+                "/site/snowLoad | 9999.9999 kN/m2",
+                "/use/concentratedLoad | 0.0001 kN",
+                "/use/concentratedLoad | 0.50 kN",
+                "/use/concentratedLoad | 9999.9999 kN",
+                "/site/coastDistance | 0.5 km",
+                "/site/planning/gardenCovered | 0 %",
+                "/site/planning/gardenCovered | 99.99 %",
+                "/site/planning/gardenCovered | 100 %",
+                "/platforms/0/beams/0/joint/tensileStrength | 0.01 N/mm2",
+            })
+    void every_number_of_the_form_is_read(String pointer, String text) {
+        assertThat(SampleDeck.everyMember().with(pointer, text).read()).isInstanceOf(ReadResult.Read.class);
     }
 
     /** A pattern's $ is the end of the text (ECMA 262), not the end of a last line as in java.util.regex. */

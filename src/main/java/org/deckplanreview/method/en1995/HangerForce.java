@@ -118,16 +118,12 @@ final class HangerForce implements Method {
             Pointer pointer)
             implements Case {
 
-        private Modification modification() {
-            return Modification.of(basis.parameters(), combination.factors());
-        }
-
-        private double gammaM() {
-            return basis.parameters().number(BeamJoint.GAMMA_M.name(), RATIO);
+        private ConnectionResistance resistance() {
+            return ConnectionResistance.of(characteristicN, combination, basis.parameters());
         }
 
         private double allowedN() {
-            return modification().kmod() * characteristicN / gammaM();
+            return resistance().designN();
         }
 
         @Override
@@ -151,15 +147,7 @@ final class HangerForce implements Method {
             Parameters p = basis.parameters();
             Working w = new Working();
             w.given("R_k", characteristicN, NEWTON_, "characteristic resistance of a hanger", "", pointer);
-            w.given(
-                    "k_mod",
-                    modification().kmod(),
-                    RATIO,
-                    "modification factor, service class " + p.word(Modification.SERVICE_CLASS.name()) + ", "
-                            + modification().duration(),
-                    p.source(Modification.KMOD.name()));
-            w.given("γ_M", gammaM(), RATIO, "partial factor of connections", p.source(BeamJoint.GAMMA_M.name()));
-            w.step("R_d", "k_mod * R_k / γ_M", allowedN(), NEWTON_, "(2.17)");
+            resistance().write(w, "R_d", "R_k");
             w.given(
                     "F_Ed",
                     forceN,

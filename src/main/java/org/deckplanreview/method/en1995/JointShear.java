@@ -253,16 +253,12 @@ final class JointShear implements Method {
             return planes() * effectiveOnSide() * mode().resistanceN(axialN(), largestShare());
         }
 
-        private Modification modification() {
-            return Modification.of(basis.parameters(), combination.factors());
-        }
-
-        private double gammaM() {
-            return basis.parameters().number(BeamJoint.GAMMA_M.name(), RATIO);
+        private ConnectionResistance resistance() {
+            return ConnectionResistance.of(characteristicN(), combination, basis.parameters());
         }
 
         private double allowedN() {
-            return modification().kmod() * characteristicN() / gammaM();
+            return resistance().designN();
         }
 
         @Override
@@ -455,15 +451,7 @@ final class JointShear implements Method {
         }
 
         private void writeDesign(Working w, Parameters p) {
-            w.given(
-                    "k_mod",
-                    modification().kmod(),
-                    RATIO,
-                    "modification factor, service class " + p.word(Modification.SERVICE_CLASS.name()) + ", "
-                            + modification().duration(),
-                    p.source(Modification.KMOD.name()));
-            w.given("γ_M", gammaM(), RATIO, "partial factor of connections", p.source(BeamJoint.GAMMA_M.name()));
-            w.step("F_v,Rd", "k_mod * N_ef * F_v,Rk / γ_M", allowedN(), NEWTON_, "(2.17)");
+            resistance().write(w, "F_v,Rd", "N_ef * F_v,Rk");
             w.given(
                     "F_v,Ed",
                     forceN(),

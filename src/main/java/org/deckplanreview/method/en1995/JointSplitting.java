@@ -96,16 +96,12 @@ final class JointSplitting implements Method {
             return factor() * basis.section().breadthMm() * Math.sqrt(heMm / (1 - heMm / h));
         }
 
-        private Modification modification() {
-            return Modification.of(basis.parameters(), combination.factors());
-        }
-
-        private double gammaM() {
-            return basis.parameters().number(BeamJoint.GAMMA_M.name(), RATIO);
+        private ConnectionResistance resistance() {
+            return ConnectionResistance.of(characteristicN(), combination, basis.parameters());
         }
 
         private double allowedN() {
-            return modification().kmod() * characteristicN() / gammaM();
+            return resistance().designN();
         }
 
         @Override
@@ -150,15 +146,7 @@ final class JointSplitting implements Method {
                     characteristicN(),
                     NEWTON_,
                     "(8.4)");
-            w.given(
-                    "k_mod",
-                    modification().kmod(),
-                    RATIO,
-                    "modification factor, service class " + p.word(Modification.SERVICE_CLASS.name()) + ", "
-                            + modification().duration(),
-                    p.source(Modification.KMOD.name()));
-            w.given("γ_M", gammaM(), RATIO, "partial factor of connections", p.source(BeamJoint.GAMMA_M.name()));
-            w.step("F_90,Rd", "k_mod * F_90,Rk / γ_M", allowedN(), NEWTON_, "(2.17)");
+            resistance().write(w, "F_90,Rd", "F_90,Rk");
             w.given(
                     "F_v,Ed",
                     shearN,

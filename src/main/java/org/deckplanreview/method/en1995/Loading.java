@@ -8,10 +8,12 @@ import org.deckplanreview.vocabulary.Parameters;
 /** Which of the two alternative imposed loads a check is made for. */
 enum Loading {
     UNIFORM("uniform"),
-    CONCENTRATED("concentrated");
+    CONCENTRATED("concentrated"),
+    EITHER("either");
 
     static final ParameterDescription PARAMETER = ParameterDescription.word(
-            "loading", "uniform: combinations without the concentrated load; concentrated: those with it");
+            "loading",
+            "uniform: combinations without the concentrated load; concentrated: those with it; either: all of them");
 
     private final String word;
 
@@ -29,14 +31,14 @@ enum Loading {
         return Arrays.stream(values())
                 .filter(l -> l.word.equals(word))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("loading is uniform or concentrated, not '" + word + "'"));
+                .orElseThrow(() ->
+                        new IllegalArgumentException("loading is uniform, concentrated or either, not '" + word + "'"));
     }
 
     /** The combinations of this loading. */
     List<Combination> filter(List<Combination> combinations) {
         return combinations.stream()
-                .filter(c -> c.isConcentrated() == (this == CONCENTRATED))
+                .filter(c -> this == EITHER || c.isConcentrated() == (this == CONCENTRATED))
                 .toList();
     }
 }

@@ -249,6 +249,7 @@ record PostBasis(
         all.add(lengthAlong().assumption(ALONG, loads.foot()));
         all.add(lengthAcross().assumption(ACROSS, loads.foot()));
         all.add("A post carries the whole of its own weight at its foot.");
+        all.add("What braces add to or take from the load along a post is not counted.");
         if (support().isTiedToBuilding()) {
             all.add(HorizontalLoad.BUILDING_HOLDS);
         }

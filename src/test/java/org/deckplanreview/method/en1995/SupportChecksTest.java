@@ -181,6 +181,32 @@ class SupportChecksTest {
         return value(measured(piece, BEARING, parameters().with("loading", loading)), "k_c,90");
     }
 
+    /** EN 1991-1-1, 6.3.1.2: the concentrated load is an alternative to the uniform one, and the worse of them governs. */
+    @Test
+    void under_either_loading_the_worse_governs() {
+        for (double concentratedN : new double[] {100, 1000, 10_000}) {
+            double uniform = under("uniform", concentratedN);
+            double concentrated = under("concentrated", concentratedN);
+            assertThat(uniform).isNotEqualTo(concentrated);
+            assertThat(under("either", concentratedN)).isEqualTo(Math.max(uniform, concentrated));
+        }
+    }
+
+    private static double under(String loading, double concentratedN) {
+        double[] uniform = {1000, 1000, 1000};
+        double[] concentrated = {concentratedN, concentratedN, concentratedN};
+        DeckPiece piece = DeckPiece.joist()
+                .span(3600, 50)
+                .under(a -> a.with(Action.IMPOSED, new Share(List.of(new double[4]), List.of(uniform, uniform), 2000))
+                        .with(
+                                Action.CONCENTRATED,
+                                new Share(
+                                        List.of(new double[4]),
+                                        List.of(concentrated, concentrated),
+                                        2 * concentratedN)));
+        return measured(piece, BEARING, parameters().with("loading", loading)).utilisation();
+    }
+
     @Test
     void a_beam_bears_on_no_more_than_its_post() {
         assertThat(value(
