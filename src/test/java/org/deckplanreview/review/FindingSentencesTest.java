@@ -27,7 +27,7 @@ class FindingSentencesTest {
                     braced-deck.json|[{"op": "replace", "path": "/site/soil/soilClass", "value": "loose-sand"}]
                     braced-deck.json|[{"op": "add", "path": "/site/soil/bearingResistance", "value": "0 kN/m2"}]
                     braced-deck.json|[{"op": "replace", "path": "/site/soil/treesNearby", "value": true}]
-                    braced-deck.json|[{"op": "replace", "path": "/platforms/0/braces/0/fixingResistance", "value": "0 kN"}]
+                    braced-deck.json|[{"op": "replace", "path": "/platforms/0/braces/0/fixingResistance", "value": "0.0001 kN"}]
                     braced-deck.json|[{"op": "replace", "path": "/platforms/0/guards/0/infill", "value": "none"}]
                     bolted-beam-deck.json|[{"op": "replace", "path": "/platforms/0/beams/0/plies", "value": 3}]
                     garden-stair-deck.json|[]
