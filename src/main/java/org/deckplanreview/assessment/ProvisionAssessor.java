@@ -53,7 +53,7 @@ final class ProvisionAssessor {
         if (e instanceof Evaluation.Measured m) {
             return new Result(
                     subject,
-                    m.utilisation() <= 1 ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY,
+                    Sense.AT_MOST.holds(m.utilisation(), 1) ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY,
                     d.quantity(),
                     Optional.of(m.found()),
                     Optional.of(m.sense()),

@@ -9,6 +9,8 @@ public final class Numbers {
 
     private static final MathContext SHOWN = new MathContext(6, RoundingMode.HALF_EVEN);
 
+    private static final MathContext TEN_DIGITS = new MathContext(10, RoundingMode.HALF_EVEN);
+
     private Numbers() {}
 
     /** Six significant digits without exponent or trailing zeros. */
@@ -25,8 +27,8 @@ public final class Numbers {
         return r.scale() < 0 ? r.setScale(0) : r;
     }
 
-    /** A utilisation with three decimals, rounded up and so away from compliance. */
+    /** A utilisation with three decimals, rounded up and so away from compliance, but for a noise in the tenth digit. */
     public static BigDecimal utilisation(double value) {
-        return BigDecimal.valueOf(value).setScale(3, RoundingMode.CEILING);
+        return BigDecimal.valueOf(value).round(TEN_DIGITS).setScale(3, RoundingMode.CEILING);
     }
 }

@@ -1,11 +1,13 @@
 package org.deckplanreview.review;
 
+import java.util.function.Function;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Rulesets;
 import org.deckplanreview.submission.ReadResult;
+import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.SubmissionReader;
 
 /** Reads, chooses the edition, derives, assesses and reports. Thread-safe. */
@@ -25,6 +27,15 @@ final class DeckReview implements Reviewer {
 
     @Override
     public ReviewResult review(byte[] bytes) {
+        return review(bytes, submission -> EditionChoice.of(submission, rulesets));
+    }
+
+    @Override
+    public ReviewResult review(byte[] bytes, Edition edition) {
+        return review(bytes, submission -> new EditionChoice.Chosen(edition));
+    }
+
+    private ReviewResult review(byte[] bytes, Function<Submission, EditionChoice> choosing) {
         ReadResult read = reader.read(bytes);
         if (read instanceof ReadResult.NotJson n) {
             return new ReviewResult.NotJson(n.detail(), n.line(), n.column());
@@ -33,7 +44,7 @@ final class DeckReview implements Reviewer {
             return new ReviewResult.Invalid(i.faults());
         }
         ReadResult.Read whole = (ReadResult.Read) read;
-        EditionChoice choice = EditionChoice.of(whole.submission(), rulesets);
+        EditionChoice choice = choosing.apply(whole.submission());
         return choice instanceof EditionChoice.Chosen c
                 ? reviewed(whole, bytes, c.edition())
                 : ((EditionChoice.NoSuch) choice).problem();

@@ -9,6 +9,8 @@ public enum Sense {
     EQUAL("is", "exactly"),
     ONE_OF("oneOf", "one of");
 
+    private static final double SAME = 1e-9;
+
     private final String word;
     private final String phrase;
 
@@ -27,14 +29,18 @@ public enum Sense {
         return phrase;
     }
 
-    /** Whether a number complies, for the four senses that compare numbers. */
+    /**
+     * Whether a number complies. Numbers that differ by less than a part in a thousand million are one number: what is
+     * left of the last digits when the same length is given in another unit decides nothing.
+     */
     public boolean holds(double found, double allowed) {
+        boolean same = Math.abs(found - allowed) <= SAME * Math.max(Math.abs(found), Math.abs(allowed));
         return switch (this) {
-            case AT_LEAST -> found >= allowed;
-            case AT_MOST -> found <= allowed;
-            case OVER -> found > allowed;
-            case UNDER -> found < allowed;
-            case EQUAL, ONE_OF -> found == allowed;
+            case AT_LEAST -> same || found > allowed;
+            case AT_MOST -> same || found < allowed;
+            case OVER -> !same && found > allowed;
+            case UNDER -> !same && found < allowed;
+            case EQUAL, ONE_OF -> same;
         };
     }
 }

@@ -13,6 +13,7 @@ import org.deckplanreview.review.Editions;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.review.Reviewer;
 import org.deckplanreview.review.RulesetChecker;
+import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.submission.Fault;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Vocabulary;
@@ -25,7 +26,21 @@ class TestDoubles {
     @Mock
     @Singleton
     Reviewer reviewer() {
-        return bytes -> switch (new String(bytes, StandardCharsets.UTF_8).strip()) {
+        return new Reviewer() {
+            @Override
+            public ReviewResult review(byte[] bytes) {
+                return result(bytes);
+            }
+
+            @Override
+            public ReviewResult review(byte[] bytes, Edition edition) {
+                return result(bytes);
+            }
+        };
+    }
+
+    private static ReviewResult result(byte[] bytes) {
+        return switch (new String(bytes, StandardCharsets.UTF_8).strip()) {
             case "{" -> new ReviewResult.NotJson("The document ends too early", 1, 2);
             case "{\"is\":\"invalid\"}" ->
                 new ReviewResult.Invalid(List.of(

@@ -36,7 +36,15 @@ class NumbersTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 1.000", "1.0000000001, 1.001", "0.9994, 1.000", "0.5, 0.500", "0.12345, 0.124", "0, 0.000"})
+    @CsvSource({
+        "1, 1.000",
+        "1.00000001, 1.001",
+        "1.0000000000002, 1.000",
+        "0.9994, 1.000",
+        "0.5, 0.500",
+        "0.12345, 0.124",
+        "0, 0.000"
+    })
     void a_utilisation_is_rounded_away_from_compliance(double value, String shown) {
         assertThat(Numbers.utilisation(value).toPlainString()).isEqualTo(shown);
     }
