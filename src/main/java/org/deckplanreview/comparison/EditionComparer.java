@@ -87,7 +87,7 @@ final class EditionComparer {
                 .ifPresent(changes::add);
         reworded("caution", before, after, Provision::caution).ifPresent(changes::add);
         reworded("referral", before, after, Provision::referral).ifPresent(changes::add);
-        changes.addAll(sources(before.rule(), after.rule()));
+        changes.addAll(sources(before, after));
         return changes;
     }
 
@@ -100,16 +100,21 @@ final class EditionComparer {
                         new Change(what, Effect.REWORDED, old.map(Statement::ownWords), now.map(Statement::ownWords)));
     }
 
-    /** Where the values of the same method come from. */
-    private List<Change> sources(Rule before, Rule after) {
-        if (!(before instanceof Rule.Calculation old)
-                || !(after instanceof Rule.Calculation now)
+    /** Where the values of the same method come from, but for those that the provision itself gives. */
+    private List<Change> sources(Provision before, Provision after) {
+        if (!(before.rule() instanceof Rule.Calculation old)
+                || !(after.rule() instanceof Rule.Calculation now)
                 || !old.method().equals(now.method())) {
             return List.of();
         }
         return vocabulary.method(now.method()).map(MethodDescription::parameters).stream()
                 .flatMap(List::stream)
                 .map(ParameterDescription::name)
+                .filter(name ->
+                        !old.parameters().source(name).equals(before.citation().text())
+                                || !now.parameters()
+                                        .source(name)
+                                        .equals(after.citation().text()))
                 .flatMap(name ->
                         reworded(
                                 "source of " + name,
