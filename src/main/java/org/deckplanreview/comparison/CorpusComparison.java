@@ -27,7 +27,7 @@ public final class CorpusComparison {
         inOrder.run(
                 submissions,
                 received -> {
-                    ComparisonResult result = comparer.compare(received.bytes());
+                    ComparisonResult result = result(received);
                     return new Done<>(
                             received.number(),
                             received.name(),
@@ -39,5 +39,13 @@ public final class CorpusComparison {
                     taker.take(done.written());
                 });
         return tallying.summary();
+    }
+
+    private ComparisonResult result(SubmissionSource.Received received) {
+        try {
+            return comparer.compare(received.bytes());
+        } catch (RuntimeException e) {
+            return new ComparisonResult.Failed(e);
+        }
     }
 }

@@ -26,12 +26,12 @@ public record FindingChange(
         Cause cause) {
 
     /** Whether there is more to do under the second edition. */
-    public boolean isForTheWorse() {
+    public boolean worsens() {
         return transition == Transition.WORSE || transition == Transition.NEW && isOpen(after);
     }
 
     /** Whether there is less to do under the second edition. */
-    public boolean isForTheBetter() {
+    public boolean improves() {
         return transition == Transition.BETTER || transition == Transition.GONE && isOpen(before);
     }
 

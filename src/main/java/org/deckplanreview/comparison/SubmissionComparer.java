@@ -64,7 +64,7 @@ public final class SubmissionComparer {
         SubmissionComparison.OutcomeChange outcome =
                 SubmissionComparison.OutcomeChange.of(before.outcome(), after.outcome());
         boolean gotWorse =
-                outcome.transition() == Transition.WORSE || all.stream().anyMatch(FindingChange::isForTheWorse);
+                outcome.transition() == Transition.WORSE || all.stream().anyMatch(FindingChange::worsens);
         return new SubmissionComparison(
                 Comparisons.NOTICE,
                 after.reference(),
@@ -76,7 +76,7 @@ public final class SubmissionComparer {
                 gotWorse,
                 !gotWorse
                         && (outcome.transition() == Transition.BETTER
-                                || all.stream().anyMatch(FindingChange::isForTheBetter)),
+                                || all.stream().anyMatch(FindingChange::improves)),
                 counts,
                 all.stream().filter(c -> c.transition() != Transition.UNCHANGED).toList(),
                 new SubmissionComparison.Provenance(

@@ -15,7 +15,7 @@ import org.deckplanreview.comparison.ComparisonSummary.OutcomeTally;
 final class Tallying {
     private static final int MOST_NAMED = 50;
 
-    private static final List<Determination> OUTCOMES =
+    static final List<Determination> OUTCOMES =
             List.of(Determination.DOES_NOT_COMPLY, Determination.UNDETERMINED, Determination.COMPLIES);
 
     private static final Comparator<CauseTally> MOST_FIRST =
@@ -65,8 +65,8 @@ final class Tallying {
                     cause.provision(),
                     cause.effect(),
                     1,
-                    change.isForTheWorse() ? 1 : 0,
-                    change.isForTheBetter() ? 1 : 0,
+                    change.worsens() ? 1 : 0,
+                    change.improves() ? 1 : 0,
                     seen.add(cause.key()) ? 1 : 0);
             causes.merge(cause.key(), one, CauseTally::plus);
         }

@@ -13,11 +13,11 @@ import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Rulesets;
 
 /** Comparisons as the service makes them, with the rulesets and samples that come with it. */
-final class BuiltInComparisons {
+public final class BuiltInComparisons {
 
     static final Catalogue CATALOGUE = ReviewServices.catalogue();
     static final Rulesets RULESETS = ReviewServices.builtIn(CATALOGUE.vocabulary());
-    static final Comparisons COMPARISONS = new Comparisons(
+    public static final Comparisons COMPARISONS = new Comparisons(
             ReviewServices.reviewerOf(CATALOGUE, RULESETS, "test"), RULESETS::all, CATALOGUE.vocabulary());
 
     static final Edition ENGLAND_2014 = edition("uk-england", "2014");
