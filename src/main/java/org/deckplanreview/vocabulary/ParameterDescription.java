@@ -9,27 +9,44 @@ import org.deckplanreview.measure.MeasureUnit;
  *
  * @param unit of a number
  * @param columns of a table, each a number (with unit), word or flag
+ * @param stricter which way a number goes for its method to ask for more, all else being equal
  */
 public record ParameterDescription(
-        String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
+        String name,
+        ValueType type,
+        Optional<MeasureUnit> unit,
+        List<Column> columns,
+        String meaning,
+        Stricter stricter) {
 
     /** One column of a table parameter. */
     public record Column(String name, ValueType type, Optional<MeasureUnit> unit) {}
 
     public static ParameterDescription number(String name, MeasureUnit unit, String meaning) {
-        return new ParameterDescription(name, ValueType.NUMBER, Optional.of(unit), List.of(), meaning);
+        return new ParameterDescription(name, ValueType.NUMBER, Optional.of(unit), List.of(), meaning, Stricter.UNTOLD);
     }
 
     public static ParameterDescription word(String name, String meaning) {
-        return new ParameterDescription(name, ValueType.WORD, Optional.empty(), List.of(), meaning);
+        return new ParameterDescription(name, ValueType.WORD, Optional.empty(), List.of(), meaning, Stricter.UNTOLD);
     }
 
     public static ParameterDescription flag(String name, String meaning) {
-        return new ParameterDescription(name, ValueType.FLAG, Optional.empty(), List.of(), meaning);
+        return new ParameterDescription(name, ValueType.FLAG, Optional.empty(), List.of(), meaning, Stricter.UNTOLD);
     }
 
     public static ParameterDescription table(String name, String meaning, Column... columns) {
-        return new ParameterDescription(name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning);
+        return new ParameterDescription(
+                name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning, Stricter.UNTOLD);
+    }
+
+    /** The same parameter, whose method asks for more the higher it is. */
+    public ParameterDescription higherIsStricter() {
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.HIGHER);
+    }
+
+    /** The same parameter, whose method asks for more the lower it is. */
+    public ParameterDescription lowerIsStricter() {
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.LOWER);
     }
 
     public static Column numberColumn(String name, MeasureUnit unit) {
