@@ -9,9 +9,25 @@ import org.deckplanreview.measure.MeasureUnit;
  *
  * @param unit of a number
  * @param columns of a table, each a number (with unit), word or flag
+ * @param required whether the ruleset must give it; without one that is not, its asker does without
  */
 public record ParameterDescription(
-        String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
+        String name,
+        ValueType type,
+        Optional<MeasureUnit> unit,
+        List<Column> columns,
+        String meaning,
+        boolean required) {
+
+    private ParameterDescription(
+            String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
+        this(name, type, unit, columns, meaning, true);
+    }
+
+    /** The same parameter, which a ruleset may leave out. */
+    public ParameterDescription orNone() {
+        return new ParameterDescription(name, type, unit, columns, meaning, false);
+    }
 
     /** One column of a table parameter. */
     public record Column(String name, ValueType type, Optional<MeasureUnit> unit) {}
