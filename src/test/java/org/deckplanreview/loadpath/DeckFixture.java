@@ -214,6 +214,9 @@ final class DeckFixture {
                 strengthClass,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -296,9 +299,16 @@ final class DeckFixture {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("nowhere", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), heavy),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        heavy,
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -484,6 +494,7 @@ final class DeckFixture {
                                 new PlanPoint(beam.postsAtMm()[i], beam.yMm()),
                                 Optional.of("f"),
                                 Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty()),
                         postTimber(),
                         List.of(beam.id()),
@@ -517,6 +528,7 @@ final class DeckFixture {
                         FootingKind.PAD,
                         FootingShape.RECTANGULAR,
                         Length.ofMm(500),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
