@@ -133,6 +133,11 @@ public final class ReportBuilder {
     public static Parameters parameters() {
         return new Parameters() {
             @Override
+            public boolean has(String name) {
+                return false;
+            }
+
+            @Override
             public double number(String name, MeasureUnit unit) {
                 throw new UnsupportedOperationException(name);
             }
@@ -171,9 +176,16 @@ public final class ReportBuilder {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 11, 25),
                 new RulesetChoice("shire", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
