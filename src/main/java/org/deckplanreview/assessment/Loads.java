@@ -16,11 +16,13 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.loadpath.LoadModel;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -65,7 +67,8 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
             Derived<Double> concentrated =
                     row.map(r -> larger(r.concentrated(), use.concentratedLoad(), MeasureUnit.NEWTON_));
             row.optional()
-                    .ifPresent(r -> assumptions.add(imposedText(platform, r, uniform.get(), concentrated.get(), use)));
+                    .ifPresent(r -> assumptions.add(
+                            imposedText(platform, r, uniform.get(), concentrated.get(), layout.submission())));
             platforms.add(new LoadModel.PlatformLoads(
                     uniform,
                     concentrated,
@@ -125,10 +128,19 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
     }
 
     private static String imposedText(
-            PlatformLayout platform, LoadRules.ImposedRow row, double uniform, double concentratedN, Use use) {
-        String text = "Imposed load on " + platform.label() + ": " + Numbers.plain(uniform) + " kN/m² or one load of "
-                + Numbers.plain(concentratedN / 1000) + " kN, category " + row.category() + ". " + row.reason();
-        boolean statedIsLower = use.imposedLoad()
+            PlatformLayout platform,
+            LoadRules.ImposedRow row,
+            double uniform,
+            double concentratedN,
+            Submission submission) {
+        UnitSystem units = submission.units().system();
+        String text = "Imposed load on " + platform.label() + ": "
+                + Phrases.of(Measure.of(uniform, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units) + " or one load of "
+                + Phrases.of(Measure.of(concentratedN / 1000, MeasureUnit.KILONEWTON), units) + ", category "
+                + row.category() + ". " + row.reason();
+        boolean statedIsLower = submission
+                .use()
+                .imposedLoad()
                 .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE) < uniform)
                 .orElse(false);
         return statedIsLower ? text + " The submission states less; the ruleset's value is used." : text;
