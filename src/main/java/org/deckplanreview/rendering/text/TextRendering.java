@@ -63,7 +63,7 @@ public final class TextRendering {
         list("Referrals", report.referrals());
         report.counts().byConcern().forEach(this::concern);
         notApplicable();
-        report.schedule().ifPresent(s -> SchedulePages.write(s, page));
+        report.schedule().ifPresent(s -> SchedulePages.write(s, report.unitSystem(), page));
         list("Assumptions", report.assumptions());
         recalled();
         provenance();
