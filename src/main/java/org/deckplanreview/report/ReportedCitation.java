@@ -46,7 +46,7 @@ public record ReportedCitation(
         }
     }
 
-    private static Optional<String> reservation(boolean recalled) {
+    static Optional<String> reservation(boolean recalled) {
         return recalled ? Optional.of(FROM_MEMORY) : Optional.empty();
     }
 

@@ -84,7 +84,7 @@ public final class Reports {
                 submission.reviewOn(),
                 assessment.outcome(),
                 Counts.of(findings),
-                ReportedEdition.of(assessment.edition()),
+                ReportedEdition.of(assessment.edition(), submission),
                 gathered(assessment.edition().cautions(), ordered, Provision::caution),
                 gathered(assessment.edition().referrals(), ordered, Provision::referral),
                 findings,

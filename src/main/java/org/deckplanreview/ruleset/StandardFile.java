@@ -23,6 +23,18 @@ import org.deckplanreview.vocabulary.ValueType;
  */
 record StandardFile(RulesetFile file, Source source, Map<String, Statement> statements, String digest) {
 
+    /** The same values, whose faults are told in another place. */
+    StandardFile in(RulesetFile other) {
+        Map<String, Statement> moved = new TreeMap<>();
+        statements.forEach((name, s) -> moved.put(
+                name,
+                s.content() instanceof Content.Single single
+                        ? new Statement(
+                                new Content.Single(single.token().in(other)), s.clause(), s.confirmedBy(), s.on())
+                        : s));
+        return new StandardFile(other, source, Collections.unmodifiableMap(moved), digest);
+    }
+
     boolean faultless() {
         return file.faultless();
     }

@@ -47,8 +47,7 @@ public record ParameterDescription(
     }
 
     public static ParameterDescription table(String name, String meaning, Column... columns) {
-        return new ParameterDescription(
-                name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning);
+        return new ParameterDescription(name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning);
     }
 
     /** The same parameter, whose method asks for more the higher it is. */
