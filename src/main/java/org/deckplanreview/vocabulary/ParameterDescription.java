@@ -9,8 +9,8 @@ import org.deckplanreview.measure.MeasureUnit;
  *
  * @param unit of a number
  * @param columns of a table, each a number (with unit), word or flag
- * @param required whether the ruleset must give it; without one that is not, its asker does without
  * @param stricter which way a number goes for its method to ask for more, all else being equal
+ * @param required whether the ruleset must give it; without one that is not, its asker does without
  */
 public record ParameterDescription(
         String name,
@@ -18,17 +18,17 @@ public record ParameterDescription(
         Optional<MeasureUnit> unit,
         List<Column> columns,
         String meaning,
-        boolean required,
-        Stricter stricter) {
+        Stricter stricter,
+        boolean required) {
 
     private ParameterDescription(
             String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
-        this(name, type, unit, columns, meaning, true, Stricter.UNTOLD);
+        this(name, type, unit, columns, meaning, Stricter.UNTOLD, true);
     }
 
     /** The same parameter, which a ruleset may leave out. */
     public ParameterDescription orNone() {
-        return new ParameterDescription(name, type, unit, columns, meaning, false, stricter);
+        return new ParameterDescription(name, type, unit, columns, meaning, stricter, false);
     }
 
     /** One column of a table parameter. */
@@ -52,12 +52,12 @@ public record ParameterDescription(
 
     /** The same parameter, whose method asks for more the higher it is. */
     public ParameterDescription higherIsStricter() {
-        return new ParameterDescription(name, type, unit, columns, meaning, required, Stricter.HIGHER);
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.HIGHER, required);
     }
 
     /** The same parameter, whose method asks for more the lower it is. */
     public ParameterDescription lowerIsStricter() {
-        return new ParameterDescription(name, type, unit, columns, meaning, required, Stricter.LOWER);
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.LOWER, required);
     }
 
     public static Column numberColumn(String name, MeasureUnit unit) {
