@@ -90,7 +90,7 @@ final class MemberBearing implements Method {
     private static boolean isDecidedWithout(List<Need> needs, Evaluation known) {
         return needs.isEmpty()
                 || known instanceof Evaluation.OutOfScope
-                || known instanceof Evaluation.Measured m && m.utilisation() > 1;
+                || known instanceof Evaluation.Measured m && !Sense.AT_MOST.holds(m.utilisation(), 1);
     }
 
     private static List<Need> allNeeds(List<Need> needs, Evaluation known) {
@@ -196,7 +196,8 @@ final class MemberBearing implements Method {
         private boolean discrete() {
             double least = basis.parameters().number(LEAST_DISTANCE.name(), RATIO)
                     * basis.section().depthMm();
-            return !combination.isConcentrated() && contact().smallestGapMm() >= least;
+            return !combination.isConcentrated()
+                    && Sense.AT_LEAST.holds(contact().smallestGapMm(), least);
         }
 
         private double kc90() {
