@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.deckplanreview.assessment.TakenRow;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Working;
@@ -18,6 +19,7 @@ import org.deckplanreview.report.FindingBuilder;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.ruleset.Concern;
+import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
@@ -211,6 +213,21 @@ class TextRenderingTest {
                 .contains("(c, shall): edge 1 of the terrace\n")
                 .containsOnlyOnce("- kmod: source of kmod\n")
                 .doesNotContain("- gammaM");
+    }
+
+    @Test
+    void rows_of_a_look_up_that_were_recalled_are_listed_and_a_step_may_be_a_word() {
+        Report report = report(finding("a")
+                .takes(
+                        new TakenRow("irc.joists", "size 2x6", "Code, Table 6", Confirmation.MEMORY),
+                        new TakenRow("irc.sizes", "depth 5.5 in", "Sizes, Table 1", Confirmation.PAGE))
+                .working(List.of(WorkingStep.ofWord("size", "2x6", "Sizes, Table 1", "from section depth 5.5 in"))));
+
+        assertThat(TextRendering.render(report, WorkingShown.ALL))
+                .contains("(a, shall): edge 1 of the terrace *\n")
+                .contains("size = 2x6 [from section depth 5.5 in; Sizes, Table 1]\n")
+                .contains("- irc.joists, size 2x6: Code, Table 6\n")
+                .doesNotContain("irc.sizes");
     }
 
     private static List<WorkingStep> step(String symbol) {
