@@ -35,7 +35,7 @@ record StandardFile(
                         ? new Statement(
                                 new Content.Single(single.token().in(other)), s.clause(), s.confirmedBy(), s.on())
                         : s));
-        return new StandardFile(other, source, Collections.unmodifiableMap(moved), digest);
+        return new StandardFile(other, source, Collections.unmodifiableMap(moved), csvFiles, digest);
     }
 
     boolean faultless() {
