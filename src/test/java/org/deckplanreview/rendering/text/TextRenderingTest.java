@@ -3,6 +3,7 @@ package org.deckplanreview.rendering.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.deckplanreview.report.FindingBuilder.finding;
 import static org.deckplanreview.report.ReportBuilder.report;
+import static org.deckplanreview.report.ReportBuilder.reportInInches;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -169,6 +170,35 @@ class TextRenderingTest {
 
         assertThat(TextRendering.render(report, WorkingShown.ALL)).contains("a_w = ", "b_w = ");
         assertThat(TextRendering.render(report, WorkingShown.NONE)).doesNotContain("a_w", "b_w");
+    }
+
+    @Test
+    void in_inches_a_step_tells_its_length_in_feet_and_inches_too() {
+        assertThat(TextRendering.render(
+                        reportInInches(finding("a").utilisation(0.9).working(step("l"))), WorkingShown.ALL))
+                .contains("l = 1 mm (1/16\")");
+    }
+
+    @Test
+    void in_inches_found_and_allowed_are_in_feet_and_inches_beside_what_the_ruleset_writes() {
+        assertThat(TextRendering.render(
+                        reportInInches(finding("a")
+                                .doesNotComply()
+                                .compares(Measure.mm(1000), Sense.AT_LEAST, Measure.mm(1100))),
+                        WorkingShown.NONE))
+                .containsPattern("Found +.* 3'-3 3/8\"")
+                .containsPattern("Allowed +at least 3'-7 5/16\" \\(1100 mm\\)");
+    }
+
+    @Test
+    void a_length_is_not_broken_before_its_fraction() {
+        String words = ("word ".repeat(14) + "12'-10 15/16\" ").repeat(3);
+        Page page = new Page();
+        page.paragraph(0, words);
+
+        assertThat(page.text().lines())
+                .noneMatch(line -> line.endsWith("12'-10"))
+                .allMatch(l -> l.length() <= 80);
     }
 
     @Test
