@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.ruleset.LoadRules.ImposedRow;
 import org.deckplanreview.vocabulary.Sense;
@@ -38,7 +39,7 @@ final class LoadChange {
     private static List<ChangedValue> values(ImposedRow was, ImposedRow is) {
         String where = ConditionText.where(was.when(), is.when());
         List<ChangedValue> values = new ArrayList<>();
-        load("uniform imposed load" + where, was, was.uniform(), is, is.uniform())
+        load("uniform imposed load" + where, was, Optional.of(was.uniform()), is, Optional.of(is.uniform()))
                 .ifPresent(values::add);
         load("concentrated imposed load" + where, was, was.concentrated(), is, is.concentrated())
                 .ifPresent(values::add);
@@ -46,25 +47,28 @@ final class LoadChange {
             values.add(new ChangedValue(
                     "category of imposed load" + where,
                     Optional.empty(),
-                    Optional.of(side(was, was.category())),
-                    Optional.of(side(is, is.category())),
+                    was.category().map(category -> side(was, category)),
+                    is.category().map(category -> side(is, category)),
                     Strictness.UNKNOWN));
         }
         return values;
     }
 
+    /** No load is the lowest one. */
     private static Optional<ChangedValue> load(
-            String what, ImposedRow was, Measure before, ImposedRow is, Measure after) {
-        double now = after.in(before.unit());
-        if (Sense.EQUAL.holds(now, before.value())) {
+            String what, ImposedRow was, Optional<Measure> before, ImposedRow is, Optional<Measure> after) {
+        MeasureUnit unit = before.or(() -> after).map(Measure::unit).orElse(MeasureUnit.NEWTON_);
+        double then = before.map(m -> m.in(unit)).orElse(0.0);
+        double now = after.map(m -> m.in(unit)).orElse(0.0);
+        if (Sense.EQUAL.holds(now, then)) {
             return Optional.empty();
         }
         return Optional.of(new ChangedValue(
                 what,
                 Optional.empty(),
-                Optional.of(side(was, Phrases.of(before))),
-                Optional.of(side(is, Phrases.of(after))),
-                now > before.value() ? Strictness.TIGHTER : Strictness.LOOSER));
+                before.map(m -> side(was, Phrases.of(m))),
+                after.map(m -> side(is, Phrases.of(m))),
+                now > then ? Strictness.TIGHTER : Strictness.LOOSER));
     }
 
     private static ChangedValue.Side side(ImposedRow row, String text) {
@@ -72,6 +76,7 @@ final class LoadChange {
     }
 
     private static String whole(ImposedRow row) {
-        return Phrases.of(row.uniform()) + " or " + Phrases.of(row.concentrated());
+        return Phrases.of(row.uniform())
+                + row.concentrated().map(load -> " or " + Phrases.of(load)).orElse("");
     }
 }

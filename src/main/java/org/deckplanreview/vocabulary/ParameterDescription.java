@@ -10,6 +10,7 @@ import org.deckplanreview.measure.MeasureUnit;
  * @param unit of a number
  * @param columns of a table, each a number (with unit), word or flag
  * @param stricter which way a number goes for its method to ask for more, all else being equal
+ * @param required whether the ruleset must give it; without one that is not, its asker does without
  */
 public record ParameterDescription(
         String name,
@@ -17,36 +18,46 @@ public record ParameterDescription(
         Optional<MeasureUnit> unit,
         List<Column> columns,
         String meaning,
-        Stricter stricter) {
+        Stricter stricter,
+        boolean required) {
+
+    private ParameterDescription(
+            String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
+        this(name, type, unit, columns, meaning, Stricter.UNTOLD, true);
+    }
+
+    /** The same parameter, which a ruleset may leave out. */
+    public ParameterDescription orNone() {
+        return new ParameterDescription(name, type, unit, columns, meaning, stricter, false);
+    }
 
     /** One column of a table parameter. */
     public record Column(String name, ValueType type, Optional<MeasureUnit> unit) {}
 
     public static ParameterDescription number(String name, MeasureUnit unit, String meaning) {
-        return new ParameterDescription(name, ValueType.NUMBER, Optional.of(unit), List.of(), meaning, Stricter.UNTOLD);
+        return new ParameterDescription(name, ValueType.NUMBER, Optional.of(unit), List.of(), meaning);
     }
 
     public static ParameterDescription word(String name, String meaning) {
-        return new ParameterDescription(name, ValueType.WORD, Optional.empty(), List.of(), meaning, Stricter.UNTOLD);
+        return new ParameterDescription(name, ValueType.WORD, Optional.empty(), List.of(), meaning);
     }
 
     public static ParameterDescription flag(String name, String meaning) {
-        return new ParameterDescription(name, ValueType.FLAG, Optional.empty(), List.of(), meaning, Stricter.UNTOLD);
+        return new ParameterDescription(name, ValueType.FLAG, Optional.empty(), List.of(), meaning);
     }
 
     public static ParameterDescription table(String name, String meaning, Column... columns) {
-        return new ParameterDescription(
-                name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning, Stricter.UNTOLD);
+        return new ParameterDescription(name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning);
     }
 
     /** The same parameter, whose method asks for more the higher it is. */
     public ParameterDescription higherIsStricter() {
-        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.HIGHER);
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.HIGHER, required);
     }
 
     /** The same parameter, whose method asks for more the lower it is. */
     public ParameterDescription lowerIsStricter() {
-        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.LOWER);
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.LOWER, required);
     }
 
     public static Column numberColumn(String name, MeasureUnit unit) {

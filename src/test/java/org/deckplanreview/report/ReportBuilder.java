@@ -11,8 +11,10 @@ import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.layout.Deck;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
+import org.deckplanreview.ruleset.SiteValues;
 import org.deckplanreview.ruleset.Source;
 import org.deckplanreview.ruleset.Standing;
 import org.deckplanreview.submission.LengthUnit;
@@ -55,6 +57,15 @@ public final class ReportBuilder {
         return report("DPR-1", findings);
     }
 
+    /** Of a submission whose lengths are in inches. */
+    public static Report reportInInches(FindingBuilder... findings) {
+        return new Reports(VOCABULARY, VERSION)
+                .of(
+                        assessment("DPR-1", LengthUnit.INCH, findings),
+                        SUBMISSION.getBytes(StandardCharsets.UTF_8),
+                        SUBMISSION);
+    }
+
     public static Report report(String reference, FindingBuilder... findings) {
         return new Reports(VOCABULARY, VERSION)
                 .of(assessment(reference, findings), SUBMISSION.getBytes(StandardCharsets.UTF_8), SUBMISSION);
@@ -68,17 +79,18 @@ public final class ReportBuilder {
                 e.regionTitle(),
                 e.name(),
                 e.title(),
-                e.from(),
-                e.until(),
+                e.binding(),
                 e.bases(),
                 e.basedOn(),
                 e.sources(),
+                e.site(),
                 e.loads(),
                 Optional.of(practice),
                 e.provisions(),
                 e.cautions(),
                 e.referrals(),
                 e.notes(),
+                e.amendments(),
                 e.canonical(),
                 e.digest());
         return new Reports(VOCABULARY, VERSION)
@@ -89,6 +101,10 @@ public final class ReportBuilder {
     }
 
     public static Assessment assessment(String reference, FindingBuilder... builders) {
+        return assessment(reference, LengthUnit.MILLIMETRE, builders);
+    }
+
+    private static Assessment assessment(String reference, LengthUnit units, FindingBuilder... builders) {
         List<Finding> findings =
                 Arrays.stream(builders).map(FindingBuilder::build).toList();
         Determination outcome = findings.stream()
@@ -97,7 +113,7 @@ public final class ReportBuilder {
                 .min(Determination::compareTo)
                 .orElse(Determination.COMPLIES);
         return new Assessment(
-                new Layout(submission(reference), new Deck(), List.of(), List.of()),
+                new Layout(submission(reference, units), new Deck(), List.of(), List.of()),
                 edition(),
                 findings,
                 List.of("The imposed load is that of a single dwelling."),
@@ -110,8 +126,7 @@ public final class ReportBuilder {
                 "The Shire",
                 "2024",
                 "Decks in the Shire",
-                LocalDate.of(2024, 10, 1),
-                Optional.empty(),
+                new Binding.ByDate(LocalDate.of(2024, 10, 1), Optional.empty()),
                 List.of(new Edition.Base("common/boards.yaml", "Boards in every shire", "sha256:" + "3".repeat(64))),
                 List.of(new Edition.BasedOn(
                         "en1995",
@@ -119,11 +134,13 @@ public final class ReportBuilder {
                                 "en1995", "Design of timber structures", "EN 1995-1-1:2004", "CEN", Standing.STANDARD),
                         "sha256:" + "1".repeat(64))),
                 List.of(),
+                new SiteValues(List.of()),
                 new LoadRules(List.of(), parameters()),
                 Optional.empty(),
                 List.of(),
                 List.of("Wet boards are slippery."),
                 List.of("Ask the authority whether the deck needs a permit."),
+                List.of(),
                 List.of(),
                 "{\"region\":\"shire\"}",
                 "sha256:" + "2".repeat(64));
@@ -132,6 +149,11 @@ public final class ReportBuilder {
     /** Parameters that know where they come from and no more. */
     public static Parameters parameters() {
         return new Parameters() {
+            @Override
+            public boolean has(String name) {
+                return false;
+            }
+
             @Override
             public double number(String name, MeasureUnit unit) {
                 throw new UnsupportedOperationException(name);
@@ -164,16 +186,23 @@ public final class ReportBuilder {
         };
     }
 
-    private static Submission submission(String reference) {
+    private static Submission submission(String reference, LengthUnit units) {
         return new Submission(
                 reference,
                 Optional.of("Terrace behind the mill"),
-                LengthUnit.MILLIMETRE,
+                units,
                 LocalDate.of(2026, 11, 25),
                 new RulesetChoice("shire", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
