@@ -19,8 +19,8 @@ import org.jboss.resteasy.reactive.server.vertx.VertxInputStream;
  */
 @ApplicationScoped
 public class BodyLimit {
-    /** Before all that reads a body. */
-    private static final int FIRST = 100;
+    /** After the server's own limit, which has priority 2, to take its place for all but streams. */
+    private static final int NEXT = 1;
 
     /** What may come of a body that is too large while its problem is told. */
     private static final long MARGIN = 1 << 20;
@@ -34,7 +34,7 @@ public class BodyLimit {
     }
 
     void register(@Observes Filters filters) {
-        filters.register(this::limit, FIRST);
+        filters.register(this::limit, NEXT);
     }
 
     private void limit(RoutingContext context) {
