@@ -313,4 +313,52 @@ class PackagedServiceIT {
         assertThat(run.out()).contains("in use");
         assertThat(run.exit()).isEqualTo(70);
     }
+
+    private PackagedService.Run compare(String input, String from, String to, String... more) throws Exception {
+        return service.run(Stream.concat(Stream.of("compare", input, "--from", from, "--to", to), Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    @Test
+    void compare_tells_by_its_exit_whether_anything_got_worse() throws Exception {
+        assertThat(compare(SAMPLES.toString(), "uk-england/2024", "uk-england/2024")
+                        .exit())
+                .isZero();
+        PackagedService.Run worse = compare(SAMPLES.toString(), "uk-england/2024", "uk-scotland/2024");
+        assertThat(worse.exit()).isEqualTo(1);
+        assertThat(worse.out()).startsWith("DECK COMPARISON\n").contains("complies        -> does not comply");
+        assertThat(worse.err()).isEmpty();
+        assertThat(compare(SAMPLES.toString(), "uk-england/2024", "uk-england/1066")
+                        .exit())
+                .isEqualTo(64);
+        assertThat(compare(folder.resolve("nowhere").toString(), "uk-england/2024", "uk-wales/2024")
+                        .exit())
+                .isEqualTo(64);
+    }
+
+    @Test
+    void compare_writes_the_same_bytes_with_any_number_of_threads_and_tells_what_it_refuses() throws Exception {
+        String deck =
+                Files.readString(SAMPLES.resolve("border-deck-england.json")).replaceAll("\\s*\\R\\s*", " ");
+        Path lines = Files.writeString(folder.resolve("decks.ndjson"), "{\n" + deck + "\r\n\n" + deck);
+        Path page = folder.resolve("summary.html");
+        for (String threads : List.of("1", "4")) {
+            PackagedService.Run run = compare(
+                    lines.toString(),
+                    "uk-england/2024",
+                    "uk-scotland/2024",
+                    "--threads",
+                    threads,
+                    "--json",
+                    folder.resolve("compared-" + threads).toString(),
+                    "--html",
+                    page.toString());
+            assertThat(run.exit()).isEqualTo(3);
+            assertThat(run.err()).startsWith("line 1 is not JSON").hasLineCount(1);
+        }
+
+        assertThat(Files.readString(folder.resolve("compared-1")).lines()).hasSize(4);
+        assertThat(folder.resolve("compared-4")).hasSameBinaryContentAs(folder.resolve("compared-1"));
+        assertThat(Files.readString(page)).contains("<svg role=\"img\"", "complies → does not comply: 2.");
+    }
 }
