@@ -8,7 +8,7 @@ import org.deckplanreview.submission.Derived;
  * Characteristic loads and the stiffness and density of materials, as the ruleset gives them.
  *
  * @param platforms loads on each platform, in the submission's order
- * @param materials by strength class
+ * @param materials by {@link org.deckplanreview.submission.Timber#stiffnessName()}
  * @param concreteWeightKNPerM3 of footings
  * @param gravityMPerS2 to turn a density into a weight
  * @param shearDeformation whether deflections include the part from shear
@@ -38,6 +38,6 @@ public record LoadModel(
             double finishesKNPerM2,
             double snowKNPerM2) {}
 
-    /** Mean stiffness and density of a strength class. */
+    /** Mean stiffness and density of a strength class, or of a species and grade. */
     public record Material(double e0MeanNPerMm2, double gMeanNPerMm2, double meanDensityKgPerM3) {}
 }

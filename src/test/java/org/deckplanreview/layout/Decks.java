@@ -113,6 +113,9 @@ public final class Decks {
                 Optional.of("C24"),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -170,8 +173,15 @@ public final class Decks {
 
     /** Joists in hangers on a ledger at the wall {@code house}. */
     public Decks ledger(PlanLine line, Optional<Double> bearing) {
-        ledger = Optional.of(
-                new Ledger("ledger", "house", line, JoistSeating.HANGERS, bearing.map(Length::new), Optional.empty()));
+        ledger = Optional.of(new Ledger(
+                "ledger",
+                "house",
+                line,
+                JoistSeating.HANGERS,
+                bearing.map(Length::new),
+                Optional.empty(),
+                Optional.empty(),
+                List.of()));
         return this;
     }
 
@@ -204,7 +214,14 @@ public final class Decks {
 
     public Decks post(String id, double x, double y, Optional<String> footing) {
         posts.add(new Post(
-                id, Optional.empty(), "post", new PlanPoint(x, y), footing, Optional.empty(), Optional.empty()));
+                id,
+                Optional.empty(),
+                "post",
+                new PlanPoint(x, y),
+                footing,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
         return this;
     }
 
@@ -226,6 +243,7 @@ public final class Decks {
                 Optional.of(new Length(thickness)),
                 Optional.empty(),
                 Optional.of(new Length(topAboveGround)),
+                Optional.empty(),
                 Optional.empty()));
     }
 
@@ -243,6 +261,7 @@ public final class Decks {
                 id,
                 Optional.empty(),
                 Optional.of(new Length(height)),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -362,9 +381,10 @@ public final class Decks {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2025, 6, 1),
                 new RulesetChoice("uk-england", Optional.empty()),
-                new Use(occupancy, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems),
+                new Use(occupancy, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems, Optional.empty()),
                 new Site(
                         ground,
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

@@ -213,6 +213,9 @@ final class DeckFixture {
                 strengthClass,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -289,9 +292,16 @@ final class DeckFixture {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("nowhere", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), heavy),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        heavy,
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -477,6 +487,7 @@ final class DeckFixture {
                                 new PlanPoint(beam.postsAtMm()[i], beam.yMm()),
                                 Optional.of("f"),
                                 Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty()),
                         postTimber(),
                         List.of(beam.id()),
@@ -510,6 +521,7 @@ final class DeckFixture {
                         FootingKind.PAD,
                         FootingShape.RECTANGULAR,
                         Length.ofMm(500),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

@@ -70,7 +70,14 @@ final class TimberAndMetal {
                         TIMBERS,
                         "The use class (EN 335) that the timber is treated for, mildest first.",
                         (subject, context) -> ofTreatment(
-                                subject, context, (treatment, pointer) -> Observations.word(treatment.useClass(), ""))),
+                                subject,
+                                context,
+                                (treatment, pointer) -> Observations.word(
+                                        treatment.useClass(),
+                                        pointer.child("useClass"),
+                                        "the use class of EN 335 that "
+                                                + subject.timber().displayLabel()
+                                                + " is treated for, for example UC4"))),
                 number(
                         "service life",
                         MeasureUnit.YEAR_,

@@ -286,6 +286,9 @@ final class DeckPiece {
                 strengthClass,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 installedWet);
     }
 
@@ -314,9 +317,16 @@ final class DeckPiece {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("r", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -386,6 +396,7 @@ final class DeckPiece {
                         Optional.empty(),
                         "post",
                         new PlanPoint(0, postsOffMm),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty()),

@@ -211,6 +211,7 @@ final class PostPiece {
                             new PlanPoint(i * 1000, offBeamMm),
                             foot.map(f -> "F"),
                             Optional.empty(),
+                            Optional.empty(),
                             Optional.empty()),
                     timber("post", breadthMm, depthMm),
                     beam ? List.of("B") : List.of(),
@@ -235,6 +236,7 @@ final class PostPiece {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         return new FootingPlace(
                 0, PLATFORM.child("footings").child(0), "footing F", footing, List.of(), 1, UNKNOWN, UNKNOWN);
@@ -247,6 +249,9 @@ final class PostPiece {
                 Length.ofMm(breadth),
                 Length.ofMm(depth),
                 strengthClass,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
@@ -350,9 +355,16 @@ final class PostPiece {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("r", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
