@@ -9,8 +9,10 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.loadpath.LoadModel;
@@ -34,6 +36,9 @@ import org.deckplanreview.vocabulary.Table;
  */
 record Loads(LoadModel model, List<Derived<String>> categories, List<String> assumptions) {
 
+    private static final String LEAST_DEAD = "leastDead";
+    private static final String NO_CATEGORY = "none";
+
     static final List<ParameterDescription> PARAMETERS = List.of(
             table(
                     "strengthClasses",
@@ -49,7 +54,12 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
             number(
                     "concentratedShareOnJoist",
                     MeasureUnit.RATIO,
-                    "Part of a concentrated load that one joist takes where boards spread it"));
+                    "Part of a concentrated load that one joist takes where boards spread it"),
+            number(
+                            LEAST_DEAD,
+                            MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                            "Least permanent load of finishes, boards and joists together")
+                    .orNone());
 
     static Loads of(Edition edition, Layout layout, Conditions conditions) {
         LoadRules rules = edition.loads();
@@ -59,9 +69,9 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         Use use = layout.submission().use();
         for (PlatformLayout platform : layout.platforms()) {
             Derived<LoadRules.ImposedRow> row = rowFor(rules, platform, conditions);
-            categories.add(row.map(LoadRules.ImposedRow::category));
-            Derived<Double> uniform =
-                    row.map(r -> larger(r.uniform(), use.imposedLoad(), MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
+            categories.add(row.map(r -> r.category().orElse(NO_CATEGORY)));
+            Derived<Double> uniform = row.map(
+                    r -> larger(Optional.of(r.uniform()), use.imposedLoad(), MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
             Derived<Double> concentrated =
                     row.map(r -> larger(r.concentrated(), use.concentratedLoad(), MeasureUnit.NEWTON_));
             row.optional()
@@ -90,7 +100,8 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                         rules.parameters().number("gravity", MeasureUnit.METRE_PER_SECOND_SQUARED),
                         rules.parameters().flag("shearDeformation"),
                         rules.parameters().number("shearAreaFactor", MeasureUnit.RATIO),
-                        rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO)),
+                        rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO),
+                        leastDead(rules.parameters(), assumptions)),
                 List.copyOf(categories),
                 List.copyOf(assumptions));
     }
@@ -111,8 +122,12 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                 : Derived.missing(needs);
     }
 
-    private static double larger(Measure required, Optional<Measure> stated, MeasureUnit unit) {
-        return Math.max(required.in(unit), stated.map(s -> s.in(unit)).orElse(0.0));
+    private static double larger(Optional<Measure> required, Optional<Measure> stated, MeasureUnit unit) {
+        return Stream.of(required, stated)
+                .flatMap(Optional::stream)
+                .mapToDouble(m -> m.in(unit))
+                .max()
+                .orElse(0);
     }
 
     private static double finishes(PlatformLayout platform, List<String> assumptions) {
@@ -124,10 +139,20 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         return stated.map(f -> f.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)).orElse(0.0);
     }
 
+    private static OptionalDouble leastDead(Parameters parameters, List<String> assumptions) {
+        if (!parameters.has(LEAST_DEAD)) {
+            return OptionalDouble.empty();
+        }
+        double least = parameters.number(LEAST_DEAD, MeasureUnit.KILONEWTON_PER_SQUARE_METRE);
+        assumptions.add("Finishes, boards and joists together weigh at least " + Numbers.plain(least) + " kN/m².");
+        return OptionalDouble.of(least);
+    }
+
     private static String imposedText(
             PlatformLayout platform, LoadRules.ImposedRow row, double uniform, double concentratedN, Use use) {
-        String text = "Imposed load on " + platform.label() + ": " + Numbers.plain(uniform) + " kN/m² or one load of "
-                + Numbers.plain(concentratedN / 1000) + " kN, category " + row.category() + ". " + row.reason();
+        String text = "Imposed load on " + platform.label() + ": " + Numbers.plain(uniform) + " kN/m²"
+                + (concentratedN > 0 ? " or one load of " + Numbers.plain(concentratedN / 1000) + " kN" : "")
+                + row.category().map(category -> ", category " + category).orElse("") + ". " + row.reason();
         boolean statedIsLower = use.imposedLoad()
                 .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE) < uniform)
                 .orElse(false);

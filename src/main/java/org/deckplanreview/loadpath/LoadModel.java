@@ -1,6 +1,7 @@
 package org.deckplanreview.loadpath;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import org.deckplanreview.submission.Derived;
 
@@ -14,6 +15,8 @@ import org.deckplanreview.submission.Derived;
  * @param shearDeformation whether deflections include the part from shear
  * @param shearAreaFactor kappa: shear area = area / kappa
  * @param concentratedShareOnJoist part of a concentrated load that one joist takes, the rest goes to its neighbours
+ * @param leastDeadKNPerM2 the permanent load of finishes, boards and joists together is taken as at least this; empty
+ *     where they count as they are
  */
 public record LoadModel(
         List<PlatformLoads> platforms,
@@ -22,7 +25,8 @@ public record LoadModel(
         double gravityMPerS2,
         boolean shearDeformation,
         double shearAreaFactor,
-        double concentratedShareOnJoist) {
+        double concentratedShareOnJoist,
+        OptionalDouble leastDeadKNPerM2) {
 
     /**
      * Loads on one platform.

@@ -116,8 +116,8 @@ final class CanonicalEdition {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("when", condition(row.when()));
         json.put("uniform", value(row.uniform()));
-        json.put("concentrated", value(row.concentrated()));
-        json.put("category", row.category());
+        row.concentrated().ifPresent(load -> json.put("concentrated", value(load)));
+        row.category().ifPresent(category -> json.put("category", category));
         json.put("reason", row.reason());
         json.put("cite", cite(row.citation()));
         return json;

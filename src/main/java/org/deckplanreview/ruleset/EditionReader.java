@@ -267,16 +267,17 @@ final class EditionReader {
     private Optional<LoadRules.ImposedRow> imposed(Entry row) {
         Optional<Condition> when = conditions.when(row, SubjectKind.PLATFORMS);
         Optional<Measure> uniform = TokenReader.number(row.member("uniform"), MeasureUnit.KILONEWTON_PER_SQUARE_METRE);
-        Optional<Measure> concentrated = TokenReader.number(row.member("concentrated"), MeasureUnit.KILONEWTON);
+        Optional<Entry> point = row.optional("concentrated");
+        Optional<Measure> concentrated = point.flatMap(p -> TokenReader.number(p, MeasureUnit.KILONEWTON));
         Optional<Citation> citation = citations.read(row.member("cite"));
-        if (when.isEmpty() || uniform.isEmpty() || concentrated.isEmpty() || citation.isEmpty()) {
+        if (when.isEmpty() || uniform.isEmpty() || point.isPresent() && concentrated.isEmpty() || citation.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new LoadRules.ImposedRow(
                 when.get(),
                 uniform.get(),
-                concentrated.get(),
-                row.member("category").text(),
+                concentrated,
+                row.optional("category").map(Entry::text),
                 citation.get(),
                 row.member("reason").text()));
     }

@@ -44,13 +44,22 @@ final class ParameterReader {
             }
         });
         Map<String, Parameter> found = new TreeMap<>();
+        boolean complete = true;
         for (ParameterDescription parameter : wanted) {
+            if (!parameter.required() && !isGiven(parameter.name(), with, standards)) {
+                continue;
+            }
             Optional<? extends Parameter> value = with.containsKey(parameter.name())
                     ? given(with.get(parameter.name()), parameter, own)
                     : fromStandard(entry, asker, parameter, standards);
             value.ifPresent(v -> found.put(parameter.name(), v));
+            complete &= value.isPresent();
         }
-        return found.size() == wanted.size() ? Optional.of(new ResolvedParameters(found)) : Optional.empty();
+        return complete ? Optional.of(new ResolvedParameters(found)) : Optional.empty();
+    }
+
+    private boolean isGiven(String name, Map<String, Entry> with, List<String> standards) {
+        return with.containsKey(name) || layers.find(name, standards).isPresent();
     }
 
     private Optional<Parameter> given(Entry with, ParameterDescription parameter, Optional<Citation> own) {

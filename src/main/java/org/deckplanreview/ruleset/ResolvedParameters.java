@@ -64,6 +64,11 @@ final class ResolvedParameters implements Parameters {
     }
 
     @Override
+    public boolean has(String name) {
+        return parameters.containsKey(name);
+    }
+
+    @Override
     public double number(String name, MeasureUnit unit) {
         return value(name, Measure.class).in(unit);
     }

@@ -87,6 +87,7 @@ final class DeckFixture {
     private double snow;
     private boolean shear;
     private double share = 0.5;
+    private OptionalDouble leastDead = OptionalDouble.empty();
 
     static DeckFixture deck() {
         return new DeckFixture();
@@ -235,7 +236,13 @@ final class DeckFixture {
                         GRAVITY,
                         shear,
                         KAPPA,
-                        share));
+                        share,
+                        leastDead));
+    }
+
+    DeckFixture leastDead(double kNPerM2) {
+        leastDead = OptionalDouble.of(kNPerM2);
+        return this;
     }
 
     /** The analysis of the first joist. */

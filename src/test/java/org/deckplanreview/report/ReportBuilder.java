@@ -133,6 +133,11 @@ public final class ReportBuilder {
     public static Parameters parameters() {
         return new Parameters() {
             @Override
+            public boolean has(String name) {
+                return false;
+            }
+
+            @Override
             public double number(String name, MeasureUnit unit) {
                 throw new UnsupportedOperationException(name);
             }

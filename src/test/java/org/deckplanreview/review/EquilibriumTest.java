@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -81,7 +82,8 @@ class EquilibriumTest {
                         GRAVITY,
                         true,
                         1.2,
-                        0.5));
+                        0.5,
+                        OptionalDouble.empty()));
         Load arrived = arrived(platform, path);
         Load expected = load(submission, platform);
         double rounding = OF_THE_TOTAL * (expected.permanent + expected.imposed + expected.snow);

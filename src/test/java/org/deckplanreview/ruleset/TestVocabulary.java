@@ -55,7 +55,9 @@ final class TestVocabulary {
                     "Bending.")),
             List.of(
                     number("concentratedShare", MeasureUnit.RATIO, "share of one joist"),
-                    flag("shear", "whether shear deforms")),
+                    flag("shear", "whether shear deforms"),
+                    number("leastDead", MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "least permanent load")
+                            .orNone()),
             List.of(number("sawKerf", MeasureUnit.MILLIMETRE, "what a saw takes")));
 
     private TestVocabulary() {}

@@ -16,6 +16,7 @@ import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;

@@ -121,6 +121,11 @@ final class StandardParameters implements Parameters {
     }
 
     @Override
+    public boolean has(String name) {
+        return given.containsKey(name) || values.containsKey(name) || tables.containsKey(name);
+    }
+
+    @Override
     public double number(String name, MeasureUnit unit) {
         Value value = value(name);
         return (value instanceof Word token ? Measure.parse(token.word()) : (Measure) value).in(unit);

@@ -1,0 +1,77 @@
+package org.deckplanreview.ruleset;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.ruleset.LoadRules.ImposedRow;
+import org.deckplanreview.vocabulary.Sense;
+import org.deckplanreview.vocabulary.Vocabulary;
+
+/** What differs between the loads of two editions. */
+final class LoadChange {
+
+    private LoadChange() {}
+
+    static List<ChangedValue> values(LoadRules was, LoadRules is, Vocabulary vocabulary) {
+        List<ChangedValue> values = new ArrayList<>();
+        Scope anywhere = Scope.of(Condition.ALWAYS, vocabulary);
+        for (var pair : new Meetings(vocabulary, anywhere).of(was.imposed(), is.imposed(), ImposedRow::when)) {
+            if (pair.was().isPresent() && pair.is().isPresent()) {
+                values.addAll(values(pair.was().get(), pair.is().get()));
+            } else if (ProvisionChange.appearing(pair) != Strictness.SAME) {
+                ImposedRow only = pair.was().or(pair::is).orElseThrow();
+                values.add(new ChangedValue(
+                        "imposed load" + ConditionText.where(only.when()),
+                        Optional.empty(),
+                        pair.was().map(row -> side(row, whole(row))),
+                        pair.is().map(row -> side(row, whole(row))),
+                        ProvisionChange.appearing(pair)));
+            }
+        }
+        values.addAll(new ParameterChange(vocabulary.loadParameters())
+                .values((ResolvedParameters) was.parameters(), (ResolvedParameters) is.parameters()));
+        return values;
+    }
+
+    private static List<ChangedValue> values(ImposedRow was, ImposedRow is) {
+        String where = ConditionText.where(was.when(), is.when());
+        List<ChangedValue> values = new ArrayList<>();
+        load("uniform imposed load" + where, was, was.uniform(), is, is.uniform())
+                .ifPresent(values::add);
+        load("concentrated imposed load" + where, was, was.concentrated(), is, is.concentrated())
+                .ifPresent(values::add);
+        if (!was.category().equals(is.category())) {
+            values.add(new ChangedValue(
+                    "category of imposed load" + where,
+                    Optional.empty(),
+                    Optional.of(side(was, was.category())),
+                    Optional.of(side(is, is.category())),
+                    Strictness.UNKNOWN));
+        }
+        return values;
+    }
+
+    private static Optional<ChangedValue> load(
+            String what, ImposedRow was, Measure before, ImposedRow is, Measure after) {
+        double now = after.in(before.unit());
+        if (Sense.EQUAL.holds(now, before.value())) {
+            return Optional.empty();
+        }
+        return Optional.of(new ChangedValue(
+                what,
+                Optional.empty(),
+                Optional.of(side(was, Phrases.of(before))),
+                Optional.of(side(is, Phrases.of(after))),
+                now > before.value() ? Strictness.TIGHTER : Strictness.LOOSER));
+    }
+
+    private static ChangedValue.Side side(ImposedRow row, String text) {
+        return new ChangedValue.Side(text, row.citation());
+    }
+
+    private static String whole(ImposedRow row) {
+        return Phrases.of(row.uniform()) + " or " + Phrases.of(row.concentrated());
+    }
+}
