@@ -39,12 +39,67 @@ final class ProvisionAssessor {
         if (applies.isKnown() && !applies.get()) {
             return Result.notApplicable(subject, "", "The provision's conditions are not met.");
         }
-        Result result = provision.rule() instanceof Rule.Limit limit
-                ? limit(limit, subject)
-                : calculation((Rule.Calculation) provision.rule(), subject);
+        Result result = result(provision.rule(), subject);
         boolean decidedAnyway = result.determination() == Determination.COMPLIES
                 || result.determination() == Determination.NOT_APPLICABLE;
         return applies.isKnown() || decidedAnyway ? result : result.becauseOf(applies.needs());
+    }
+
+    private Result result(Rule rule, Subject subject) {
+        if (rule instanceof Rule.Limit limit) {
+            return limit(limit, subject);
+        }
+        return rule instanceof Rule.LookUp lookUp
+                ? lookUp(lookUp, subject)
+                : calculation((Rule.Calculation) rule, subject);
+    }
+
+    private Result lookUp(Rule.LookUp rule, Subject subject) {
+        QuantityDescription d = catalogue.quantity(rule.quantity()).description();
+        Observation seen = catalogue.quantity(rule.quantity()).observe(subject, context);
+        if (seen instanceof Observation.NotApplicable n) {
+            return Result.notApplicable(subject, d.name(), capital(n.reason()) + ".");
+        }
+        TableEntry entry =
+                TableEntry.of(rule, quantity -> catalogue.quantity(quantity).observe(subject, context));
+        if (entry instanceof TableEntry.Allowed allowed && seen instanceof Observation.Found found) {
+            return compared(d, found, rule.sense(), List.of(allowed.value()), subject)
+                    .from(allowed.way(), " " + allowed.reason());
+        }
+        List<Need> needs = new ArrayList<>();
+        if (entry instanceof TableEntry.Missing missing) {
+            needs.addAll(missing.needs());
+        }
+        if (seen instanceof Observation.Missing missing && !(entry instanceof TableEntry.NoRow)) {
+            needs.addAll(missing.needs());
+        }
+        boolean isRefused = entry instanceof TableEntry.NotPermitted;
+        String asked =
+                entry instanceof TableEntry.Allowed allowed ? " " + asked(rule.sense(), List.of(allowed.value())) : "";
+        return new Result(
+                        subject,
+                        isRefused ? Determination.DOES_NOT_COMPLY : Determination.UNDETERMINED,
+                        d.name(),
+                        seen instanceof Observation.Found found ? Optional.of(found.value()) : Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        OptionalDouble.empty(),
+                        told(d, seen) + asked,
+                        seen instanceof Observation.Found found ? found.working() : List.of(),
+                        isRefused
+                                ? List.of()
+                                : needs.stream().distinct().sorted().toList(),
+                        List.of(),
+                        List.of())
+                .from(entry.way(), " " + entry.reason());
+    }
+
+    private static String told(QuantityDescription d, Observation seen) {
+        return capital(d.name()) + ": "
+                + (seen instanceof Observation.Found found
+                        ? remarked(found.value(), found.remark())
+                        : "cannot be told from the submission")
+                + ".";
     }
 
     private Result calculation(Rule.Calculation rule, Subject subject) {
@@ -62,7 +117,8 @@ final class ProvisionAssessor {
                     sentence(d.quantity(), m.found(), m.sense(), List.of(m.allowed()), m.remark()),
                     m.working(),
                     List.of(),
-                    m.assumptions());
+                    m.assumptions(),
+                    List.of());
         }
         if (e instanceof Evaluation.Missing m) {
             return Result.undetermined(
@@ -151,6 +207,7 @@ final class ProvisionAssessor {
                 sentence(d.name(), found.value(), sense, allowed, found.remark()),
                 found.working(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 
@@ -183,8 +240,11 @@ final class ProvisionAssessor {
     }
 
     private static String sentence(String quantity, Value found, Sense sense, List<Value> allowed, String remark) {
-        return capital(quantity) + ": " + Phrases.of(found) + (remark.isEmpty() ? "" : " (" + remark + ")") + ". "
-                + asked(sense, allowed);
+        return capital(quantity) + ": " + remarked(found, remark) + ". " + asked(sense, allowed);
+    }
+
+    private static String remarked(Value found, String remark) {
+        return Phrases.of(found) + (remark.isEmpty() ? "" : " (" + remark + ")");
     }
 
     private static String asked(Sense sense, List<Value> allowed) {

@@ -14,6 +14,7 @@ import org.deckplanreview.submission.Pointer;
  * @param expression in symbols; empty for a value that enters from outside
  * @param substituted the expression with numbers put in
  * @param value empty where the step has no finite value
+ * @param word what a step comes to that is no number
  * @param equation number or clause in the source
  * @param meaning what the symbol stands for
  * @param from members of the submission that entered here
@@ -23,6 +24,7 @@ public record ReportedStep(
         Optional<String> expression,
         Optional<String> substituted,
         Optional<BigDecimal> value,
+        Optional<String> word,
         MeasureUnit unit,
         Optional<String> equation,
         Optional<String> meaning,
@@ -37,6 +39,7 @@ public record ReportedStep(
                 given(step.expression()),
                 given(step.substituted()),
                 Optional.of(step.value()).filter(Double::isFinite).map(Numbers::rounded),
+                step.word(),
                 step.unit(),
                 given(step.equation()),
                 given(step.meaning()),

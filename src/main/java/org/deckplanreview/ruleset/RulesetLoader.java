@@ -18,10 +18,12 @@ public final class RulesetLoader {
     private static final String NAME = "[A-Za-z0-9][A-Za-z0-9.-]*";
     private static final Pattern STANDARD = Pattern.compile("standards/" + NAME + "\\.yaml");
     private static final Pattern CASES = Pattern.compile("(" + NAME + ")/cases/(" + NAME + ")/" + NAME + "\\.yaml");
+    private static final Pattern TABLE = Pattern.compile(NAME + "/tables/" + NAME + "\\.csv");
     private static final Pattern BASE = Pattern.compile("common/" + NAME + "\\.yaml");
     private static final Pattern EDITION = Pattern.compile("(?!standards/|common/)" + NAME + "/" + NAME + "\\.yaml");
     private static final String PLACES = "standards/<standard>.yaml, common/<base>.yaml, <region>/<edition>.yaml, "
-            + "common/cases/<base>/<name>.yaml, <region>/cases/<edition>/<name>.yaml or " + ReleasedEditions.FILE;
+            + "<region>/tables/<name>.csv, common/cases/<base>/<name>.yaml, <region>/cases/<edition>/<name>.yaml or "
+            + ReleasedEditions.FILE;
 
     private final RulesetFiles files;
     private final Map<String, RulesetFile> read = new TreeMap<>();
@@ -42,11 +44,14 @@ public final class RulesetLoader {
 
     private LoadResult load(Vocabulary vocabulary) {
         List<String> paths = paths();
+        CsvTables tables = new CsvTables(tables(paths));
         Map<String, Optional<StandardFile>> standards = new TreeMap<>();
         paths.stream()
                 .filter(path -> STANDARD.matcher(path).matches())
                 .forEach(path -> standards.put(
-                        path, entry(path, Format.STANDARD).flatMap(root -> sound(() -> StandardFile.read(root)))));
+                        path,
+                        entry(path, Format.STANDARD).flatMap(root -> sound(() -> StandardFile.read(root, tables)))));
+        tables.tellOthers(this::file);
         Map<String, Optional<Entry>> bases = new TreeMap<>();
         paths.stream().filter(path -> BASE.matcher(path).matches()).forEach(path -> bases.put(path, base(path)));
         Needed needed = new Needed();
@@ -73,6 +78,18 @@ public final class RulesetLoader {
         return faults.isEmpty()
                 ? new LoadResult.Loaded(new Rulesets(editions.values()))
                 : new LoadResult.Faulty(faults);
+    }
+
+    private Map<String, Optional<CsvTable>> tables(List<String> paths) {
+        Map<String, Optional<CsvTable>> tables = new TreeMap<>();
+        paths.stream()
+                .filter(path -> TABLE.matcher(path).matches())
+                .forEach(path -> tables.put(
+                        path,
+                        bytes(path)
+                                .flatMap(bytes -> file(path).text(bytes))
+                                .flatMap(text -> CsvTable.read(file(path), text))));
+        return tables;
     }
 
     /** What no edition builds on is read by nobody, so its faults would stay unseen. */
@@ -103,6 +120,7 @@ public final class RulesetLoader {
     private static boolean hasPlace(String path) {
         return path.equals(ReleasedEditions.FILE)
                 || STANDARD.matcher(path).matches()
+                || TABLE.matcher(path).matches()
                 || BASE.matcher(path).matches()
                 || EDITION.matcher(path).matches()
                 || CASES.matcher(path).matches();
@@ -148,7 +166,7 @@ public final class RulesetLoader {
 
     private Optional<byte[]> bytes(String path) {
         try (InputStream in = files.open(path)) {
-            return Optional.of(in.readNBytes(YamlReader.MOST_BYTES + 1));
+            return Optional.of(in.readNBytes(RulesetFile.MOST_BYTES + 1));
         } catch (IOException e) {
             file(path).fault(1, "'" + path + "'", "The file cannot be read", "a file that can be read");
             return Optional.empty();
