@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.ruleset.LoadRules.ImposedRow;
 import org.deckplanreview.vocabulary.Sense;
@@ -11,6 +12,8 @@ import org.deckplanreview.vocabulary.Vocabulary;
 
 /** What differs between the loads of two editions. */
 final class LoadChange {
+
+    private static final Measure NO_FORCE = Measure.of(0, MeasureUnit.KILONEWTON);
 
     private LoadChange() {}
 
@@ -40,14 +43,19 @@ final class LoadChange {
         List<ChangedValue> values = new ArrayList<>();
         load("uniform imposed load" + where, was, was.uniform(), is, is.uniform())
                 .ifPresent(values::add);
-        load("concentrated imposed load" + where, was, was.concentrated(), is, is.concentrated())
+        load(
+                        "concentrated imposed load" + where,
+                        was,
+                        was.concentrated().orElse(NO_FORCE),
+                        is,
+                        is.concentrated().orElse(NO_FORCE))
                 .ifPresent(values::add);
         if (!was.category().equals(is.category())) {
             values.add(new ChangedValue(
                     "category of imposed load" + where,
                     Optional.empty(),
-                    Optional.of(side(was, was.category())),
-                    Optional.of(side(is, is.category())),
+                    was.category().map(category -> side(was, category)),
+                    is.category().map(category -> side(is, category)),
                     Strictness.UNKNOWN));
         }
         return values;
@@ -72,6 +80,7 @@ final class LoadChange {
     }
 
     private static String whole(ImposedRow row) {
-        return Phrases.of(row.uniform()) + " or " + Phrases.of(row.concentrated());
+        return Phrases.of(row.uniform())
+                + row.concentrated().map(force -> " or " + Phrases.of(force)).orElse("");
     }
 }
