@@ -14,6 +14,7 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.ruleset.Provision;
+import org.deckplanreview.ruleset.Reach;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
@@ -39,7 +40,7 @@ final class ProvisionAssessor {
         if (applies.isKnown() && !applies.get()) {
             return Result.notApplicable(subject, "", "The provision's conditions are not met.");
         }
-        Result result = result(provision.rule(), subject);
+        Result result = withinReach(provision, subject);
         boolean decidedAnyway = result.determination() == Determination.COMPLIES
                 || result.determination() == Determination.NOT_APPLICABLE;
         return applies.isKnown() || decidedAnyway ? result : result.becauseOf(applies.needs());
@@ -100,6 +101,30 @@ final class ProvisionAssessor {
                         ? remarked(found.value(), found.remark())
                         : "cannot be told from the submission")
                 + ".";
+    }
+
+    /** Where a design is beyond what a provision covers, it is neither said to comply nor not to. */
+    private Result withinReach(Provision provision, Subject subject) {
+        Result result = result(provision.rule(), subject);
+        if (result.determination() == Determination.NOT_APPLICABLE) {
+            return result;
+        }
+        List<Need> needs = new ArrayList<>();
+        for (Reach reach : provision.scope()) {
+            for (Reach.Beyond beyond : reach.beyond()) {
+                Derived<Boolean> isBeyond = conditions.holds(beyond.when(), subject);
+                if (isBeyond.isKnown() && isBeyond.get()) {
+                    return Result.undetermined(
+                            subject,
+                            result.quantity(),
+                            "Beyond what this provision covers: " + beyond.reason() + " ("
+                                    + reach.citation().text() + ").",
+                            List.of());
+                }
+                needs.addAll(isBeyond.needs());
+            }
+        }
+        return needs.isEmpty() ? result : result.uncovered(needs);
     }
 
     private Result calculation(Rule.Calculation rule, Subject subject) {

@@ -133,6 +133,9 @@ final class CanonicalEdition {
         json.put("cite", cite(p.citation()));
         json.put("subjects", p.subjects().word());
         json.put("when", condition(p.when()));
+        if (!p.scope().isEmpty()) {
+            json.put("scope", p.scope().stream().map(CanonicalEdition::reach).toList());
+        }
         json.put("advice", p.advice());
         p.caution().ifPresent(text -> json.put("caution", text));
         p.referral().ifPresent(text -> json.put("referral", text));
@@ -143,6 +146,16 @@ final class CanonicalEdition {
         } else if (p.rule() instanceof Rule.LookUp lookUp) {
             json.put("lookUp", lookUp(lookUp));
         }
+        return json;
+    }
+
+    private static Map<String, Object> reach(Reach reach) {
+        Map<String, Object> json = two("name", reach.name(), "cite", cite(reach.citation()));
+        json.put(
+                "beyond",
+                reach.beyond().stream()
+                        .map(beyond -> two("when", condition(beyond.when()), "reason", beyond.reason()))
+                        .toList());
         return json;
     }
 
