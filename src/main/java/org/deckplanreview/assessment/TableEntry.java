@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Working;
@@ -48,9 +49,12 @@ sealed interface TableEntry {
 
     record Missing(List<Need> needs, String reason, Way way) implements TableEntry {}
 
-    /** @param observing finds a quantity of the subject */
-    static TableEntry of(Rule.LookUp rule, Function<String, Observation> observing) {
-        return new Reading(rule, observing).read();
+    /**
+     * @param observing finds a quantity of the subject
+     * @param units in which what was found is told; rows are told as the table has them
+     */
+    static TableEntry of(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
+        return new Reading(rule, observing, units).read();
     }
 
     /** One reading of a table. */
@@ -60,6 +64,7 @@ sealed interface TableEntry {
 
         private final Rule.LookUp rule;
         private final LookUpTable table;
+        private final UnitSystem units;
         private final Function<String, Observation> observing;
         private final List<WorkingStep> working = new ArrayList<>();
         private final List<TakenRow> rows = new ArrayList<>();
@@ -67,8 +72,9 @@ sealed interface TableEntry {
         private final Map<String, Value> keys = new LinkedHashMap<>();
         private Optional<Between> between = Optional.empty();
 
-        private Reading(Rule.LookUp rule, Function<String, Observation> observing) {
+        private Reading(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
             this.rule = rule;
+            this.units = units;
             this.table = rule.table();
             this.observing = observing;
         }
@@ -119,7 +125,8 @@ sealed interface TableEntry {
             taken.ifPresent(value -> keys.put(key.column(), value));
             return taken.isPresent() || between.filter(b -> b.key() == key).isPresent()
                     ? Optional.empty()
-                    : Optional.of("The table has no row for the " + key.quantity() + " " + Phrases.of(found.value()));
+                    : Optional.of(
+                            "The table has no row for the " + key.quantity() + " " + Phrases.of(found.value(), units));
         }
 
         private Optional<Value> same(TableKey.Direct key, Value found) {
@@ -182,7 +189,7 @@ sealed interface TableEntry {
                     key.column(),
                     value,
                     found.unit(),
-                    key.quantity() + " " + Phrases.of(found) + ", row taken: " + how,
+                    key.quantity() + " " + Phrases.of(found, units) + ", row taken: " + how,
                     table.source());
             working.addAll(step.steps());
             return Measure.of(value, found.unit());
@@ -201,7 +208,7 @@ sealed interface TableEntry {
                 } else if (seen instanceof Observation.Found found) {
                     working.addAll(found.working());
                     by.put(one.getKey(), found.value());
-                    known.add(one.getValue() + " " + Phrases.of(found.value()));
+                    known.add(one.getValue() + " " + Phrases.of(found.value(), units));
                 }
             }
             List<LookUpTable.Row> candidates = key.table().rows().stream()
@@ -238,6 +245,7 @@ sealed interface TableEntry {
 
         private Optional<LookUpTable.Row> rowOf(Map<String, Value> wanted) {
             return table.rows().stream()
+                    .filter(row -> row.cells().containsKey(rule.column()))
                     .filter(row -> wanted.entrySet().stream()
                             .allMatch(e -> isSame(row.cells().get(e.getKey()), e.getValue())))
                     .findFirst();
@@ -278,7 +286,7 @@ sealed interface TableEntry {
                             at.key(), at.found(), value, direction(at.key().match())))
                     .map(value -> taken(keysWith(at.key(), (Measure) value)))
                     .orElseGet(() -> noRow("The table has no rows on both sides of the "
-                            + at.key().quantity() + " " + Phrases.of(at.found())));
+                            + at.key().quantity() + " " + Phrases.of(at.found(), units)));
         }
 
         private Optional<Measure> allowed(Map<String, Value> wanted) {

@@ -74,7 +74,8 @@ record CsvTable(RulesetFile file, List<Entry> header, List<Entry> rows) {
     }
 
     /**
-     * The rows of a table with these columns; cells that do not fit are told. An empty cell in the last column is no row.
+     * The rows of a table with these columns; cells that do not fit are told. A row whose cell in the last column is empty
+     * lacks it.
      *
      * @param across the column whose values stand in the header, each over cells of the last column
      */
@@ -121,10 +122,7 @@ record CsvTable(RulesetFile file, List<Entry> header, List<Entry> rows) {
         Optional<Confirmation> confirmedBy = Optional.ofNullable(cells.get(CONFIRMED))
                 .filter(cell -> !cell.text().isEmpty())
                 .flatMap(CsvTable::confirmation);
-        List<Entry> ordered = columns.keySet().stream().map(cells::get).toList();
-        return ordered.get(ordered.size() - 1).text().isEmpty()
-                ? Optional.empty()
-                : GridReader.row(row, ordered, columns, confirmedBy);
+        return GridReader.row(row, columns.keySet().stream().map(cells::get).toList(), columns, confirmedBy);
     }
 
     private static Optional<Confirmation> confirmation(Entry cell) {

@@ -69,6 +69,9 @@ final class GridReader {
         for (Map.Entry<String, ColumnType> column : columns.entrySet()) {
             Entry cell = cells.get(place++);
             boolean isLast = place == columns.size();
+            if (isLast && cell.text().isEmpty()) {
+                continue;
+            }
             cell(cell, column.getValue(), isLast).ifPresent(value -> values.put(column.getKey(), value));
         }
         return Optional.of(new GridRow(Collections.unmodifiableMap(values), confirmedBy, row));

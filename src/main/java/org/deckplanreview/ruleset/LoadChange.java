@@ -13,8 +13,6 @@ import org.deckplanreview.vocabulary.Vocabulary;
 /** What differs between the loads of two editions. */
 final class LoadChange {
 
-    private static final Measure NO_FORCE = Measure.of(0, MeasureUnit.KILONEWTON);
-
     private LoadChange() {}
 
     static List<ChangedValue> values(LoadRules was, LoadRules is, Vocabulary vocabulary) {
@@ -41,14 +39,9 @@ final class LoadChange {
     private static List<ChangedValue> values(ImposedRow was, ImposedRow is) {
         String where = ConditionText.where(was.when(), is.when());
         List<ChangedValue> values = new ArrayList<>();
-        load("uniform imposed load" + where, was, was.uniform(), is, is.uniform())
+        load("uniform imposed load" + where, was, Optional.of(was.uniform()), is, Optional.of(is.uniform()))
                 .ifPresent(values::add);
-        load(
-                        "concentrated imposed load" + where,
-                        was,
-                        was.concentrated().orElse(NO_FORCE),
-                        is,
-                        is.concentrated().orElse(NO_FORCE))
+        load("concentrated imposed load" + where, was, was.concentrated(), is, is.concentrated())
                 .ifPresent(values::add);
         if (!was.category().equals(is.category())) {
             values.add(new ChangedValue(
@@ -61,18 +54,21 @@ final class LoadChange {
         return values;
     }
 
+    /** No load is the lowest one. */
     private static Optional<ChangedValue> load(
-            String what, ImposedRow was, Measure before, ImposedRow is, Measure after) {
-        double now = after.in(before.unit());
-        if (Sense.EQUAL.holds(now, before.value())) {
+            String what, ImposedRow was, Optional<Measure> before, ImposedRow is, Optional<Measure> after) {
+        MeasureUnit unit = before.or(() -> after).map(Measure::unit).orElse(MeasureUnit.NEWTON_);
+        double then = before.map(m -> m.in(unit)).orElse(0.0);
+        double now = after.map(m -> m.in(unit)).orElse(0.0);
+        if (Sense.EQUAL.holds(now, then)) {
             return Optional.empty();
         }
         return Optional.of(new ChangedValue(
                 what,
                 Optional.empty(),
-                Optional.of(side(was, Phrases.of(before))),
-                Optional.of(side(is, Phrases.of(after))),
-                now > before.value() ? Strictness.TIGHTER : Strictness.LOOSER));
+                before.map(m -> side(was, Phrases.of(m))),
+                after.map(m -> side(is, Phrases.of(m))),
+                now > then ? Strictness.TIGHTER : Strictness.LOOSER));
     }
 
     private static ChangedValue.Side side(ImposedRow row, String text) {
@@ -81,6 +77,6 @@ final class LoadChange {
 
     private static String whole(ImposedRow row) {
         return Phrases.of(row.uniform())
-                + row.concentrated().map(force -> " or " + Phrases.of(force)).orElse("");
+                + row.concentrated().map(load -> " or " + Phrases.of(load)).orElse("");
     }
 }

@@ -53,7 +53,8 @@ public record LookUpTable(
     /**
      * One row.
      *
-     * @param cells by column; a number in the column's unit, or {@link #NOT_PERMITTED} in its place
+     * @param cells by column; a number in the column's unit, or {@link #NOT_PERMITTED} in its place; without the last
+     *     column where the file does not hold what the source has there
      * @param confirmedBy how this row was confirmed, where that differs from the table
      */
     public record Row(Map<String, Value> cells, Optional<Confirmation> confirmedBy) {

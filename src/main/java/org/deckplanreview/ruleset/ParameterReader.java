@@ -147,6 +147,7 @@ final class ParameterReader {
         }
         return fits
                 ? Optional.of(grid.rows().stream()
+                        .filter(row -> row.cells().size() == grid.columns().size())
                         .map(row -> new Table.Row(row.cells()))
                         .toList())
                 : Optional.empty();

@@ -63,7 +63,7 @@ public final class TextRendering {
         list("Referrals", report.referrals());
         report.counts().byConcern().forEach(this::concern);
         notApplicable();
-        report.schedule().ifPresent(s -> SchedulePages.write(s, page));
+        report.schedule().ifPresent(s -> SchedulePages.write(s, report.unitSystem(), page));
         list("Assumptions", report.assumptions());
         recalled();
         provenance();
@@ -234,7 +234,11 @@ public final class TextRendering {
         page.paragraph(INDENT, finding.sentence());
         finding.found()
                 .ifPresent(f -> f.value()
-                        .ifPresent(v -> page.entry(INDENT, NAME, "Found", f.quantity() + " " + shown(v, f.unit()))));
+                        .ifPresent(v -> page.entry(
+                                INDENT,
+                                NAME,
+                                "Found",
+                                f.quantity() + " " + f.text().orElseGet(() -> shown(v, f.unit())))));
         finding.allowed().ifPresent(a -> page.entry(INDENT, NAME, "Allowed", allowed(a)));
         finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
         page.entry(INDENT, NAME, "Source", cited(finding));
@@ -249,9 +253,10 @@ public final class TextRendering {
                 .filter(s -> !step.expression().equals(Optional.of(s)))
                 .ifPresent(parts::add);
         parts.add(step.value()
-                .map(v -> v.toPlainString() + unit(step.unit()))
-                .or(step::word)
-                .orElse("not a finite number"));
+                        .map(v -> v.toPlainString() + unit(step.unit()))
+                        .or(step::word)
+                        .orElse("not a finite number")
+                + step.text().map(t -> " (" + t + ")").orElse(""));
         StringBuilder words = new StringBuilder(String.join(" = ", parts));
         List<String> remarks = new ArrayList<>();
         step.meaning().ifPresent(remarks::add);
@@ -318,8 +323,11 @@ public final class TextRendering {
     }
 
     private static String allowed(Allowed allowed) {
-        String values =
-                allowed.values().stream().map(v -> shown(v, allowed.unit())).collect(Collectors.joining(", "));
+        String values = allowed.text()
+                        .orElseGet(() -> allowed.values().stream()
+                                .map(v -> shown(v, allowed.unit()))
+                                .collect(Collectors.joining(", ")))
+                + allowed.asWritten().map(w -> " (" + w + ")").orElse("");
         return allowed.sense() == Sense.EQUAL ? values : allowed.sense().phrase() + " " + values;
     }
 
