@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.deckplanreview.loadpath.LoadModel.Material;
@@ -64,7 +65,7 @@ class GradingTest {
         SortedMap<String, Material> materials = new TreeMap<>();
         Arrays.stream(listed).forEach(name -> materials.put(name, ANY));
         Submission submission = deck.submission();
-        LoadModel model = new LoadModel(List.of(), materials, 24, 9.81, false, 1.2, 0.5);
+        LoadModel model = new LoadModel(List.of(), materials, 24, 9.81, false, 1.2, 0.5, OptionalDouble.empty());
         return new Weights(submission, model).material(submission.timbers().get(0));
     }
 }
