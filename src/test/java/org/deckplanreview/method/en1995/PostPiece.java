@@ -413,5 +413,10 @@ final class PostPiece {
         public Derived<Double> footingWeightN(FootingPlace footing) {
             throw new AssertionError("Not stated");
         }
+
+        @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
+            throw new AssertionError("Not stated");
+        }
     }
 }
