@@ -13,6 +13,7 @@ import org.deckplanreview.method.en1995.En1995;
 import org.deckplanreview.method.foundation.Foundation;
 import org.deckplanreview.method.geometry.Quantities;
 import org.deckplanreview.method.guard.Guards;
+import org.deckplanreview.method.nds2018.Nds2018;
 import org.deckplanreview.method.stair.StairMethods;
 import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Edition;
@@ -35,6 +36,7 @@ public class ReviewServices {
                 Quantities.all(),
                 Stream.of(
                                 En1995.methods(),
+                                Nds2018.methods(),
                                 Foundation.methods(),
                                 Durability.methods(),
                                 Guards.methods(),
