@@ -58,7 +58,7 @@ public record ReportedCitation(
         }
     }
 
-    private static Optional<String> reservation(boolean recalled) {
+    static Optional<String> reservation(boolean recalled) {
         return recalled ? Optional.of(FROM_MEMORY) : Optional.empty();
     }
 

@@ -89,7 +89,7 @@ public final class Reports {
                 Optional.of(submission.units()).filter(u -> u != LengthUnit.MILLIMETRE),
                 assessment.outcome(),
                 Counts.of(findings),
-                ReportedEdition.of(assessment.edition()),
+                ReportedEdition.of(assessment.edition(), submission),
                 gathered(assessment.edition().cautions(), ordered, Provision::caution),
                 gathered(assessment.edition().referrals(), ordered, Provision::referral),
                 findings,

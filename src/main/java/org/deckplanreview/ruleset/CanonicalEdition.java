@@ -37,17 +37,18 @@ final class CanonicalEdition {
                 e.regionTitle(),
                 e.name(),
                 e.title(),
-                e.from(),
-                e.until(),
+                e.binding(),
                 e.bases(),
                 e.basedOn(),
                 e.sources(),
+                e.site(),
                 e.loads(),
                 e.schedule(),
                 e.provisions(),
                 e.cautions(),
                 e.referrals(),
                 e.notes(),
+                e.amendments(),
                 canonical,
                 Digest.sha256(canonical));
     }
@@ -71,7 +72,7 @@ final class CanonicalEdition {
         json.put("regionTitle", e.regionTitle());
         json.put("edition", e.name());
         json.put("title", e.title());
-        json.put("inForce", inForce(e));
+        bind(e.binding(), json);
         json.put("cautions", e.cautions());
         json.put("referrals", e.referrals());
         json.put("notes", e.notes());
@@ -83,15 +84,41 @@ final class CanonicalEdition {
         loads.put("parameters", parameters((ResolvedParameters) e.loads().parameters()));
         json.put("loads", loads);
         e.schedule().ifPresent(practice -> json.put("schedule", parameters((ResolvedParameters) practice)));
+        if (!e.site().values().isEmpty()) {
+            json.put("site", site(e.site()));
+        }
+        if (!e.amendments().isEmpty()) {
+            json.put(
+                    "amendments",
+                    e.amendments().stream().map(a -> amendment(a.amendment())).toList());
+        }
         json.put("provisions", e.provisions().stream().map(this::provision).toList());
         json.put("standards", used);
         return json;
     }
 
-    private static Map<String, Object> inForce(Edition e) {
+    private static void bind(Binding binding, Map<String, Object> edition) {
+        if (binding instanceof Binding.ByDate date) {
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("from", date.from().toString());
+            date.until().ifPresent(day -> json.put("until", day.toString()));
+            edition.put("inForce", json);
+        } else {
+            edition.put("published", binding.day().toString());
+        }
+    }
+
+    private static Map<String, Object> site(SiteValues site) {
         Map<String, Object> json = new LinkedHashMap<>();
-        json.put("from", e.from().toString());
-        e.until().ifPresent(day -> json.put("until", day.toString()));
+        site.values()
+                .forEach(local -> json.put(
+                        local.member().word(), two("value", value(local.value()), "cite", cite(local.citation()))));
+        return json;
+    }
+
+    private static Map<String, Object> amendment(Amendment amendment) {
+        Map<String, Object> json = two("amendment", amendment.name(), "title", amendment.title());
+        amendment.adopts().ifPresent(edition -> json.put("adopts", edition));
         return json;
     }
 

@@ -15,6 +15,7 @@ final class Layers {
 
     private final Map<String, Map<String, Layered>> standards = new LinkedHashMap<>();
     private final Map<String, Entry> set = new TreeMap<>();
+    private final Map<String, Entry> amended = new TreeMap<>();
     private final TreeSet<String> unreadable = new TreeSet<>();
     private final TreeSet<String> used = new TreeSet<>();
 
@@ -45,13 +46,22 @@ final class Layers {
 
     /** Sets values of one standard otherwise. What one file sets, another may only repeat. */
     void set(String standard, Entry settings, Citations citations) {
+        set(standard, settings, citations, set);
+    }
+
+    /** Sets values of one standard otherwise than the edition does. What one amendment sets, another may only repeat. */
+    void amend(String standard, Entry settings, Citations citations) {
+        set(standard, settings, citations, amended);
+    }
+
+    private void set(String standard, Entry settings, Citations citations, Map<String, Entry> layer) {
         if (!standards.containsKey(standard)) {
             settings.unknown(standard, "standard in uses", standards.keySet());
             return;
         }
         Map<String, Layered> values = standards.get(standard);
         settings.members().forEach((name, setting) -> {
-            if (!setting.isSound() || isSet(standard + "/" + name, setting)) {
+            if (!setting.isSound() || isSet(standard + "/" + name, setting, layer)) {
                 return;
             }
             Optional<Citation> citation = citations.read(setting.member("cite"));
@@ -70,8 +80,8 @@ final class Layers {
         });
     }
 
-    private boolean isSet(String name, Entry setting) {
-        Optional<Entry> first = Optional.ofNullable(set.putIfAbsent(name, setting));
+    private static boolean isSet(String name, Entry setting, Map<String, Entry> layer) {
+        Optional<Entry> first = Optional.ofNullable(layer.putIfAbsent(name, setting));
         first.filter(f -> !f.isLike(setting))
                 .ifPresent(f -> setting.fault(
                         f.file().path() + " sets this otherwise on line " + f.line(), "the same, or not set here"));

@@ -15,7 +15,7 @@ final class Needed {
     /** @param name the member's name, under which the entry stands */
     void account(String name, Entry entry, boolean isNeeded) {
         String place = entry.file().path() + entry.pointer().value();
-        named.put(place, new Named(name, entry));
+        named.putIfAbsent(place, new Named(name, entry));
         if (isNeeded) {
             needed.add(place);
         }

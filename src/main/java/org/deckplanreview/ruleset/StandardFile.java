@@ -26,6 +26,18 @@ record StandardFile(
     /** A CSV file that holds one of its tables, and the entry that names it. */
     record CsvFile(Entry path, CsvTable table) {}
 
+    /** The same values, whose faults are told in another place. */
+    StandardFile in(RulesetFile other) {
+        Map<String, Statement> moved = new TreeMap<>();
+        statements.forEach((name, s) -> moved.put(
+                name,
+                s.content() instanceof Content.Single single
+                        ? new Statement(
+                                new Content.Single(single.token().in(other)), s.clause(), s.confirmedBy(), s.on())
+                        : s));
+        return new StandardFile(other, source, Collections.unmodifiableMap(moved), csvFiles, digest);
+    }
+
     boolean faultless() {
         return file.faultless()
                 && csvFiles.values().stream().allMatch(csv -> csv.table().file().faultless());

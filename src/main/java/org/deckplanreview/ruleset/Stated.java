@@ -10,7 +10,7 @@ import java.util.Optional;
  */
 record Stated(List<Entry> entries) {
 
-    private static final List<String> RULE = List.of("limit", "lookUp", "calculate");
+    static final List<String> RULE = List.of("limit", "lookUp", "calculate");
     private static final List<String> RULING = List.of("subjects", "when", "scope", "limit", "lookUp", "calculate");
 
     Stated {
