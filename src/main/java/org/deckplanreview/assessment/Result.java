@@ -85,7 +85,7 @@ record Result(
                 rows);
     }
 
-    /** With the rows that were taken from tables, what was worked out on the way to them, and what they are. */
+    /** With the rows that were taken from tables, how they were come to, and more to say. */
     Result from(TableEntry.Way way, String more) {
         return new Result(
                 subject,
@@ -98,7 +98,7 @@ record Result(
                 sentence + more,
                 Stream.concat(working.stream(), way.working().stream()).toList(),
                 needs,
-                assumptions,
+                Stream.concat(assumptions.stream(), way.assumptions().stream()).toList(),
                 way.rows());
     }
 }

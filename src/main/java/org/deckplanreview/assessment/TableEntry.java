@@ -27,15 +27,16 @@ import org.deckplanreview.vocabulary.Sense;
 /** What a look-up comes to on one subject. Reasons are sentences. */
 sealed interface TableEntry {
 
-    /** The rows that were taken, and the working that led to them. */
+    /** The rows that were taken, the working that led to them and what was taken for it that is not stated. */
     Way way();
 
     String reason();
 
-    record Way(List<WorkingStep> working, List<TakenRow> rows) {
+    record Way(List<WorkingStep> working, List<TakenRow> rows, List<String> assumptions) {
         public Way {
             working = List.copyOf(working);
             rows = List.copyOf(rows);
+            assumptions = List.copyOf(assumptions);
         }
     }
 
@@ -68,6 +69,7 @@ sealed interface TableEntry {
         private final Function<String, Observation> observing;
         private final List<WorkingStep> working = new ArrayList<>();
         private final List<TakenRow> rows = new ArrayList<>();
+        private final List<String> assumptions = new ArrayList<>();
         private final List<Need> needs = new ArrayList<>();
         private final Map<String, Value> keys = new LinkedHashMap<>();
         private Optional<Between> between = Optional.empty();
@@ -102,7 +104,7 @@ sealed interface TableEntry {
         }
 
         private Way way() {
-            return new Way(working, rows);
+            return new Way(working, rows, assumptions);
         }
 
         private NoRow noRow(String reason) {
@@ -112,6 +114,9 @@ sealed interface TableEntry {
         /** Finds the value of a key's column; a reason where the table has none. */
         private Optional<String> find(TableKey.Direct key) {
             Observation seen = observing.apply(key.quantity());
+            if (seen instanceof Observation.Missing && key.unstated().isPresent()) {
+                return unstated(key, key.unstated().get());
+            }
             if (seen instanceof Observation.Missing m) {
                 needs.addAll(m.needs());
                 return Optional.empty();
@@ -121,12 +126,22 @@ sealed interface TableEntry {
             }
             Observation.Found found = (Observation.Found) seen;
             working.addAll(found.working());
-            Optional<Value> taken = found.value() instanceof Measure m ? number(key, m) : same(key, found.value());
+            return enter(key, found.value());
+        }
+
+        private Optional<String> unstated(TableKey.Direct key, Measure value) {
+            assumptions.add("The " + key.quantity() + " is not stated: " + Phrases.of(value) + " is taken to enter "
+                    + table.source() + ".");
+            return enter(key, value);
+        }
+
+        /** Takes the value of a column that a found one leads to; a reason where the table has none. */
+        private Optional<String> enter(TableKey.Direct key, Value found) {
+            Optional<Value> taken = found instanceof Measure m ? number(key, m) : same(key, found);
             taken.ifPresent(value -> keys.put(key.column(), value));
             return taken.isPresent() || between.filter(b -> b.key() == key).isPresent()
                     ? Optional.empty()
-                    : Optional.of(
-                            "The table has no row for the " + key.quantity() + " " + Phrases.of(found.value(), units));
+                    : Optional.of("The table has no row for the " + key.quantity() + " " + Phrases.of(found, units));
         }
 
         private Optional<Value> same(TableKey.Direct key, Value found) {

@@ -233,6 +233,7 @@ final class CanonicalEdition {
         Map<String, Object> json = two(
                 "quantity", direct.quantity(), "conservative", direct.match().word());
         direct.least().ifPresent(least -> json.put("least", value(least)));
+        direct.unstated().ifPresent(taken -> json.put("unstated", value(taken)));
         return json;
     }
 

@@ -157,25 +157,26 @@ final class LookUpReader {
         tellUnreachable(table, name, quantity.get(), asked);
         Optional<Entry> conservative = key.optional("conservative");
         Optional<Entry> least = key.optional("least");
+        Optional<Entry> unstated = key.optional("unstated");
         if (column.type() != ValueType.NUMBER) {
-            Stream.of(conservative, least)
+            Stream.of(conservative, least, unstated)
                     .flatMap(Optional::stream)
-                    .forEach(e -> e.fault("Only a key that is a number has this", "neither conservative nor least"));
+                    .forEach(e -> e.fault("Only a key that is a number has this", "the quantity alone"));
         } else if (conservative.isEmpty() && !isInterpolated && column.unit().orElseThrow() != MeasureUnit.RATIO) {
             key.fault(
                     "It is not said which row counts between two rows",
                     "conservative: up, down, or none where only a row's own value counts");
         }
-        Optional<Measure> from = least.flatMap(e -> least(e, column));
+        Optional<Measure> from = least.flatMap(e -> number(e, column));
+        Optional<Measure> taken = unstated.flatMap(e -> number(e, column));
         TableKey.Match match =
                 conservative.map(c -> c.worded(TableKey.Match.class)).orElse(TableKey.Match.NONE);
-        return least.isPresent() && from.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new TableKey.Direct(name, asked.text(), match, from));
+        boolean isRead = least.isPresent() == from.isPresent() && unstated.isPresent() == taken.isPresent();
+        return isRead ? Optional.of(new TableKey.Direct(name, asked.text(), match, from, taken)) : Optional.empty();
     }
 
     /** A zero is the same in every unit. */
-    private static Optional<Measure> least(Entry entry, LookUpTable.Column column) {
+    private static Optional<Measure> number(Entry entry, LookUpTable.Column column) {
         if (column.type() != ValueType.NUMBER) {
             return Optional.empty();
         }

@@ -17,8 +17,10 @@ public sealed interface TableKey {
      * The row is found with a quantity of the subject.
      *
      * @param least the smallest value that the table covers; empty where it has no such end
+     * @param unstated what the source takes where the submission does not state the quantity
      */
-    record Direct(String column, String quantity, Match match, Optional<Measure> least) implements TableKey {}
+    record Direct(String column, String quantity, Match match, Optional<Measure> least, Optional<Measure> unstated)
+            implements TableKey {}
 
     /**
      * The row is found with what another table gives in its column of the same name.
