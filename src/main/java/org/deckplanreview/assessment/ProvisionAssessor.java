@@ -70,6 +70,12 @@ final class ProvisionAssessor {
             return compared(d, found, rule.sense(), List.of(allowed.value()), subject)
                     .from(allowed.way(), " " + allowed.reason());
         }
+        if (entry instanceof TableEntry.NotHeld beside && seen instanceof Observation.Found found) {
+            Optional<Result> decided = decided(beside, rule, d, found, subject);
+            if (decided.isPresent()) {
+                return decided.get();
+            }
+        }
         List<Need> needs = new ArrayList<>();
         if (entry instanceof TableEntry.Missing missing) {
             needs.addAll(missing.needs());
@@ -126,6 +132,23 @@ final class ProvisionAssessor {
             }
         }
         return needs.isEmpty() ? result : result.uncovered(needs);
+    }
+
+    /** What rows beside the one that counts decide already. */
+    private Optional<Result> decided(
+            TableEntry.NotHeld beside,
+            Rule.LookUp rule,
+            QuantityDescription d,
+            Observation.Found found,
+            Subject subject) {
+        Optional<Result> complies = beside.safe()
+                .map(bound -> compared(d, found, rule.sense(), List.of(bound.value()), subject)
+                        .from(bound.way(), " " + beside.reason() + " " + bound.reason()))
+                .filter(result -> result.determination() == Determination.COMPLIES);
+        return complies.or(() -> beside.favourable()
+                .map(bound -> compared(d, found, rule.sense(), List.of(bound.value()), subject)
+                        .from(bound.way(), " " + beside.reason() + " " + bound.reason()))
+                .filter(result -> result.determination() == Determination.DOES_NOT_COMPLY));
     }
 
     private Result calculation(Rule.Calculation rule, Subject subject) {

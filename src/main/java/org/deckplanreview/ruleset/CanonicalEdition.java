@@ -234,6 +234,13 @@ final class CanonicalEdition {
                 "quantity", direct.quantity(), "conservative", direct.match().word());
         direct.least().ifPresent(least -> json.put("least", value(least)));
         direct.unstated().ifPresent(taken -> json.put("unstated", value(taken)));
+        direct.times().ifPresent(factor -> json.put("times", factor(factor)));
+        return json;
+    }
+
+    private Map<String, Object> factor(TableKey.Factor factor) {
+        Map<String, Object> json = two("from", named(factor.table()), "column", factor.column());
+        json.put("keys", Map.of(factor.key().column(), key(factor.key())));
         return json;
     }
 
