@@ -35,9 +35,33 @@ final class ParameterChange {
                 single(parameter, a, b).ifPresent(values::add);
             } else if (before instanceof Parameter.Grid a && after instanceof Parameter.Grid b) {
                 values.addAll(rows(parameter, a, b));
+            } else {
+                appearing(parameter, Optional.ofNullable(before), Optional.ofNullable(after))
+                        .ifPresent(values::add);
             }
         }
         return values;
+    }
+
+    /** A parameter that one side does without. Having one that is stricter when higher is stricter than having none. */
+    private static Optional<ChangedValue> appearing(
+            ParameterDescription parameter, Optional<Parameter> was, Optional<Parameter> is) {
+        if (was.isEmpty() && is.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean isTold = parameter.stricter() == Stricter.HIGHER;
+        return Optional.of(new ChangedValue(
+                parameter.name(),
+                Optional.empty(),
+                was.map(ParameterChange::whole),
+                is.map(ParameterChange::whole),
+                !isTold ? Strictness.UNKNOWN : was.isEmpty() ? Strictness.TIGHTER : Strictness.LOOSER));
+    }
+
+    private static ChangedValue.Side whole(Parameter parameter) {
+        return new ChangedValue.Side(
+                parameter instanceof Parameter.Single single ? Phrases.of(single.value()) : "a table",
+                parameter.origin().citation());
     }
 
     private static Optional<ChangedValue> single(
