@@ -197,23 +197,20 @@ record Adjustments(Lumber lumber, boolean wet, boolean incised, Parameters param
 
     /** C_r, 4.3.9: joists side by side under boards, or the plies of a beam. */
     Factor repetitive(Member member) {
-        boolean shared = isShared(member);
+        return member instanceof JoistLine joist
+                ? repetitive(joist.fieldSize(), MILLIMETRE.convert(joist.spacingMm(), INCH))
+                : repetitive(member.plies(), 0);
+    }
+
+    /** C_r of this many members side by side. */
+    Factor repetitive(int members, double spacingIn) {
+        boolean shared = members >= parameters.number(LEAST_MEMBERS.name(), RATIO)
+                && Sense.AT_MOST.holds(spacingIn, parameters.number(LARGEST_SPACING.name(), INCH))
+                && Sense.AT_MOST.holds(lumber.thicknessIn(), parameters.number(LARGEST_THICKNESS.name(), INCH));
         return new Factor(
                 "C_r",
                 shared ? parameters.number(REPETITIVE.name(), RATIO) : 1,
                 shared ? "repetitive member factor" : "repetitive member factor, too few or too far apart",
                 parameters.source(REPETITIVE.name()));
-    }
-
-    private boolean isShared(Member member) {
-        int members = member.plies();
-        double spacingIn = 0;
-        if (member instanceof JoistLine joist) {
-            members = joist.fieldSize();
-            spacingIn = MILLIMETRE.convert(joist.spacingMm(), INCH);
-        }
-        return members >= parameters.number(LEAST_MEMBERS.name(), RATIO)
-                && Sense.AT_MOST.holds(spacingIn, parameters.number(LARGEST_SPACING.name(), INCH))
-                && Sense.AT_MOST.holds(lumber.thicknessIn(), parameters.number(LARGEST_THICKNESS.name(), INCH));
     }
 }
