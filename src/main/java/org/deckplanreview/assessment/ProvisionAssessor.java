@@ -299,7 +299,7 @@ final class ProvisionAssessor {
     }
 
     private String asked(Sense sense, List<Value> allowed) {
-        return asked(sense, Phrases.of(allowed, units) + written(allowed));
+        return asked(sense, ShownComparison.limit(sense, allowed, units) + written(allowed));
     }
 
     private static String asked(Sense sense, String allowed) {

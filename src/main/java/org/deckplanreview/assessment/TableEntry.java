@@ -461,10 +461,9 @@ sealed interface TableEntry {
                     .roundedTo()
                     .ifPresent(step -> working.addAll(
                             given(rule.column(), rounded, "y rounded to the nearest " + Phrases.of(step))));
-            Map<String, Value> others = new LinkedHashMap<>(keys);
             String reason = "Interpolated between " + column + " " + Phrases.of(at.lower()) + " and "
-                    + Phrases.of(at.upper()) + (others.isEmpty() ? "" : ", " + named(others)) + " (" + table.source()
-                    + ", " + permitted.clause() + ").";
+                    + Phrases.of(at.upper()) + (keys.isEmpty() ? "" : ", " + named(keys)) + " (" + table.source()
+                    + "; permitted by " + permitted.clause() + ").";
             return new Allowed(rounded, reason, way());
         }
 

@@ -265,7 +265,7 @@ class LookUpsTest {
                 .containsExactly("plies 1, joistSpan 8 ft", "plies 1, joistSpan 10 ft");
         assertThat(result.sentence())
                 .contains(
-                        "Interpolated between joistSpan 8 ft and 10 ft, plies 1 (Handbook 7, Table 4, Table 4, note).");
+                        "Interpolated between joistSpan 8 ft and 10 ft, plies 1 (Handbook 7, Table 4; permitted by Table 4, note).");
     }
 
     @Test
