@@ -15,7 +15,6 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Finding;
-import org.deckplanreview.layout.Layout;
 import org.deckplanreview.rendering.json.JsonRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
@@ -63,9 +62,9 @@ class SameDeckInInchesTest {
         Assessor assessor = new Assessor(BuiltIn.CATALOGUE);
 
         assertSame(
-                assessor.assess(Layout.derive(BuiltIn.submission(InOtherUnits.read(drawn))), edition)
+                assessor.assess(BuiltIn.submission(InOtherUnits.read(drawn)), edition)
                         .findings(),
-                assessor.assess(Layout.derive(submission), edition).findings());
+                assessor.assess(submission, edition).findings());
     }
 
     /** The cases beside the rulesets lie at their limits and beside them. Each runs under one edition. */
@@ -93,7 +92,7 @@ class SameDeckInInchesTest {
                 .filter(p -> p.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        return new Assessor(BuiltIn.CATALOGUE).assess(Layout.derive(BuiltIn.submission(drawn)), edition, provision);
+        return new Assessor(BuiltIn.CATALOGUE).assess(BuiltIn.submission(drawn), edition, provision);
     }
 
     private record Told(String provision, String determination, Pointer subject, List<Pointer> also) {

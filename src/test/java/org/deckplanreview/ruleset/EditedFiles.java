@@ -15,9 +15,9 @@ import java.util.TreeMap;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /** The good rulesets of the test resources with changes to their text. */
-final class EditedFiles implements RulesetFiles {
+public final class EditedFiles implements RulesetFiles {
 
-    static final String EDITION = "testland/2024.yaml";
+    public static final String EDITION = "testland/2024.yaml";
     static final String EN338 = "standards/en338-2016.yaml";
     static final String EN1995 = "standards/en1995-1-1-2004.yaml";
     static final String CASES = "testland/cases/2024/guard.yaml";
@@ -30,7 +30,7 @@ final class EditedFiles implements RulesetFiles {
         this.vocabulary = vocabulary;
     }
 
-    static EditedFiles good() {
+    public static EditedFiles good() {
         return of("rulesets-for-tests", TestVocabulary.SMALL);
     }
 
@@ -59,7 +59,7 @@ final class EditedFiles implements RulesetFiles {
     }
 
     /** With the text's first occurrence replaced; it must be there. */
-    EditedFiles with(String path, String old, String replacement) {
+    public EditedFiles with(String path, String old, String replacement) {
         assertThat(text(path)).contains(old);
         int at = text(path).indexOf(old);
         return with(path, text(path).substring(0, at) + replacement + text(path).substring(at + old.length()));
@@ -110,13 +110,13 @@ final class EditedFiles implements RulesetFiles {
         return RulesetLoader.load(this, vocabulary);
     }
 
-    Rulesets loaded() {
+    public Rulesets loaded() {
         LoadResult result = load();
         assertThat(result).isInstanceOf(LoadResult.Loaded.class);
         return ((LoadResult.Loaded) result).rulesets();
     }
 
-    Edition edition() {
+    public Edition edition() {
         return loaded().edition("testland", "2024").orElseThrow();
     }
 
