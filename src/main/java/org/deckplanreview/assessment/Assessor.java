@@ -143,12 +143,14 @@ public final class Assessor {
         List<Subject> also = new ArrayList<>();
         Set<Need> needs = new TreeSet<>();
         Set<String> assumptions = new LinkedHashSet<>();
+        Set<TakenRow> rows = new LinkedHashSet<>(worst.rows());
         for (Result r : group) {
             if (r != worst) {
                 also.add(r.subject());
             }
             needs.addAll(r.needs());
             assumptions.addAll(r.assumptions());
+            rows.addAll(r.rows());
         }
         return new Finding(
                 provision,
@@ -163,6 +165,7 @@ public final class Assessor {
                 worst.sentence(),
                 worst.working(),
                 List.copyOf(needs),
-                List.copyOf(assumptions));
+                List.copyOf(assumptions),
+                List.copyOf(rows));
     }
 }

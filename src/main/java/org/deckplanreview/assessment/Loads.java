@@ -24,6 +24,7 @@ import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Site;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -70,6 +71,8 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         List<Derived<String>> categories = new ArrayList<>();
         List<String> assumptions = new ArrayList<>();
         Use use = layout.submission().use();
+        Site site = layout.submission().site();
+        Optional<Measure> snow = site.snowLoad().or(site::groundSnowLoad);
         for (PlatformLayout platform : layout.platforms()) {
             Derived<LoadRules.ImposedRow> row = rowFor(rules, platform, conditions);
             categories.add(row.map(r -> r.category().orElse(NO_CATEGORY)));
@@ -84,14 +87,13 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                     uniform,
                     concentrated,
                     finishes(platform, assumptions),
-                    layout.submission()
-                            .site()
-                            .snowLoad()
-                            .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE))
-                            .orElse(0.0)));
+                    snow.map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)).orElse(0.0)));
         }
-        if (layout.submission().site().snowLoad().isEmpty()) {
-            assumptions.add("No snow load is stated; none is applied.");
+        if (site.snowLoad().isEmpty()) {
+            assumptions.add(
+                    site.groundSnowLoad().isPresent()
+                            ? "No snow load on the deck is stated; all the snow on the ground is taken to lie on the deck."
+                            : "No snow load is stated; none is applied.");
         }
         if (!use.heavyItems().isEmpty()) {
             assumptions.add("The imposed load is applied under heavy items too, in addition to their weight.");

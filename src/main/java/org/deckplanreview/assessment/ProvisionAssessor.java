@@ -42,12 +42,65 @@ final class ProvisionAssessor {
         if (applies.isKnown() && !applies.get()) {
             return Result.notApplicable(subject, "", "The provision's conditions are not met.");
         }
-        Result result = provision.rule() instanceof Rule.Limit limit
-                ? limit(limit, subject)
-                : calculation((Rule.Calculation) provision.rule(), subject);
+        Result result = result(provision.rule(), subject);
         boolean decidedAnyway = result.determination() == Determination.COMPLIES
                 || result.determination() == Determination.NOT_APPLICABLE;
         return applies.isKnown() || decidedAnyway ? result : result.becauseOf(applies.needs());
+    }
+
+    private Result result(Rule rule, Subject subject) {
+        if (rule instanceof Rule.Limit limit) {
+            return limit(limit, subject);
+        }
+        return rule instanceof Rule.LookUp lookUp
+                ? lookUp(lookUp, subject)
+                : calculation((Rule.Calculation) rule, subject);
+    }
+
+    private Result lookUp(Rule.LookUp rule, Subject subject) {
+        QuantityDescription d = catalogue.quantity(rule.quantity()).description();
+        Observation seen = catalogue.quantity(rule.quantity()).observe(subject, context);
+        if (seen instanceof Observation.NotApplicable n) {
+            return Result.notApplicable(subject, d.name(), capital(n.reason()) + ".");
+        }
+        TableEntry entry =
+                TableEntry.of(rule, quantity -> catalogue.quantity(quantity).observe(subject, context), units);
+        if (entry instanceof TableEntry.Allowed allowed && seen instanceof Observation.Found found) {
+            return compared(d, found, rule.sense(), List.of(allowed.value()), subject)
+                    .from(allowed.way(), " " + allowed.reason());
+        }
+        List<Need> needs = new ArrayList<>();
+        if (entry instanceof TableEntry.Missing missing) {
+            needs.addAll(missing.needs());
+        }
+        if (seen instanceof Observation.Missing missing && !(entry instanceof TableEntry.NoRow)) {
+            needs.addAll(missing.needs());
+        }
+        boolean isRefused = entry instanceof TableEntry.NotPermitted;
+        String asked =
+                entry instanceof TableEntry.Allowed allowed ? " " + asked(rule.sense(), List.of(allowed.value())) : "";
+        return new Result(
+                        subject,
+                        isRefused ? Determination.DOES_NOT_COMPLY : Determination.UNDETERMINED,
+                        d.name(),
+                        seen instanceof Observation.Found found ? Optional.of(found.value()) : Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        OptionalDouble.empty(),
+                        told(d, seen) + asked,
+                        seen instanceof Observation.Found found ? found.working() : List.of(),
+                        isRefused
+                                ? List.of()
+                                : needs.stream().distinct().sorted().toList(),
+                        List.of(),
+                        List.of())
+                .from(entry.way(), entry.reason());
+    }
+
+    private String told(QuantityDescription d, Observation seen) {
+        return seen instanceof Observation.Found found
+                ? sentence(d.name(), Phrases.of(found.value(), units), found.remark())
+                : capital(d.name()) + ": cannot be told from the submission. ";
     }
 
     private Result calculation(Rule.Calculation rule, Subject subject) {
@@ -69,7 +122,8 @@ final class ProvisionAssessor {
                     sentence(d.quantity(), shown.found(), m.remark()) + asked(m.sense(), shown.allowed()),
                     m.working(),
                     List.of(),
-                    m.assumptions());
+                    m.assumptions(),
+                    List.of());
         }
         if (e instanceof Evaluation.Missing m) {
             return Result.undetermined(
@@ -160,6 +214,7 @@ final class ProvisionAssessor {
                 sentence(d.name(), shown.found(), found.remark()) + asked(sense, shown.allowed() + written(allowed)),
                 found.working(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 
@@ -196,7 +251,7 @@ final class ProvisionAssessor {
     }
 
     private String asked(Sense sense, List<Value> allowed) {
-        return asked(sense, Phrases.of(allowed, units) + written(allowed));
+        return asked(sense, ShownComparison.limit(sense, allowed, units) + written(allowed));
     }
 
     private static String asked(Sense sense, String allowed) {

@@ -22,7 +22,13 @@ import picocli.CommandLine.ScopeType;
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {"0:stopped", ExitCode.USAGE_MEANS, ExitCode.SOFTWARE_MEANS},
         scope = ScopeType.INHERIT,
-        subcommands = {ServeCommand.class, ReviewCommand.class, CheckRulesetsCommand.class, GenerateCommand.class})
+        subcommands = {
+            ServeCommand.class,
+            ReviewCommand.class,
+            CompareCommand.class,
+            CheckRulesetsCommand.class,
+            GenerateCommand.class
+        })
 class DeckPlanReviewCommand implements Callable<Integer> {
     static final String RULESETS = "--rulesets";
 

@@ -17,6 +17,7 @@ import org.deckplanreview.submission.Pointer;
  * @param expression in symbols; empty for a value that enters from outside
  * @param substituted the expression with numbers put in
  * @param value empty where the step has no finite value
+ * @param word what a step comes to that is no number
  * @param text value and unit in the report's units, where the step is written in others, and feet and inches for inches
  * @param equation number or clause in the source
  * @param meaning what the symbol stands for
@@ -27,6 +28,7 @@ public record ReportedStep(
         Optional<String> expression,
         Optional<String> substituted,
         Optional<BigDecimal> value,
+        Optional<String> word,
         MeasureUnit unit,
         Optional<String> text,
         Optional<String> equation,
@@ -42,6 +44,7 @@ public record ReportedStep(
                 given(step.expression()),
                 given(step.substituted()),
                 Optional.of(step.value()).filter(Double::isFinite).map(Numbers::rounded),
+                step.word(),
                 step.unit(),
                 Optional.of(step.value())
                         .filter(Double::isFinite)

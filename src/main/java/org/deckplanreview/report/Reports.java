@@ -118,13 +118,13 @@ public final class Reports {
                 finding.sentence(),
                 Optional.of(provision.advice()).filter(a -> isOpen(finding) && !a.isBlank()),
                 finding.working().stream().map(s -> ReportedStep.of(s, units)).toList(),
-                ReportedCitation.of(provision.citation(), setBy(provision.rule())),
+                ReportedCitation.of(provision.citation(), setBy(finding)),
                 finding.needs());
     }
 
-    private List<ReportedCitation.SetBy> setBy(Rule rule) {
-        if (!(rule instanceof Rule.Calculation calculation)) {
-            return List.of();
+    private List<ReportedCitation.SetBy> setBy(Finding finding) {
+        if (!(finding.provision().rule() instanceof Rule.Calculation calculation)) {
+            return finding.rows().stream().map(ReportedCitation.SetBy::of).toList();
         }
         Parameters parameters = calculation.parameters();
         return vocabulary.method(calculation.method()).map(MethodDescription::parameters).stream()

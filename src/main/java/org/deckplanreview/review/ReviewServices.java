@@ -14,6 +14,7 @@ import org.deckplanreview.method.en1995.En1995;
 import org.deckplanreview.method.foundation.Foundation;
 import org.deckplanreview.method.geometry.Quantities;
 import org.deckplanreview.method.guard.Guards;
+import org.deckplanreview.method.nds2018.Nds2018;
 import org.deckplanreview.method.stair.StairMethods;
 import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Amending;
@@ -39,12 +40,33 @@ public class ReviewServices {
                 Quantities.all(),
                 Stream.of(
                                 En1995.methods(),
+                                Nds2018.methods(),
                                 Foundation.methods(),
                                 Durability.methods(),
                                 Guards.methods(),
                                 StairMethods.methods())
                         .flatMap(List::stream)
                         .toList());
+    }
+
+    /** The editions of these rulesets. */
+    public static Editions editionsOf(Rulesets rulesets) {
+        return new Editions() {
+            @Override
+            public List<Edition> all() {
+                return rulesets.all();
+            }
+
+            @Override
+            public List<Amendment> amendments(String region) {
+                return rulesets.amendments(region);
+            }
+
+            @Override
+            public Optional<Amending> edition(String region, String name, List<String> amendments) {
+                return rulesets.edition(region, name, amendments);
+            }
+        };
     }
 
     /** A review under the given rulesets. */
@@ -100,22 +122,7 @@ public class ReviewServices {
     @Produces
     @Singleton
     Editions editions(Rulesets rulesets) {
-        return new Editions() {
-            @Override
-            public List<Edition> all() {
-                return rulesets.all();
-            }
-
-            @Override
-            public List<Amendment> amendments(String region) {
-                return rulesets.amendments(region);
-            }
-
-            @Override
-            public Optional<Amending> edition(String region, String name, List<String> amendments) {
-                return rulesets.edition(region, name, amendments);
-            }
-        };
+        return editionsOf(rulesets);
     }
 
     @Produces

@@ -27,6 +27,7 @@ final class EditionReader {
     private final Citations citations;
     private final ConditionReader conditions;
     private final ParameterReader parameters;
+    private final LookUpReader lookUps;
 
     private EditionReader(
             Entry root,
@@ -42,6 +43,7 @@ final class EditionReader {
         this.citations = new Citations(sources(), scopes(composition.amendments()));
         this.conditions = new ConditionReader(vocabulary);
         this.parameters = new ParameterReader(layers, citations);
+        this.lookUps = new LookUpReader(layers, conditions);
     }
 
     /**
@@ -108,7 +110,9 @@ final class EditionReader {
         List<Edition.Base> bases = composition.files().stream()
                 .filter(file -> file != root)
                 .map(file -> new Edition.Base(
-                        file.file().path(), file.member("title").text(), CanonicalEdition.digestOf(file.node())))
+                        file.file().path(),
+                        file.member("title").text(),
+                        CanonicalEdition.digestOf(file.node().plain())))
                 .toList();
         List<Edition.BasedOn> basedOn = new ArrayList<>();
         standards.forEach((name, file) -> basedOn.add(new Edition.BasedOn(name, sourceOf(name, file), file.digest())));
@@ -301,6 +305,8 @@ final class EditionReader {
                 .forEach(uses -> uses.members()
                         .forEach((name, path) ->
                                 needed.account(name, path, citations.isCited(name) || layers.isUsed(name))));
+        standards.forEach((standard, file) -> file.csvFiles()
+                .forEach((table, csv) -> needed.account(table, csv.path(), layers.isUsed(standard, table))));
     }
 
     private Optional<Parameters> schedule(Entry schedule) {
@@ -372,9 +378,7 @@ final class EditionReader {
         SubjectKind subjects = stated.member("subjects").worded(SubjectKind.class);
         Optional<Citation> citation = citations.read(stated.member("cite"));
         Optional<Condition> when = conditions.when(stated.conditioned(), subjects);
-        Optional<Rule> rule = stated.limit()
-                .map(limit -> conditions.limit(limit, subjects))
-                .orElseGet(() -> calculation(stated.member("calculate"), subjects, citation));
+        Optional<Rule> rule = rule(stated, subjects, citation);
         if (citation.isEmpty() || when.isEmpty() || rule.isEmpty()) {
             return Optional.empty();
         }
@@ -393,6 +397,17 @@ final class EditionReader {
                 stated.optional("referral").map(Entry::text),
                 stated.setBy(),
                 stated.ruledBy()));
+    }
+
+    private Optional<Rule> rule(Stated stated, SubjectKind subjects, Optional<Citation> citation) {
+        Optional<Entry> limit = stated.rule("limit");
+        if (limit.isPresent()) {
+            return conditions.limit(limit.get(), subjects);
+        }
+        Optional<Entry> lookUp = stated.rule("lookUp");
+        return lookUp.isPresent()
+                ? lookUps.read(lookUp.get(), subjects)
+                : calculation(stated.member("calculate"), subjects, citation);
     }
 
     private Optional<Rule> calculation(Entry calculate, SubjectKind subjects, Optional<Citation> own) {

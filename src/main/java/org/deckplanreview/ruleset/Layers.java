@@ -39,6 +39,11 @@ final class Layers {
         return used.contains(standard);
     }
 
+    /** Whether some rule takes this value or table of the standard. */
+    boolean isUsed(String standard, String name) {
+        return used.contains(standard + "." + name);
+    }
+
     /** Sets values of one standard otherwise. What one file sets, another may only repeat. */
     void set(String standard, Entry settings, Citations citations) {
         set(standard, settings, citations, set);
@@ -91,7 +96,7 @@ final class Layers {
                 return Optional.empty();
             }
             return Optional.of(
-                    new StandardFile.Content.Grid(grid.columns(), StandardFile.rows(rows.get(), grid.columns())));
+                    new StandardFile.Content.Grid(grid.columns(), GridReader.rows(rows.get(), grid.columns())));
         }
         if (rows.isPresent()) {
             setting.fault("The standard gives a single value here", "{value, cite}");
@@ -134,11 +139,38 @@ final class Layers {
         return true;
     }
 
+    /** The table that an entry names by standard and name; empty if there is none, which is told. */
+    Optional<Layered> table(Entry reference) {
+        String[] parts = reference.text().split("\\.", 2);
+        if (!standards.containsKey(parts[0])) {
+            reference.unknown(parts[0], "standard in uses", standards.keySet());
+            return Optional.empty();
+        }
+        used.add(parts[0]);
+        Optional<Layered> found = find(parts[1], List.of(parts[0]));
+        if (found.isEmpty() && !unreadable.contains(parts[0])) {
+            reference.unknown(
+                    parts[1],
+                    "table in this standard's file",
+                    standards.get(parts[0]).keySet());
+        }
+        return found.filter(layered -> isTable(layered, reference));
+    }
+
+    private static boolean isTable(Layered layered, Entry reference) {
+        boolean isTable = layered.content() instanceof StandardFile.Content.Grid;
+        if (!isTable) {
+            reference.fault("The standard gives a single value here", "the name of a table");
+        }
+        return isTable;
+    }
+
     /** The value of this name in the last of the standards that has it. */
     Optional<Layered> find(String name, List<String> names) {
         for (int i = names.size() - 1; i >= 0; i--) {
             Layered found = standards.get(names.get(i)).get(name);
             if (found != null) {
+                used.add(found.standard() + "." + name);
                 return Optional.of(found);
             }
         }

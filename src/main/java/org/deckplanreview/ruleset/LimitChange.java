@@ -2,6 +2,7 @@ package org.deckplanreview.ruleset;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /**
@@ -24,6 +25,12 @@ public record LimitChange(Strictness strictness, List<ChangedValue> values) {
     /** Of the loads that an edition puts on a deck; a higher load is tighter. */
     public static LimitChange between(LoadRules was, LoadRules is, Vocabulary vocabulary) {
         return of(LoadChange.values(was, is, vocabulary));
+    }
+
+    /** Of an edition's values of site practice. */
+    public static LimitChange between(Parameters was, Parameters is, Vocabulary vocabulary) {
+        return of(new ParameterChange(vocabulary.scheduleParameters())
+                .values((ResolvedParameters) was, (ResolvedParameters) is));
     }
 
     /** Of a provision that was not there before. */

@@ -72,6 +72,11 @@ final class ProvisionChange {
                             .orElse(List.of()))
                     .values((ResolvedParameters) before.parameters(), (ResolvedParameters) after.parameters());
         }
+        if (was.rule() instanceof Rule.LookUp before
+                && is.rule() instanceof Rule.LookUp after
+                && LookUpChange.isComparable(before, after)) {
+            return new LookUpChange(before, after).values();
+        }
         return was.rule().equals(is.rule())
                 ? List.of()
                 : List.of(value("what is asked for", rule(was.rule()), rule(is.rule()), Strictness.UNKNOWN));
@@ -162,6 +167,9 @@ final class ProvisionChange {
                             .map(row -> asked(limit.sense(), row.values()) + ConditionText.where(row.when()))
                             .collect(Collectors.joining("; "));
         }
-        return "calculated by " + ((Rule.Calculation) rule).method();
+        return rule instanceof Rule.LookUp lookUp
+                ? lookUp.quantity() + " " + lookUp.sense().phrase() + " what "
+                        + lookUp.table().source() + " gives"
+                : "calculated by " + ((Rule.Calculation) rule).method();
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 public interface RulesetFiles {
 
     /**
-     * Paths of the YAML files and of {@code released.txt} where there is one, in rising order. One that stands twice is a
+     * Paths of the YAML and CSV files and of {@code released.txt} where there is one, in rising order. One that stands twice is a
      * fault, which loading tells.
      */
     List<String> list() throws IOException;

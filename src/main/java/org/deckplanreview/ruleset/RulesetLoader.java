@@ -18,6 +18,7 @@ public final class RulesetLoader {
     private static final String NAME = "[A-Za-z0-9][A-Za-z0-9.-]*";
     private static final Pattern STANDARD = Pattern.compile("standards/" + NAME + "\\.yaml");
     private static final Pattern CASES = Pattern.compile("(" + NAME + ")/cases/(" + NAME + ")/" + NAME + "\\.yaml");
+    private static final Pattern TABLE = Pattern.compile(NAME + "/tables/" + NAME + "\\.csv");
     private static final Pattern AMENDMENT =
             Pattern.compile("(?!standards/|common/)" + NAME + "/amendments/" + NAME + "\\.yaml");
     private static final Pattern AMENDMENT_CASES =
@@ -25,7 +26,7 @@ public final class RulesetLoader {
     private static final Pattern BASE = Pattern.compile("common/" + NAME + "\\.yaml");
     private static final Pattern EDITION = Pattern.compile("(?!standards/|common/)" + NAME + "/" + NAME + "\\.yaml");
     private static final String PLACES = "standards/<standard>.yaml, common/<base>.yaml, <region>/<edition>.yaml, "
-            + "<region>/amendments/<amendment>.yaml, common/cases/<base>/<name>.yaml, <region>/cases/<edition>/<name>.yaml, "
+            + "<region>/amendments/<amendment>.yaml, <region>/tables/<name>.csv, common/cases/<base>/<name>.yaml, <region>/cases/<edition>/<name>.yaml, "
             + "<region>/cases/amendments/<amendment>/<name>.yaml or " + ReleasedEditions.FILE;
 
     private final RulesetFiles files;
@@ -56,11 +57,14 @@ public final class RulesetLoader {
                                 "'" + path + "'",
                                 "A file of this path is built in already, and what is built in does not change",
                                 "another path, such as an amendment of another name"));
+        CsvTables tables = new CsvTables(tables(paths));
         Map<String, Optional<StandardFile>> standards = new TreeMap<>();
         paths.stream()
                 .filter(path -> STANDARD.matcher(path).matches())
                 .forEach(path -> standards.put(
-                        path, entry(path, Format.STANDARD).flatMap(root -> sound(() -> StandardFile.read(root)))));
+                        path,
+                        entry(path, Format.STANDARD).flatMap(root -> sound(() -> StandardFile.read(root, tables)))));
+        tables.tellOthers(this::file);
         Map<String, Optional<Entry>> bases = new TreeMap<>();
         paths.stream().filter(path -> BASE.matcher(path).matches()).forEach(path -> bases.put(path, base(path)));
         Needed needed = new Needed();
@@ -96,6 +100,18 @@ public final class RulesetLoader {
         return faults.isEmpty()
                 ? new LoadResult.Loaded(new Rulesets(editions.values(), amendments, resolver))
                 : new LoadResult.Faulty(faults);
+    }
+
+    private Map<String, Optional<CsvTable>> tables(List<String> paths) {
+        Map<String, Optional<CsvTable>> tables = new TreeMap<>();
+        paths.stream()
+                .filter(path -> TABLE.matcher(path).matches())
+                .forEach(path -> tables.put(
+                        path,
+                        bytes(path)
+                                .flatMap(bytes -> file(path).text(bytes))
+                                .flatMap(text -> CsvTable.read(file(path), text))));
+        return tables;
     }
 
     /** Those whose files have no faults; what they amend must be there, so a faulty edition is told first. */
@@ -152,6 +168,7 @@ public final class RulesetLoader {
     private static boolean hasPlace(String path) {
         return path.equals(ReleasedEditions.FILE)
                 || STANDARD.matcher(path).matches()
+                || TABLE.matcher(path).matches()
                 || BASE.matcher(path).matches()
                 || EDITION.matcher(path).matches()
                 || AMENDMENT.matcher(path).matches()
@@ -199,7 +216,7 @@ public final class RulesetLoader {
 
     private Optional<byte[]> bytes(String path) {
         try (InputStream in = files.open(path)) {
-            return Optional.of(in.readNBytes(YamlReader.MOST_BYTES + 1));
+            return Optional.of(in.readNBytes(RulesetFile.MOST_BYTES + 1));
         } catch (IOException e) {
             file(path).fault(1, "'" + path + "'", "The file cannot be read", "a file that can be read");
             return Optional.empty();

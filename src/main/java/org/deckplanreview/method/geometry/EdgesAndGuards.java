@@ -88,7 +88,18 @@ final class EdgesAndGuards {
                         EdgeRun.class,
                         EDGES,
                         "Whether the guard gives a foothold; horizontal rails always do.",
-                        (edge, context) -> ofGuard(edge, EdgesAndGuards::climbable)));
+                        (edge, context) -> ofGuard(edge, EdgesAndGuards::climbable)),
+                flag(
+                        "guard posts notched",
+                        EdgeRun.class,
+                        EDGES,
+                        "Whether the posts of the guard are notched where they meet the frame.",
+                        (edge, context) -> ofGuard(
+                                edge,
+                                (guard, pointer) -> Observations.flag(
+                                        guard.postsNotched(),
+                                        pointer.child("postsNotched"),
+                                        "whether the posts of " + guard.displayLabel() + " are notched"))));
     }
 
     private static Observation drop(EdgeRun edge, ReviewContext context) {

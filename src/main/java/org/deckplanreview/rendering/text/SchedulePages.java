@@ -284,6 +284,6 @@ final class SchedulePages {
     }
 
     private String volume(Derived<Double> m3) {
-        return m3.map(figures::volume).optional().orElse(UNKNOWN);
+        return m3.map(figures::volume).optional().orElse(UNKNOWN) + " " + figures.volumeUnit();
     }
 }

@@ -9,7 +9,7 @@ import org.deckplanreview.measure.UnitSystem;
 /** Figures of the site schedule, as a tape of each system of units shows them. */
 enum SiteFigures {
     /** Lengths and levels in whole mm, but for what is cut to less. */
-    METRIC("mm", 10, 12) {
+    METRIC("mm", "m3", 10, 12) {
         @Override
         String length(double mm) {
             return decimals(mm, 0);
@@ -32,12 +32,12 @@ enum SiteFigures {
 
         @Override
         String volume(double m3) {
-            return decimals(m3, 3) + " m3";
+            return decimals(m3, 3);
         }
     },
 
     /** Lengths and levels in feet and inches to a sixteenth. */
-    INCH_POUND("feet and inches", 15, 20) {
+    INCH_POUND("feet and inches", "ft3", 15, 20) {
         @Override
         String length(double mm) {
             return FeetInches.of(MeasureUnit.MILLIMETRE.convert(mm, MeasureUnit.INCH));
@@ -60,16 +60,18 @@ enum SiteFigures {
 
         @Override
         String volume(double m3) {
-            return decimals(MeasureUnit.CUBIC_METRE_.convert(m3, MeasureUnit.CUBIC_FOOT), 2) + " ft3";
+            return decimals(MeasureUnit.CUBIC_METRE_.convert(m3, MeasureUnit.CUBIC_FOOT), 2);
         }
     };
 
     private final String unit;
+    private final String volumeUnit;
     private final int cell;
     private final int counted;
 
-    SiteFigures(String unit, int cell, int counted) {
+    SiteFigures(String unit, String volumeUnit, int cell, int counted) {
         this.unit = unit;
+        this.volumeUnit = volumeUnit;
         this.cell = cell;
         this.counted = counted;
     }
@@ -84,6 +86,11 @@ enum SiteFigures {
     /** What lengths are in, for people. */
     String unit() {
         return unit;
+    }
+
+    /** What volumes are in. */
+    String volumeUnit() {
+        return volumeUnit;
     }
 
     /** Characters that a column of lengths takes. */
@@ -108,7 +115,7 @@ enum SiteFigures {
     /** With its unit. */
     abstract String area(double m2);
 
-    /** With its unit. */
+    /** Without its unit. */
     abstract String volume(double m3);
 
     static String decimals(double value, int digits) {

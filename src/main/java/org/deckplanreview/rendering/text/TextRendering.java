@@ -299,7 +299,10 @@ public final class TextRendering {
         step.substituted()
                 .filter(s -> !step.expression().equals(Optional.of(s)))
                 .ifPresent(parts::add);
-        parts.add(step.value().map(v -> v.toPlainString() + unit(step.unit())).orElse("not a finite number")
+        parts.add(step.value()
+                        .map(v -> v.toPlainString() + unit(step.unit()))
+                        .or(step::word)
+                        .orElse("not a finite number")
                 + step.text().map(t -> " (" + t + ")").orElse(""));
         StringBuilder words = new StringBuilder(String.join(" = ", parts));
         List<String> remarks = new ArrayList<>();
