@@ -3,6 +3,7 @@ package org.deckplanreview.layout;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 
 /** Levels along the beams of a platform, with its fall. */
@@ -19,6 +20,16 @@ public final class FrameLevels {
     public static FrameLevels of(Layout layout, PlatformLayout platform) {
         return new FrameLevels(
                 platform.platform(), DeckLevels.of(layout.submission(), platform.platform(), platform.pointer()));
+    }
+
+    /** Level of the boards' upper face, mm. */
+    public Derived<Double> boardsTopMm(PlanPoint at) {
+        return levels.boardsTop().map(plane -> plane.levelMm(at));
+    }
+
+    /** Level of the joists' upper face, mm. */
+    public Derived<Double> joistsTopMm(PlanPoint at) {
+        return levels.boardsUnderside().map(plane -> plane.levelMm(at));
     }
 
     /** Level of a beam's upper face, mm, at a place in mm along the beam. */

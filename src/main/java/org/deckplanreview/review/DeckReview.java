@@ -1,6 +1,7 @@
 package org.deckplanreview.review;
 
 import java.util.function.Function;
+import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.report.Reports;
@@ -51,9 +52,8 @@ final class DeckReview implements Reviewer {
     }
 
     private ReviewResult reviewed(ReadResult.Read whole, byte[] bytes, Edition edition) {
-        return new ReviewResult.Reviewed(reports.of(
-                assessor.assess(Layout.derive(whole.submission()), edition),
-                bytes,
-                whole.tree().toString()));
+        Assessment assessment = assessor.assess(Layout.derive(whole.submission()), edition);
+        return new ReviewResult.Reviewed(
+                reports.of(assessment, bytes, whole.tree().toString()), assessment);
     }
 }
