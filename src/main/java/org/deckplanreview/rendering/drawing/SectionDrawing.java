@@ -1,0 +1,678 @@
+package org.deckplanreview.rendering.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.FrameLevels;
+import org.deckplanreview.layout.GroundLine;
+import org.deckplanreview.layout.JoistLine;
+import org.deckplanreview.layout.LedgerLine;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.EdgeKind;
+import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.submission.Guard;
+import org.deckplanreview.submission.JoistSeating;
+import org.deckplanreview.submission.PlanLine;
+import org.deckplanreview.submission.PlanPoint;
+import org.deckplanreview.submission.Wall;
+
+/** One platform cut by an upright plane; posts and footings nearest to the plane are seen behind it. */
+final class SectionDrawing {
+
+    private static final double BESIDE_ROOM = 27;
+    private static final double ABOVE_ROOM = 14;
+    private static final double BELOW_ROOM = 30;
+    private static final double GROUND_BEYOND_MM = 600;
+    private static final double GROUND_HATCH = 2.5;
+    private static final double GROUND_DEPTH = 2.5;
+    private static final double WALL_MM = 4;
+    private static final double WALL_HATCH = 1.6;
+    private static final double WALL_ABOVE_MM = 300;
+    private static final double DROP_OFFSET = 12;
+    private static final double POST_OFFSET = 5;
+    private static final double FOOTING_OFFSET = 5;
+    private static final double FIRST_CHAIN = 9;
+    private static final double LEVEL_MARK = 2.2;
+    private static final double GUARD_POST_MM = 70;
+    private static final double ON_EDGE_MM = 1;
+    private static final double LEAST_BOARD = 1;
+    private static final double LABEL_ROOM = 34;
+
+    private final DrawnDeck deck;
+    private final PlatformLayout platform;
+    private final SectionLine cut;
+    private final FrameLevels levels;
+    private final ShownUnits units;
+    private final Callouts callouts;
+    private final MemberKey key;
+    private final Canvas canvas = new Canvas();
+    private final List<List<GroundLine.Place>> ground;
+    private final List<SeenPost> posts;
+    private final TreeMap<Double, Double> supports = new TreeMap<>();
+    private final Fit fit;
+    private final Vec origin;
+    private final double leftMm;
+    private final double lowMm;
+
+    /** A post behind the plane, at a place along the cut, and whether its beam is cut. */
+    private record SeenPost(PostPlace post, double atMm, boolean beamIsCut) {}
+
+    private SectionDrawing(DrawnDeck deck, PlatformLayout platform, SectionLine cut) {
+        this.deck = deck;
+        this.platform = platform;
+        this.cut = cut;
+        this.levels = FrameLevels.of(deck.layout(), platform);
+        this.units = ShownUnits.of(deck.layout().submission().units());
+        this.callouts = new Callouts(deck.report());
+        this.key = new MemberKey(units);
+        double from = cut.fromMm() - GROUND_BEYOND_MM;
+        double to = cut.toMm() + GROUND_BEYOND_MM;
+        this.ground = GroundLine.along(deck.layout(), new PlanLine(cut.point(from), cut.point(to)));
+        this.posts = posts();
+        List<Double> z = heights();
+        double low = z.stream().min(Comparator.naturalOrder()).orElseThrow();
+        double high = z.stream().max(Comparator.naturalOrder()).orElseThrow();
+        this.fit = Fit.of(units.scales(), to - from, high - low, 2 * BESIDE_ROOM, ABOVE_ROOM + BELOW_ROOM);
+        Box area = fit.format().area();
+        double spareX = 2 * area.halfLength() - fit.scale().onSheet(to - from) - 2 * BESIDE_ROOM;
+        double spareY = 2 * area.halfHeight() - fit.scale().onSheet(high - low) - ABOVE_ROOM - BELOW_ROOM;
+        this.leftMm = from;
+        this.lowMm = low;
+        this.origin = new Vec(area.left() + BESIDE_ROOM + spareX / 2, area.bottom() - BELOW_ROOM - spareY / 2);
+    }
+
+    /** A, B, C and so on; A1 follows Z. */
+    static String letter(int platformIndex) {
+        int letters = 'Z' - 'A' + 1;
+        String letter = "" + (char) ('A' + platformIndex % letters);
+        return platformIndex < letters ? letter : letter + platformIndex / letters;
+    }
+
+    static Drawing draw(DrawnDeck deck, PlatformLayout platform) {
+        int count = deck.layout().platforms().size();
+        int number = platform.platformIndex() + 1;
+        String letter = letter(platform.platformIndex());
+        String name = count == 1 ? "section" : "section-" + number;
+        String title = "Section " + letter + "–" + letter + (count == 1 ? "" : ", " + platform.label());
+        ShownUnits units = ShownUnits.of(deck.layout().submission().units());
+        Optional<SectionLine> cut = SectionLine.of(platform);
+        Derived<Double> top = FrameLevels.of(deck.layout(), platform)
+                .boardsTopMm(platform.platform().outline().get(0));
+        if (cut.isEmpty() || !top.isKnown()) {
+            return NoteSheet.draw(
+                    name,
+                    title,
+                    number,
+                    count,
+                    units,
+                    deck.report(),
+                    "The section is drawn as soon as the submission gives:",
+                    top.needs());
+        }
+        return new SectionDrawing(deck, platform, cut.get()).draw(name, title, number, count);
+    }
+
+    private Drawing draw(String name, String title, int number, int count) {
+        ground();
+        wall();
+        footings();
+        posts.forEach(this::post);
+        beams();
+        platform.ledger().ifPresent(this::ledger);
+        joists();
+        boards();
+        end(cut.fromMm(), -1);
+        end(cut.toMm(), 1);
+        chains();
+        return new Sheet(name, title, number, count, fit.format(), Optional.of(fit.scale()), units, deck.report())
+                .finished(
+                        canvas,
+                        fit.format().area(),
+                        Optional.of(new Sheet.Keys(key.lines(platform), callouts)),
+                        description());
+    }
+
+    private String description() {
+        return "An upright cut through " + platform.label() + " at "
+                + fit.scale().text()
+                + ", with the ground, footings, posts, beams, joists, boards and guards. "
+                + (callouts.shown().isEmpty()
+                        ? "Nothing drawn here is found not to comply."
+                        : "What does not comply is hatched and numbered as in the report: " + callouts.shown() + ".");
+    }
+
+    private Vec at(double alongMm, double levelMm) {
+        return origin.plus(
+                new Vec(fit.scale().onSheet(alongMm - leftMm), -fit.scale().onSheet(levelMm - lowMm)));
+    }
+
+    private double top(double alongMm) {
+        return levels.boardsTopMm(cut.point(alongMm)).get();
+    }
+
+    private double boardsDepth() {
+        return platform.boards().map(b -> b.timber().depth().mm()).orElse(0.0);
+    }
+
+    private List<Double> heights() {
+        List<Double> z = new ArrayList<>();
+        double highest = Math.max(top(cut.fromMm()), top(cut.toMm()));
+        z.add(highest + guardHeight());
+        z.add(Math.min(top(cut.fromMm()), top(cut.toMm())) - WALL_ABOVE_MM);
+        ground.forEach(s -> s.forEach(p -> z.add(p.levelMm())));
+        for (SeenPost s : posts) {
+            s.post().bottomLevelMm().optional().ifPresent(z::add);
+            s.post().footing().flatMap(f -> concrete(s.post(), f)).ifPresent(c -> z.add(c.undersideMm()));
+        }
+        return z;
+    }
+
+    private double guardHeight() {
+        double wall = platform.ledger().isPresent() ? WALL_ABOVE_MM : 0;
+        return Math.max(
+                wall,
+                platform.guards().stream()
+                        .flatMap(g -> g.guard().height().stream())
+                        .mapToDouble(Length::mm)
+                        .max()
+                        .orElse(0));
+    }
+
+    private static String css(String kind, boolean fails) {
+        return fails ? kind + " does-not-comply" : kind;
+    }
+
+    private void member(Subject s, String kind, Pen pen, String fill, List<Vec> corners) {
+        boolean fails = callouts.fails(s);
+        Canvas.Figure figure = canvas.figure(css(kind, fails), s.label());
+        figure.polygon(Pen.of(pen, fails), fill, corners);
+        if (fails) {
+            figure.hatch(corners);
+        }
+    }
+
+    private void note(SortedSet<Integer> numbers, String text, Vec anchor, double clear) {
+        String shown = Lettering.fitted(text, LABEL_ROOM, Lettering.SIZE);
+        String plain = Lettering.plain(text);
+        canvas.label(Wanted.note(
+                callouts.callout(numbers), List.of(shown), shown.equals(plain) ? "" : plain, anchor, clear));
+    }
+
+    private static String name(String label, String kind) {
+        return label.startsWith(kind) ? label.substring(kind.length()) : label;
+    }
+
+    private void ground() {
+        for (List<GroundLine.Place> stretch : ground) {
+            List<Vec> line = stretch.stream()
+                    .map(p -> at(cut.axes().along(p.at()), p.levelMm()))
+                    .toList();
+            Canvas.Figure figure = canvas.figure("ground", "Ground").polyline(Pen.WIDE, line);
+            for (int i = 1; i < line.size(); i++) {
+                Vec a = line.get(i - 1);
+                Vec b = line.get(i);
+                Vec down = new Vec(0, GROUND_DEPTH);
+                figure.hatch(List.of(a, b, b.plus(down), a.plus(down)), GROUND_HATCH);
+            }
+        }
+        ground.stream().findFirst().ifPresent(s -> level(s.get(0).at(), s.get(0).levelMm(), "ground "));
+        if (!ground.isEmpty()) {
+            List<GroundLine.Place> last = ground.get(ground.size() - 1);
+            GroundLine.Place end = last.get(last.size() - 1);
+            level(end.at(), end.levelMm(), "ground ");
+        } else {
+            note(new TreeSet<>(), "ground not known", at(cut.fromMm(), lowMm), 1);
+        }
+    }
+
+    private Optional<Double> groundAt(double alongMm) {
+        for (List<GroundLine.Place> stretch : ground) {
+            for (int i = 1; i < stretch.size(); i++) {
+                double a = cut.axes().along(stretch.get(i - 1).at());
+                double b = cut.axes().along(stretch.get(i).at());
+                if (alongMm >= a && alongMm <= b && b > a) {
+                    double t = (alongMm - a) / (b - a);
+                    return Optional.of(stretch.get(i - 1).levelMm() * (1 - t)
+                            + stretch.get(i).levelMm() * t);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void level(PlanPoint place, double levelMm, String what) {
+        Vec tip = at(cut.axes().along(place), levelMm);
+        canvas.figure("level", "")
+                .polygon(
+                        Pen.NARROW,
+                        Colour.NONE,
+                        List.of(
+                                tip,
+                                tip.plus(new Vec(-LEVEL_MARK / 2, -LEVEL_MARK)),
+                                tip.plus(new Vec(LEVEL_MARK / 2, -LEVEL_MARK))));
+        note(new TreeSet<>(), what + units.level(levelMm), tip.plus(new Vec(0, -LEVEL_MARK)), 0);
+    }
+
+    private void wall() {
+        Optional<String> id = platform.platform().ledger().map(l -> l.wall());
+        for (Wall w : deck.layout().submission().site().walls()) {
+            if (id.filter(w.id()::equals).isPresent()) {
+                cut.meets(w.line()).ifPresent(s -> wall(w, s));
+            }
+        }
+    }
+
+    private void wall(Wall w, double s) {
+        double away = s < (cut.fromMm() + cut.toMm()) / 2 ? -WALL_MM : WALL_MM;
+        double high = top(s) + WALL_ABOVE_MM;
+        double low = groundAt(s).orElse(lowMm) - WALL_ABOVE_MM;
+        Vec a = at(s, Math.max(low, lowMm));
+        Vec b = at(s, high);
+        Vec side = new Vec(away, 0);
+        String label = w.label().orElse("wall " + w.id());
+        canvas.figure("wall", label).line(Pen.WIDE, a, b).hatch(List.of(a, b, b.plus(side), a.plus(side)), WALL_HATCH);
+        note(new TreeSet<>(), label, b.plus(side), 0.5);
+    }
+
+    private List<SeenPost> posts() {
+        List<SeenPost> seen = new ArrayList<>();
+        Comparator<PostPlace> nearest =
+                Comparator.comparingDouble(q -> off(q.post().at()));
+        for (BeamLine b : platform.beams()) {
+            List<PostPlace> own = platform.posts().stream()
+                    .filter(q -> q.beams().contains(b.id()))
+                    .toList();
+            if (cut.meets(b.line()).isPresent()) {
+                own.stream()
+                        .min(nearest)
+                        .ifPresent(q -> seen.add(
+                                new SeenPost(q, cut.axes().along(q.post().at()), true)));
+            } else if (isSeenAlong(b)) {
+                own.forEach(
+                        q -> seen.add(new SeenPost(q, cut.axes().along(q.post().at()), false)));
+            }
+        }
+        List<SeenPost> distinct = new ArrayList<>();
+        seen.stream()
+                .filter(s -> distinct.stream()
+                        .noneMatch(d -> d.post().id().equals(s.post().id())))
+                .forEach(distinct::add);
+        return distinct;
+    }
+
+    private double off(PlanPoint p) {
+        return Math.abs(cut.axes().across(p) - cut.acrossMm());
+    }
+
+    /** Of the beams that lie along the cut the nearest one is seen. */
+    private boolean isSeenAlong(BeamLine b) {
+        return platform.beams().stream()
+                .filter(o -> cut.axes().isParallel(o.line()))
+                .min(Comparator.comparingDouble(o -> off(o.line().from())))
+                .filter(b::equals)
+                .isPresent();
+    }
+
+    private void post(SeenPost s) {
+        PostPlace q = s.post();
+        if (!q.topLevelMm().isKnown() || !q.bottomLevelMm().isKnown()) {
+            return;
+        }
+        double half = (s.beamIsCut() ? q.timber().depth() : q.timber().breadth()).mm() / 2;
+        double top = q.topLevelMm().get();
+        double bottom = q.bottomLevelMm().get();
+        if (top <= bottom) {
+            return;
+        }
+        List<Vec> corners = List.of(
+                at(s.atMm() - half, bottom),
+                at(s.atMm() + half, bottom),
+                at(s.atMm() + half, top),
+                at(s.atMm() - half, top));
+        member(q, "post", Pen.NARROW, Colour.TIMBER, corners);
+        Vec aside = new Vec(POST_OFFSET, 0);
+        new Dimensions(canvas, units)
+                .single(
+                        corners.get(1),
+                        corners.get(2),
+                        corners.get(1).plus(aside),
+                        corners.get(2).plus(aside),
+                        top - bottom);
+        note(
+                callouts.on(q),
+                name(q.label(), "post "),
+                at(s.atMm(), (top + bottom) / 2),
+                fit.scale().onSheet(half));
+        supports.put(s.atMm(), bottom);
+    }
+
+    /** Levels of a footing's concrete. */
+    private record Concrete(double topMm, double undersideMm, double groundMm) {}
+
+    private static Optional<Concrete> concrete(PostPlace q, FootingPlace f) {
+        Optional<Double> ground = q.groundLevelMm().optional();
+        if (ground.isEmpty()) {
+            return Optional.empty();
+        }
+        double top = ground.get() + f.footing().topAboveGround().map(Length::mm).orElse(0.0);
+        return f.footing()
+                .depth()
+                .map(d -> ground.get() - d.mm())
+                .or(() -> f.footing().thickness().map(t -> top - t.mm()))
+                .filter(u -> u < top)
+                .map(u -> new Concrete(top, u, ground.get()));
+    }
+
+    private void footings() {
+        for (SeenPost s : posts) {
+            s.post().footing().ifPresent(f -> concrete(s.post(), f).ifPresent(c -> footing(s, f, c)));
+        }
+    }
+
+    private void footing(SeenPost s, FootingPlace f, Concrete c) {
+        double half = f.footing().breadth().mm() / 2;
+        List<Vec> corners = List.of(
+                at(s.atMm() - half, c.undersideMm()),
+                at(s.atMm() + half, c.undersideMm()),
+                at(s.atMm() + half, c.topMm()),
+                at(s.atMm() - half, c.topMm()));
+        Pen pen = f.footing().kind() == FootingKind.PAD ? Pen.NARROW : Pen.HIDDEN;
+        member(f, "footing", pen, Colour.CONCRETE, corners);
+        Vec low = at(s.atMm(), c.undersideMm()).plus(new Vec(0, 2));
+        canvas.figure("centre-line", "")
+                .line(Pen.CENTRE, at(s.atMm(), c.topMm()).plus(new Vec(0, -2)), low);
+        note(
+                callouts.on(f),
+                name(f.label(), "footing "),
+                at(s.atMm() + half / 2, (c.undersideMm() + c.topMm()) / 2),
+                0);
+        f.footing().depth().ifPresent(d -> {
+            Vec aside = new Vec(-FOOTING_OFFSET, 0);
+            Vec under = corners.get(0);
+            Vec surface = at(s.atMm() - half, c.groundMm());
+            new Dimensions(canvas, units).single(under, surface, under.plus(aside), surface.plus(aside), d.mm());
+        });
+    }
+
+    private void beams() {
+        for (BeamLine b : platform.beams()) {
+            Optional<Double> met = cut.meets(b.line());
+            if (met.isPresent()) {
+                cutBeam(b, met.get());
+            } else if (isSeenAlong(b)) {
+                seenBeam(b);
+            }
+        }
+    }
+
+    private void cutBeam(BeamLine b, double s) {
+        double a = cut.axes().across(b.line().from());
+        double e = cut.axes().across(b.line().to());
+        double along = b.lengthMm() * (cut.acrossMm() - a) / (e - a);
+        double half = b.timber().breadth().mm() * b.plies() / 2 / cut.axes().sineTo(b.line());
+        levels.topMm(b, along).optional().ifPresent(top -> {
+            double low = top - b.timber().depth().mm();
+            List<Vec> corners = List.of(at(s - half, low), at(s + half, low), at(s + half, top), at(s - half, top));
+            member(b, "beam", Pen.WIDE, Colour.TIMBER, corners);
+            Canvas.Figure figure = canvas.figure("plies", "");
+            for (int i = 0; i < b.plies(); i++) {
+                double left = s - half + 2 * half * i / b.plies();
+                double right = s - half + 2 * half * (i + 1) / b.plies();
+                figure.line(Pen.THIN, at(left, low), at(right, top)).line(Pen.THIN, at(left, top), at(right, low));
+                figure.line(Pen.THIN, at(right, low), at(right, top));
+            }
+            note(
+                    callouts.on(b),
+                    name(b.label(), "beam ") + ": " + key.beam(b),
+                    at(s, (low + top) / 2),
+                    fit.scale().onSheet(half));
+            supports.put(s, low);
+        });
+    }
+
+    private void seenBeam(BeamLine b) {
+        Derived<Double> first = levels.topMm(b, 0);
+        Derived<Double> last = levels.topMm(b, b.lengthMm());
+        if (!first.isKnown() || !last.isKnown()) {
+            return;
+        }
+        double depth = b.timber().depth().mm();
+        double a = cut.axes().along(b.line().from());
+        double e = cut.axes().along(b.line().to());
+        member(
+                b,
+                "beam",
+                Pen.NARROW,
+                Colour.TIMBER,
+                List.of(at(a, first.get()), at(e, last.get()), at(e, last.get() - depth), at(a, first.get() - depth)));
+        note(
+                callouts.on(b),
+                name(b.label(), "beam ") + ": " + key.beam(b),
+                at((a + e) / 2, (first.get() + last.get()) / 2 - depth / 2),
+                fit.scale().onSheet(depth / 2));
+    }
+
+    private void ledger(LedgerLine l) {
+        cut.meets(l.line()).ifPresent(s -> {
+            Optional<Double> joistsTop = levels.joistsTopMm(cut.point(s)).optional();
+            double below = platform.platform()
+                    .ledger()
+                    .filter(d -> d.joists() == JoistSeating.ON_TOP)
+                    .flatMap(d -> platform.joists().stream().findFirst())
+                    .map(j -> j.timber().depth().mm())
+                    .orElse(0.0);
+            joistsTop.ifPresent(t -> {
+                double top = t - below;
+                double low = top - l.timber().depth().mm();
+                double half = l.timber().breadth().mm() / 2;
+                member(
+                        l,
+                        "ledger",
+                        Pen.WIDE,
+                        Colour.TIMBER,
+                        List.of(at(s - half, low), at(s + half, low), at(s + half, top), at(s - half, top)));
+                note(
+                        callouts.on(l),
+                        "ledger " + key.timber(l.timber()),
+                        at(s, low),
+                        fit.scale().onSheet(half));
+                supports.put(s, low);
+            });
+        });
+    }
+
+    private void joists() {
+        List<JoistLine> along = platform.joists().stream()
+                .filter(j -> cut.axes().isParallel(j.line()))
+                .filter(j -> cut.axes().along(j.line().from()) < cut.toMm()
+                        && cut.axes().along(j.line().to()) > cut.fromMm())
+                .sorted(Comparator.comparingDouble(j -> off(j.line().from())))
+                .toList();
+        SortedSet<Integer> numbers = new TreeSet<>();
+        platform.joists().forEach(j -> numbers.addAll(callouts.on(j)));
+        if (!along.isEmpty()) {
+            JoistLine j = along.get(0);
+            double a = cut.axes().along(j.line().from());
+            double e = cut.axes().along(j.line().to());
+            joist(j, Math.min(a, e), Math.max(a, e), Pen.WIDE);
+            Vec anchor = at(
+                    a + (e - a) * 0.4,
+                    joistTop(a + (e - a) * 0.4) - j.timber().depth().mm() / 2);
+            note(
+                    numbers,
+                    key.joists(platform).orElseThrow(),
+                    anchor,
+                    fit.scale().onSheet(j.timber().depth().mm() / 2));
+            return;
+        }
+        List<JoistLine> met = platform.joists().stream()
+                .filter(j -> cut.meets(j.line()).isPresent())
+                .toList();
+        for (JoistLine j : met) {
+            double s = cut.meets(j.line()).orElseThrow();
+            double half = j.timber().breadth().mm() / 2 / cut.axes().sineTo(j.line());
+            joist(j, s - half, s + half, Pen.NARROW);
+            double low = joistTop(s) - j.timber().depth().mm();
+            canvas.figure("end-grain", "")
+                    .line(Pen.THIN, at(s - half, low), at(s + half, joistTop(s)))
+                    .line(Pen.THIN, at(s - half, joistTop(s)), at(s + half, low));
+        }
+        met.stream().skip(met.size() / 3).findFirst().ifPresent(j -> {
+            double s = cut.meets(j.line()).orElseThrow();
+            note(
+                    numbers,
+                    key.joists(platform).orElseThrow(),
+                    at(s, joistTop(s) - j.timber().depth().mm()),
+                    0);
+        });
+    }
+
+    private double joistTop(double alongMm) {
+        return top(alongMm) - boardsDepth();
+    }
+
+    private void joist(JoistLine j, double a, double e, Pen pen) {
+        double depth = j.timber().depth().mm();
+        member(
+                j,
+                "joist",
+                pen,
+                Colour.TIMBER,
+                List.of(
+                        at(a, joistTop(a)),
+                        at(e, joistTop(e)),
+                        at(e, joistTop(e) - depth),
+                        at(a, joistTop(a) - depth)));
+    }
+
+    private void boards() {
+        platform.boards().ifPresent(b -> {
+            double from = cut.fromMm();
+            double to = cut.toMm();
+            double depth = boardsDepth();
+            member(
+                    b,
+                    "boards",
+                    Pen.NARROW,
+                    Colour.PAPER,
+                    List.of(
+                            at(from, top(from)),
+                            at(to, top(to)),
+                            at(to, top(to) - depth),
+                            at(from, top(from) - depth)));
+            double pitch =
+                    b.timber().breadth().mm() + b.boards().gap().map(Length::mm).orElse(0.0);
+            Axes boards = Axes.of(b.boards().direction());
+            boolean isCut = Math.abs(boards.dx() * cut.axes().dx()
+                            + boards.dy() * cut.axes().dy())
+                    < 0.02;
+            if (isCut && fit.scale().onSheet(pitch) > LEAST_BOARD) {
+                Canvas.Figure figure = canvas.figure("boards", "");
+                for (double s = from + pitch; s < to; s += pitch) {
+                    figure.line(Pen.THIN, at(s, top(s)), at(s, top(s) - depth));
+                }
+            }
+            double s = from + (to - from) * 0.62;
+            note(callouts.on(b), "boards " + key.timber(b.timber()), at(s, top(s)), 0.5);
+        });
+    }
+
+    /** What stands at one end of the cut: its edge with the drop, the guard, the level. */
+    private void end(double s, int side) {
+        PlanPoint place = cut.point(s);
+        level(place, top(s), "");
+        Optional<EdgeRun> edge = platform.edges().stream()
+                .filter(e -> distance(e.line(), place) <= ON_EDGE_MM)
+                .max(Comparator.comparingDouble(e -> cut.axes().sineTo(e.line())));
+        if (edge.flatMap(EdgeRun::edgeKind).filter(EdgeKind.WALL::equals).isPresent()) {
+            return;
+        }
+        edge.flatMap(EdgeRun::guard).ifPresent(g -> guard(edge.get(), g, s, side));
+        groundAt(s).filter(g -> g < top(s)).ifPresent(g -> {
+            Vec aside = new Vec(side * DROP_OFFSET, 0);
+            Vec low = at(s, g);
+            Vec high = at(s, top(s));
+            new Dimensions(canvas, units).single(low, high, low.plus(aside), high.plus(aside), top(s) - g);
+        });
+        edge.filter(callouts::fails).ifPresent(e -> note(callouts.on(e), e.label(), at(s, top(s) - boardsDepth()), 1));
+    }
+
+    private static double distance(PlanLine line, PlanPoint p) {
+        Axes d = Axes.of(line);
+        double along = Math.max(d.along(line.from()), Math.min(d.along(line.to()), d.along(p)));
+        double dx = along - d.along(p);
+        double dy = d.across(line.from()) - d.across(p);
+        return Math.sqrt(dx * dx + dy * dy);
+    }
+
+    private void guard(EdgeRun edge, Guard g, double s, int side) {
+        Optional<Double> height = g.height().map(Length::mm);
+        if (height.isEmpty()) {
+            return;
+        }
+        SortedSet<Integer> numbers = new TreeSet<>();
+        platform.guards().stream()
+                .filter(r -> r.guard().id().equals(g.id()))
+                .forEach(r -> numbers.addAll(callouts.on(r)));
+        boolean fails = !numbers.isEmpty();
+        double width = g.posts()
+                .map(p -> deck.layout().submission().timber(p.timber()).depth().mm())
+                .orElse(GUARD_POST_MM);
+        double inner = s - side * width;
+        List<Vec> corners = List.of(
+                at(s, top(s)), at(s, top(s) + height.get()), at(inner, top(s) + height.get()), at(inner, top(s)));
+        Canvas.Figure figure = canvas.figure(css("guard", fails), g.displayLabel());
+        figure.polygon(Pen.of(Pen.NARROW, fails), Colour.TIMBER, corners);
+        if (fails) {
+            figure.hatch(corners);
+        }
+        Vec aside = new Vec(side * DROP_OFFSET, 0);
+        new Dimensions(canvas, units)
+                .single(
+                        corners.get(0),
+                        corners.get(1),
+                        corners.get(0).plus(aside),
+                        corners.get(1).plus(aside),
+                        height.get());
+        note(numbers, g.displayLabel(), at(inner, top(s) + height.get() * 0.7), 0);
+    }
+
+    private void chains() {
+        List<Double> stops = new ArrayList<>();
+        for (double s : supports.keySet()) {
+            stops.add(s);
+        }
+        List<Double> all = new ArrayList<>(List.of(cut.fromMm()));
+        stops.stream()
+                .filter(s -> s > cut.fromMm() && s < cut.toMm())
+                .filter(s -> s - all.get(all.size() - 1) > ON_EDGE_MM && cut.toMm() - s > ON_EDGE_MM)
+                .forEach(all::add);
+        all.add(cut.toMm());
+        chain(all, FIRST_CHAIN);
+        if (all.size() > 2) {
+            chain(List.of(cut.fromMm(), cut.toMm()), FIRST_CHAIN + Dimensions.BETWEEN_CHAINS);
+        }
+    }
+
+    private void chain(List<Double> stops, double below) {
+        Vec down = new Vec(0, below);
+        List<Double> mm = new ArrayList<>();
+        for (int i = 1; i < stops.size(); i++) {
+            mm.add(stops.get(i) - stops.get(i - 1));
+        }
+        List<Vec> feet = stops.stream().map(s -> at(s, lowMm)).toList();
+        new Dimensions(canvas, units)
+                .chain(feet, feet.stream().map(f -> f.plus(down)).toList(), mm);
+    }
+}
