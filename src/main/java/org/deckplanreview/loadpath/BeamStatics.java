@@ -117,7 +117,10 @@ final class BeamStatics {
     private MemberDiagrams.Place place(
             Loads loads, double from, double to, double behind, List<ActionFactors> alternatives) {
         Extremes moment = responses.extremes(loads, r -> r.between(from, to).momentAfter(behind));
-        Extremes shear = responses.extremes(loads, r -> r.between(from, to).shearAfter(behind));
+        Extremes shear = besideSupport(
+                from + behind,
+                behind,
+                responses.extremes(loads, r -> r.between(from, to).shearAfter(behind)));
         Extremes deflection = responses.extremes(
                 loads,
                 r -> r.between(from, to)
@@ -127,6 +130,12 @@ final class BeamStatics {
                 reach(moment, alternatives),
                 reach(shear, alternatives),
                 reach(deflection, alternatives));
+    }
+
+    /** With the concentrated load just beside the support all of it passes between them. */
+    private Extremes besideSupport(double at, double behind, Extremes shear) {
+        double load = actions.concentratedN();
+        return frame.seats().placesMm().contains(at) ? shear.orConcentrated(behind > 0 ? -load : load) : shear;
     }
 
     private static MemberDiagrams.Reach reach(Extremes e, List<ActionFactors> alternatives) {

@@ -2,6 +2,7 @@ package org.deckplanreview.rendering.drawing;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.deckplanreview.layout.Subject;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
+import org.deckplanreview.ruleset.Obligation;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
@@ -58,8 +60,17 @@ final class Callouts {
         return worst.getOrDefault(place(subject), new TreeSet<>());
     }
 
-    boolean fails(Subject subject) {
-        return !on(subject).isEmpty();
+    Mark mark(Subject subject) {
+        return mark(on(subject));
+    }
+
+    /** That of the worst of findings. */
+    Mark mark(Collection<Integer> some) {
+        return some.stream().map(this::mark).max(Comparator.naturalOrder()).orElse(Mark.NONE);
+    }
+
+    Mark mark(int number) {
+        return failing.get(number).obligation() == Obligation.SHALL ? Mark.FAILING : Mark.ADVISED;
     }
 
     private static Place place(Subject s) {

@@ -8,12 +8,14 @@ import java.util.Optional;
 final class Canvas {
 
     private static final int CIRCLE_CORNERS = 24;
-    private static final double HATCH_MM = 1.8;
+    private static final double FAILING_HATCH_MM = 1.8;
+    private static final double ADVISED_HATCH_MM = 3;
 
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Segment> strokes = new ArrayList<>();
     private final List<Wanted> wanted = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> keptClear = new ArrayList<>();
 
     /** Shapes that belong together, in the order in which they are drawn. */
     final class Figure {
@@ -56,15 +58,21 @@ final class Canvas {
             return this;
         }
 
-        /** Hatching of what does not comply. */
-        Figure hatch(List<Vec> convex) {
-            Hatch.lines(convex, HATCH_MM).forEach(s -> line(Pen.FAILING_HATCH, s.a(), s.b()));
+        /** Hatching by the findings; labels need not keep clear of it. */
+        Figure hatch(Mark mark, List<Vec> convex) {
+            switch (mark) {
+                case FAILING ->
+                    Hatch.rising(convex, FAILING_HATCH_MM).forEach(s -> own.add(new Shape.Line(Pen.FAILING_HATCH, s)));
+                case ADVISED ->
+                    Hatch.falling(convex, ADVISED_HATCH_MM).forEach(s -> own.add(new Shape.Line(Pen.ADVISED_HATCH, s)));
+                case NONE -> {}
+            }
             return this;
         }
 
         /** Hatching of ground, walls and the like. */
         Figure hatch(List<Vec> convex, double apartMm) {
-            Hatch.lines(convex, apartMm).forEach(s -> line(Pen.THIN, s.a(), s.b()));
+            Hatch.rising(convex, apartMm).forEach(s -> line(Pen.THIN, s.a(), s.b()));
             return this;
         }
 
@@ -108,14 +116,14 @@ final class Canvas {
         wanted.add(label);
     }
 
-    /** A rectangle that no label may cover. */
-    void reserve(Box box) {
-        taken.add(box);
+    /** A symbol that no label may cover. */
+    void keepClear(Box box) {
+        keptClear.add(box);
     }
 
     /** Finds places for the labels; those that found none are returned. */
     List<Wanted> placeLabels(Box area) {
-        LabelPlacer placer = new LabelPlacer(area, strokes, taken);
+        LabelPlacer placer = new LabelPlacer(area, strokes, taken, keptClear);
         placer.place(wanted);
         placer.placed().forEach(p -> shapes.add(p.shape()));
         return placer.omitted();

@@ -8,6 +8,7 @@ final class Colour {
     static final String PAPER = "#ffffff";
     static final String TIMBER = "#efeae0";
     static final String CONCRETE = "#e6e6e6";
+    static final String SHADE = "#c9c9c9";
     static final String NONE = "none";
 
     private Colour() {}

@@ -33,8 +33,9 @@ final class Column {
     }
 
     void heading(String text) {
+        y += BETWEEN / 2;
+        figure.line(Pen.NARROW, new Vec(box.left(), y), new Vec(box.right(), y));
         y += BETWEEN;
-        figure.line(Pen.NARROW, new Vec(box.left(), y - BETWEEN), new Vec(box.right(), y - BETWEEN));
         lines(List.of(Lettering.fitted(text, room(), Lettering.SIZE)), 0);
     }
 
@@ -50,10 +51,10 @@ final class Column {
         return Lettering.wrapped(text, room() - indent(number), Lettering.SIZE).size();
     }
 
-    void numbered(int number, String text) {
+    void numbered(int number, Mark mark, String text) {
         double width = indent(number) - GAP;
         Vec start = new Vec(box.left() + PAD, y + Lettering.LINE / 2);
-        pills.add(new Shape.Group("callout-key", "", PlacedLabel.pill("" + number, start, width)));
+        pills.add(new Shape.Group("callout-key", "", PlacedLabel.pill("" + number, mark, start, width)));
         lines(Lettering.wrapped(text, room() - indent(number), Lettering.SIZE), indent(number));
     }
 

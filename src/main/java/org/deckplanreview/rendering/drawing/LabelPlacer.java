@@ -43,8 +43,9 @@ final class LabelPlacer {
             new Vec(EIGHTH_SINE, EIGHTH_COSINE),
             new Vec(-EIGHTH_SINE, EIGHTH_COSINE));
 
-    private static final double INK_COST = 1.2;
-    private static final double CROSSING_COST = 1.0;
+    private static final double INK_COST = 0.6;
+    private static final double CROSSING_COST = 1.5;
+    private static final double OTHER_ANCHOR_COST = 0.7;
     private static final double SHIFT_COST = 6;
     private static final double LIFT_COST = 5;
     private static final int MOST_LIFTS = 4;
@@ -55,14 +56,20 @@ final class LabelPlacer {
     private final Box area;
     private final Ink ink;
     private final List<Box> taken;
+    private final List<Box> keptClear;
     private final List<Segment> leaders = new ArrayList<>();
     private final List<PlacedLabel> placed = new ArrayList<>();
     private final List<Wanted> omitted = new ArrayList<>();
 
-    LabelPlacer(Box area, List<Segment> strokes, List<Box> taken) {
+    /**
+     * @param taken by text, which leaders do not cross either
+     * @param keptClear where no label may lie but leaders may begin
+     */
+    LabelPlacer(Box area, List<Segment> strokes, List<Box> taken, List<Box> keptClear) {
         this.area = area;
         this.ink = new Ink(strokes);
         this.taken = new ArrayList<>(taken);
+        this.keptClear = List.copyOf(keptClear);
     }
 
     /** A place that a label could have. */
@@ -103,6 +110,7 @@ final class LabelPlacer {
         Box wide = label.box().grownBy(APART);
         return label.box().within(area)
                 && taken.stream().noneMatch(wide::overlaps)
+                && keptClear.stream().noneMatch(label.box()::overlaps)
                 && leaders.stream().noneMatch(l -> wide.inside(l) > 0)
                 && label.leader()
                         .filter(l -> taken.stream().anyMatch(t -> t.inside(l) > 0)
@@ -123,17 +131,19 @@ final class LabelPlacer {
         Box size = PlacedLabel.size(wanted);
         List<Candidate> all = new ArrayList<>();
         for (double distance : DISTANCES) {
-            for (Vec d : DIRECTIONS) {
-                Vec centre = wanted.anchor()
-                        .along(d, wanted.clearMm() + distance)
-                        .plus(new Vec(d.x() * size.halfLength(), d.y() * size.halfHeight()));
-                Box box = new Box(centre, Vec.RIGHT, size.halfLength(), size.halfHeight());
-                Vec end = box.nearest(wanted.anchor());
-                boolean far = end.minus(wanted.anchor()).length() > wanted.clearMm() + LEADER_FROM;
-                all.add(new Candidate(
-                        new PlacedLabel(
-                                wanted, box, far ? Optional.of(new Segment(wanted.anchor(), end)) : Optional.empty()),
-                        distance + (far ? LEADER_FROM : 0)));
+            for (int i = 0; i < wanted.anchors().size(); i++) {
+                Vec anchor = wanted.anchors().get(i);
+                for (Vec d : DIRECTIONS) {
+                    Vec centre = anchor.along(d, wanted.clearMm() + distance)
+                            .plus(new Vec(d.x() * size.halfLength(), d.y() * size.halfHeight()));
+                    Box box = new Box(centre, Vec.RIGHT, size.halfLength(), size.halfHeight());
+                    Vec end = box.nearest(anchor);
+                    boolean far = end.minus(anchor).length() > wanted.clearMm() + LEADER_FROM;
+                    all.add(new Candidate(
+                            new PlacedLabel(
+                                    wanted, box, far ? Optional.of(new Segment(anchor, end)) : Optional.empty()),
+                            distance + (far ? LEADER_FROM : 0) + i * OTHER_ANCHOR_COST));
+                }
             }
         }
         return all;
@@ -146,7 +156,7 @@ final class LabelPlacer {
         Vec up = along.left();
         double lift = size.halfHeight() + ABOVE;
         double aside = wanted.clearMm() + size.halfLength() + APART;
-        List<Candidate> all = new ArrayList<>();
+        List<Candidate> all = new ArrayList<>(upright(wanted, size));
         all.add(on(wanted, size, 0, lift, size.halfLength() > wanted.clearMm() ? LIFT_COST : 0));
         all.add(on(wanted, size, 0, -lift, LIFT_COST));
         for (int n = 1; n <= MOST_LIFTS; n++) {
@@ -165,10 +175,26 @@ final class LabelPlacer {
         return all;
     }
 
+    /** Beside a line that is not level, read from below. */
+    private static List<Candidate> upright(Wanted wanted, Box size) {
+        List<Candidate> all = new ArrayList<>();
+        if (!wanted.along().equals(Vec.RIGHT)) {
+            for (int sign : new int[] {1, -1}) {
+                Vec centre = anchor(wanted).plus(new Vec(sign * (size.halfLength() + 2 * APART), 0));
+                Box box = new Box(centre, Vec.RIGHT, size.halfLength(), size.halfHeight());
+                all.add(new Candidate(new PlacedLabel(wanted, box, Optional.empty()), LIFT_COST - 1));
+            }
+        }
+        return all;
+    }
+
+    private static Vec anchor(Wanted wanted) {
+        return wanted.anchors().get(0);
+    }
+
     private static Candidate on(Wanted wanted, Box size, double shift, double lift, double cost) {
-        Vec centre = wanted.anchor()
-                .along(wanted.along(), shift)
-                .along(wanted.along().left(), lift);
+        Vec centre =
+                anchor(wanted).along(wanted.along(), shift).along(wanted.along().left(), lift);
         Box box = new Box(centre, wanted.along(), size.halfLength(), size.halfHeight());
         return new Candidate(new PlacedLabel(wanted, box, Optional.empty()), cost);
     }
@@ -176,7 +202,7 @@ final class LabelPlacer {
     private static Candidate led(Wanted wanted, Box size, double shift, double lift, double cost) {
         Candidate c = on(wanted, size, shift, lift, cost);
         Box box = c.label().box();
-        Segment leader = new Segment(wanted.anchor(), box.nearest(wanted.anchor()));
+        Segment leader = new Segment(anchor(wanted), box.nearest(anchor(wanted)));
         return new Candidate(new PlacedLabel(wanted, box, Optional.of(leader)), cost);
     }
 }

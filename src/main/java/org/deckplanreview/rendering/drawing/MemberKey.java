@@ -47,7 +47,8 @@ final class MemberKey {
                                 .map(g -> ", gap " + units.length(g.mm()))
                                 .orElse("")));
         joists(p).ifPresent(lines::add);
-        grouped(p.beams(), BeamLine::id, this::beam).forEach((what, ids) -> lines.add("Beam " + ids + ": " + what));
+        grouped(p.beams(), BeamLine::id, this::beam)
+                .forEach((what, ids) -> lines.add((ids.contains(",") ? "Beams " : "Beam ") + ids + ": " + what));
         p.ledger().ifPresent(l -> lines.add("Ledger " + timber(l.timber())));
         grouped(p.posts(), PostPlace::id, q -> timber(q.timber())).forEach((what, ids) -> lines.add("Posts " + what));
         grouped(p.footings(), f -> f.footing().id(), this::footing)
@@ -68,7 +69,7 @@ final class MemberKey {
                         + (spacing > 0 ? " at " + units.length(spacing) : ""));
     }
 
-    String beam(BeamLine b) {
+    private String beam(BeamLine b) {
         return (b.plies() > 1 ? b.plies() + " × " : "") + timber(b.timber());
     }
 
@@ -84,9 +85,17 @@ final class MemberKey {
                 + (f.kind() == FootingKind.EMBEDDED_POST ? ", post embedded" : "");
     }
 
-    String timber(Timber t) {
-        return units.section(t.breadth().mm(), t.depth().mm())
-                + t.strengthClass().map(c -> " " + c).orElse("");
+    /** Plies and their section. */
+    String plies(BeamLine b) {
+        return (b.plies() > 1 ? b.plies() + " × " : "") + section(b.timber());
+    }
+
+    String section(Timber t) {
+        return units.section(t.breadth().mm(), t.depth().mm());
+    }
+
+    private String timber(Timber t) {
+        return section(t) + t.strengthClass().map(c -> " " + c).orElse("");
     }
 
     /** What members are, with the ids of those that are so, in the order of the first of each. */

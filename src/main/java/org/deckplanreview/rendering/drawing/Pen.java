@@ -26,7 +26,9 @@ enum Pen {
     /** Members that do not comply and lie below. */
     FAILING_HIDDEN(0.7, Colour.FAILING, 6, 2),
     /** Hatching of what does not comply. */
-    FAILING_HATCH(0.25, Colour.FAILING);
+    FAILING_HATCH(0.25, Colour.FAILING),
+    /** Hatching of what is not as recommended. */
+    ADVISED_HATCH(0.18, Colour.QUIET);
 
     private final double widthMm;
     private final String colour;
@@ -50,13 +52,5 @@ enum Pen {
     /** In mm; blank for a continuous line. */
     String dashes() {
         return dashes;
-    }
-
-    /** For outlines seen or hidden, of members that comply or do not. */
-    static Pen of(Pen usual, boolean fails) {
-        if (!fails) {
-            return usual;
-        }
-        return usual == HIDDEN ? FAILING_HIDDEN : FAILING;
     }
 }

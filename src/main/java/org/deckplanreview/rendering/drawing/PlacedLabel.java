@@ -51,8 +51,8 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
             double drop = (TextWidths.ASCENT - TextWidths.DESCENT) / 2 * Lettering.SIZE;
             shapes.add(new Shape.Text(
                     wanted.lines().get(0),
-                    box.centre().along(wanted.along().left(), -drop),
-                    wanted.along(),
+                    box.centre().along(box.along().left(), -drop),
+                    box.along(),
                     Lettering.SIZE,
                     true,
                     Colour.INK));
@@ -62,7 +62,14 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
         double left = box.left();
         double callout = calloutWidth(wanted);
         if (callout > 0) {
-            shapes.add(callout(wanted.callout(), new Vec(left, box.centre().y()), callout));
+            shapes.add(new Shape.Group(
+                    wanted.mark().css("callout"),
+                    "",
+                    pill(
+                            wanted.callout(),
+                            wanted.mark(),
+                            new Vec(left, box.centre().y()),
+                            callout)));
             left += callout + PAD;
         }
         double block = LINE_HEIGHT + (wanted.lines().size() - 1) * Lettering.LINE;
@@ -74,32 +81,28 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
         return new Shape.Group("label", wanted.title(), shapes);
     }
 
-    /** Numbers on a dark ground with round ends. */
-    private static Shape callout(String numbers, Vec leftMiddle, double width) {
-        return new Shape.Group("callout", "", pill(numbers, leftMiddle, width));
-    }
-
-    static List<Shape> pill(String numbers, Vec leftMiddle, double width) {
+    /** Numbers in a shape with round ends: on a dark ground for what does not comply, in a ring for what is recommended. */
+    static List<Shape> pill(String numbers, Mark mark, Vec leftMiddle, double width) {
         double r = CALLOUT_HEIGHT / 2;
         Vec first = leftMiddle.plus(new Vec(r, 0));
         Vec last = leftMiddle.plus(new Vec(width - r, 0));
+        Vec up = new Vec(0, -r);
         double drop = (TextWidths.ASCENT - TextWidths.DESCENT) / 2 * Lettering.SIZE;
+        boolean dark = mark == Mark.FAILING;
+        String fill = dark ? Colour.FAILING : Colour.PAPER;
+        Pen pen = dark ? Pen.FAILING_HATCH : Pen.NARROW;
         return List.of(
-                new Shape.Circle(Pen.NARROW, Colour.FAILING, first, r),
-                new Shape.Circle(Pen.NARROW, Colour.FAILING, last, r),
-                new Shape.Area(
-                        Colour.FAILING,
-                        List.of(
-                                first.plus(new Vec(0, -r)),
-                                last.plus(new Vec(0, -r)),
-                                last.plus(new Vec(0, r)),
-                                first.plus(new Vec(0, r)))),
+                new Shape.Circle(pen, fill, first, r),
+                new Shape.Circle(pen, fill, last, r),
+                new Shape.Area(fill, List.of(first.plus(up), last.plus(up), last.minus(up), first.minus(up))),
+                new Shape.Line(pen, new Segment(first.plus(up), last.plus(up))),
+                new Shape.Line(pen, new Segment(first.minus(up), last.minus(up))),
                 new Shape.Text(
                         numbers,
                         first.middle(last).plus(new Vec(0, drop)),
                         Vec.RIGHT,
                         Lettering.SIZE,
                         true,
-                        Colour.PAPER));
+                        dark ? Colour.PAPER : Colour.INK));
     }
 }

@@ -17,7 +17,7 @@ import org.deckplanreview.submission.PlanPoint;
  */
 final class PlanDimensions {
 
-    private static final double FIRST_CHAIN = 13;
+    private static final double FIRST_CHAIN = 16;
     private static final double LAST_CHAIN = 6;
     private static final double SIDE_OFFSET = 12;
     private static final double BEAM_OFFSET = 5;

@@ -1,10 +1,13 @@
 package org.deckplanreview.rendering.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
@@ -36,6 +39,7 @@ import org.deckplanreview.submission.Wall;
  */
 final class PlanDrawing {
 
+    private static final double GOOD_SCALE = 50;
     private static final double LABEL_ROOM = 20;
     private static final double LABEL_WIDTH = 46;
     private static final double SHORT_LABEL = 30;
@@ -48,14 +52,17 @@ final class PlanDrawing {
     private static final double CENTRE_BEYOND = 2;
     private static final double DATUM = 1.5;
     private static final double DATUM_ARROW = 9;
-    private static final double SECTION_MARK = 7;
+    private static final double SECTION_MARK = 6;
     private static final double WALL_HATCH = 1.6;
+    private static final double ROUNDING = 1e-9;
+    private static final int MOST_ANCHORS = 24;
 
     private final DrawnDeck deck;
     private final Layout layout;
     private final ShownUnits units;
     private final Callouts callouts;
     private final Canvas canvas = new Canvas();
+    private final MarkedCanvas marked;
     private final MemberKey key;
     private final PlanDimensions dimensions;
     private final Fit fit;
@@ -66,6 +73,7 @@ final class PlanDrawing {
         this.layout = deck.layout();
         this.units = ShownUnits.of(layout.submission().units());
         this.callouts = new Callouts(deck.report());
+        this.marked = new MarkedCanvas(canvas, callouts);
         this.key = new MemberKey(units);
         this.dimensions = new PlanDimensions(layout);
         List<PlanPoint> all = extent();
@@ -75,7 +83,8 @@ final class PlanDrawing {
         double high = all.stream().mapToDouble(PlanPoint::yMm).max().orElseThrow();
         double leftRoom = dimensions.roomBeside();
         double lowRoom = dimensions.roomBelow();
-        this.fit = Fit.of(units.scales(), right - left, high - low, leftRoom + LABEL_ROOM, lowRoom + LABEL_ROOM);
+        this.fit = Fit.of(
+                units.scales(), GOOD_SCALE, right - left, high - low, leftRoom + LABEL_ROOM, lowRoom + LABEL_ROOM);
         Box area = fit.format().area();
         double spareX = 2 * area.halfLength() - fit.scale().onSheet(right - left) - leftRoom - LABEL_ROOM;
         double spareY = 2 * area.halfHeight() - fit.scale().onSheet(high - low) - lowRoom - LABEL_ROOM;
@@ -149,28 +158,24 @@ final class PlanDrawing {
         sectionMark(p);
     }
 
-    private static String css(String kind, boolean fails) {
-        return fails ? kind + " does-not-comply" : kind;
-    }
-
     private void joists(PlatformLayout p) {
+        SortedSet<Integer> numbers = new TreeSet<>();
         for (JoistLine j : p.joists()) {
-            boolean fails = callouts.fails(j);
-            List<Vec> strip = view.strip(j.line(), j.timber().breadth().mm());
-            Canvas.Figure figure = canvas.figure(css("joist", fails), j.label());
-            figure.polygon(Pen.of(Pen.NARROW, fails), Colour.TIMBER, strip);
-            if (fails) {
-                figure.hatch(strip);
-            }
+            marked.part(
+                    j,
+                    "joist",
+                    Pen.NARROW,
+                    Colour.TIMBER,
+                    view.strip(j.line(), j.timber().breadth().mm()));
+            numbers.addAll(callouts.on(j));
         }
-        SortedSet<Integer> all = new TreeSet<>();
-        p.joists().forEach(j -> all.addAll(callouts.on(j)));
-        Optional<JoistLine> named = p.joists().stream()
-                .filter(j -> !callouts.worstOn(j).isEmpty())
-                .findFirst()
-                .or(() -> p.joists().stream().skip(p.joists().size() / 3).findFirst());
-        named.ifPresent(
-                j -> note(callouts.callout(all), List.of(key.joists(p).orElseThrow()), "", onLine(j.line(), 0.3), 0));
+        List<Vec> anchors = p.joists().stream()
+                .sorted(Comparator.comparing(j -> callouts.worstOn(j).isEmpty()))
+                .filter(j -> numbers.isEmpty() || !callouts.on(j).isEmpty())
+                .flatMap(j -> Stream.of(onLine(j.line(), 0.5), onLine(j.line(), 0.2), onLine(j.line(), 0.8)))
+                .limit(MOST_ANCHORS)
+                .toList();
+        key.joists(p).ifPresent(text -> marked.note(numbers, List.of(text), "", 0, anchors));
     }
 
     private Vec onLine(PlanLine line, double fraction) {
@@ -178,72 +183,50 @@ final class PlanDrawing {
         return a.plus(view.at(line.to()).minus(a).times(fraction));
     }
 
-    private void note(String callout, List<String> lines, String title, Vec anchor, double clear) {
-        canvas.label(Wanted.note(callout, lines, title, anchor, clear));
-    }
-
-    /** A name as it is lettered, in so much room. */
-    private static String lettered(String name, double room) {
-        return Lettering.fitted(name, room, Lettering.SIZE);
-    }
-
-    /** The whole of names of which at least one is cut; blank otherwise. */
-    private static String whole(String... names) {
-        boolean isCut = Stream.of(names).anyMatch(n -> !lettered(n, SHORT_LABEL).equals(n));
-        return isCut ? Lettering.plain(String.join(", ", names)) : "";
+    private List<Vec> onLine(PlanLine line, double... fractions) {
+        return DoubleStream.of(fractions).mapToObj(f -> onLine(line, f)).toList();
     }
 
     private void ledger(LedgerLine l) {
-        boolean fails = callouts.fails(l);
-        List<Vec> strip = view.strip(l.line(), l.timber().breadth().mm());
-        Canvas.Figure figure = canvas.figure(css("ledger", fails), l.label());
-        figure.polygon(Pen.of(Pen.NARROW, fails), Colour.TIMBER, strip);
-        if (fails) {
-            figure.hatch(strip);
-        }
-        note(
-                callouts.callout(callouts.on(l)),
-                List.of("ledger " + key.timber(l.timber())),
+        marked.part(
+                l,
+                "ledger",
+                Pen.NARROW,
+                Colour.TIMBER,
+                view.strip(l.line(), l.timber().breadth().mm()));
+        marked.note(
+                callouts.on(l),
+                List.of("ledger " + key.section(l.timber())),
                 "",
-                onLine(l.line(), 0.6),
-                0);
+                0,
+                onLine(l.line(), 0.65, 0.35, 0.8, 0.2));
     }
 
     private void beam(BeamLine b, Platform platform) {
-        boolean fails = callouts.fails(b);
         boolean below =
                 platform.beams().stream().anyMatch(s -> s.id().equals(b.id()) && s.joists() == JoistSeating.ON_TOP);
-        double ply = b.timber().breadth().mm();
-        List<Vec> strip = view.strip(b.line(), ply * b.plies());
-        Pen pen = Pen.of(below ? Pen.HIDDEN : Pen.NARROW, fails);
-        Canvas.Figure figure = canvas.figure(css("beam", fails), b.label());
-        figure.polygon(pen, Colour.NONE, strip);
+        List<Vec> strip = view.strip(b.line(), b.timber().breadth().mm() * b.plies());
+        Canvas.Figure figure = marked.part(b, "beam", below ? Pen.HIDDEN : Pen.NARROW, Colour.NONE, strip);
         for (int i = 1; i < b.plies(); i++) {
             Vec aside = strip.get(3).minus(strip.get(0)).times((double) i / b.plies());
             figure.line(Pen.THIN, strip.get(0).plus(aside), strip.get(1).plus(aside));
         }
-        if (fails) {
-            figure.hatch(strip);
-        }
-        note(
-                callouts.callout(callouts.on(b)),
-                List.of(lettered(name(b.label(), "beam "), SHORT_LABEL) + ": " + key.beam(b)),
-                whole(b.label()),
-                onLine(b.line(), b.spans().isEmpty() ? 0.5 : middleOfLastSpan(b)),
-                0);
+        String name = MarkedCanvas.name(b.label(), "beam ");
+        marked.note(
+                callouts.on(b),
+                List.of(MarkedCanvas.lettered(name, SHORT_LABEL) + ": " + key.plies(b)),
+                MarkedCanvas.whole(SHORT_LABEL, name),
+                0,
+                betweenPosts(b));
     }
 
-    private static double middleOfLastSpan(BeamLine b) {
-        return b.spans().stream()
-                .filter(s -> !s.isCantilever())
-                .reduce((first, last) -> last)
-                .map(s -> (s.fromMm() + s.toMm()) / 2 / b.lengthMm())
-                .orElse(0.5);
-    }
-
-    /** Without the kind in front, which the drawing shows. */
-    private static String name(String label, String kind) {
-        return label.startsWith(kind) ? label.substring(kind.length()) : label;
+    /** The middles of the spans, else of the beam, then its ends. */
+    private List<Vec> betweenPosts(BeamLine b) {
+        Stream<Double> middles =
+                b.spans().stream().filter(s -> !s.isCantilever()).map(s -> (s.fromMm() + s.toMm()) / 2);
+        return Stream.concat(middles, Stream.of(b.lengthMm() / 2, b.lengthMm(), 0.0))
+                .map(mm -> onLine(b.line(), mm / b.lengthMm()))
+                .toList();
     }
 
     private void brace(BraceLine b, PlatformLayout p) {
@@ -256,18 +239,19 @@ final class PlanDrawing {
                     double reach = b.brace().reach().mm();
                     PlanLine line =
                             new PlanLine(at, new PlanPoint(at.xMm() + d.dx() * reach, at.yMm() + d.dy() * reach));
-                    boolean fails = callouts.fails(b);
-                    List<Vec> strip = view.strip(line, b.timber().breadth().mm());
-                    Canvas.Figure figure = canvas.figure(css("brace", fails), b.label());
-                    figure.polygon(Pen.of(Pen.HIDDEN, fails), Colour.NONE, strip);
-                    if (fails) {
-                        figure.hatch(strip);
-                        note(
-                                callouts.callout(callouts.on(b)),
-                                List.of(lettered(b.label(), SHORT_LABEL)),
-                                whole(b.label()),
-                                onLine(line, 0.5),
-                                0);
+                    marked.part(
+                            b,
+                            "brace",
+                            Pen.HIDDEN,
+                            Colour.NONE,
+                            view.strip(line, b.timber().breadth().mm()));
+                    if (callouts.mark(b) != Mark.NONE) {
+                        marked.note(
+                                callouts.on(b),
+                                List.of(MarkedCanvas.lettered(b.label(), SHORT_LABEL)),
+                                MarkedCanvas.whole(SHORT_LABEL, b.label()),
+                                0,
+                                onLine(line, 0.5, 0.8));
                     }
                 });
     }
@@ -281,23 +265,19 @@ final class PlanDrawing {
 
     private void footing(FootingPlace f, PlatformLayout p) {
         place(f, p).ifPresent(at -> {
-            boolean fails = callouts.fails(f);
-            Pen pen = Pen.of(Pen.HIDDEN, fails);
-            Canvas.Figure figure = canvas.figure(css("footing", fails), f.label());
             double breadth = f.footing().breadth().mm();
             double length = f.footing().length().map(Length::mm).orElse(breadth);
             Vec c = view.at(at);
-            List<Vec> around;
+            Canvas.Figure figure;
             if (f.footing().shape() == FootingShape.ROUND) {
                 double radius = fit.scale().onSheet(breadth) / 2;
-                figure.circle(pen, Colour.NONE, c, radius);
-                around = Canvas.around(c, radius);
+                Mark mark = callouts.mark(f);
+                figure = marked.figure(f, "footing")
+                        .circle(mark.pen(Pen.HIDDEN), Colour.NONE, c, radius)
+                        .hatch(mark, Canvas.around(c, radius));
             } else {
-                around = view.rectangle(at, new Axes(1, 0), breadth, length);
-                figure.polygon(pen, Colour.NONE, around);
-            }
-            if (fails) {
-                figure.hatch(around);
+                figure = marked.part(
+                        f, "footing", Pen.HIDDEN, Colour.NONE, view.rectangle(at, new Axes(1, 0), breadth, length));
             }
             double half = fit.scale().onSheet(Math.max(breadth, length)) / 2 + CENTRE_BEYOND;
             figure.line(Pen.CENTRE, c.plus(new Vec(-half, 0)), c.plus(new Vec(half, 0)));
@@ -306,7 +286,6 @@ final class PlanDrawing {
     }
 
     private void post(PostPlace q, PlatformLayout p) {
-        boolean fails = callouts.fails(q);
         Axes along = p.beams().stream()
                 .filter(b -> q.beams().contains(b.id()))
                 .findFirst()
@@ -317,19 +296,21 @@ final class PlanDrawing {
                 along,
                 q.timber().breadth().mm(),
                 q.timber().depth().mm());
-        Canvas.Figure figure = canvas.figure(css("post", fails), q.label());
-        figure.polygon(Pen.of(Pen.HIDDEN, fails), Colour.NONE, corners);
-        if (fails) {
-            figure.hatch(corners);
-        }
+        marked.part(q, "post", Pen.HIDDEN, Colour.NONE, corners);
         SortedSet<Integer> numbers = new TreeSet<>(callouts.on(q));
         q.footing().ifPresent(f -> numbers.addAll(callouts.on(f)));
-        String post = name(q.label(), "post ");
-        String text = q.footing()
-                .map(f -> lettered(post, SHORT_LABEL) + ", " + lettered(name(f.label(), "footing "), SHORT_LABEL))
-                .orElse(lettered(post, SHORT_LABEL));
-        String whole = q.footing().map(f -> whole(q.label(), f.label())).orElse(whole(q.label()));
-        note(callouts.callout(numbers), List.of(text), whole, view.at(q.post().at()), clear(corners));
+        String post = MarkedCanvas.name(q.label(), "post ");
+        List<String> names = q.footing()
+                .map(f -> List.of(post, MarkedCanvas.name(f.label(), "footing ")))
+                .orElse(List.of(post));
+        marked.note(
+                numbers,
+                List.of(names.stream()
+                        .map(n -> MarkedCanvas.lettered(n, SHORT_LABEL))
+                        .collect(Collectors.joining(", "))),
+                MarkedCanvas.whole(SHORT_LABEL, names.toArray(String[]::new)),
+                clear(corners),
+                List.of(view.at(q.post().at())));
     }
 
     private static double clear(List<Vec> corners) {
@@ -345,16 +326,16 @@ final class PlanDrawing {
     }
 
     private void edge(EdgeRun e, PlanArea area) {
-        boolean fails = callouts.fails(e);
-        if (fails) {
+        Mark mark = callouts.mark(e);
+        if (mark != Mark.NONE) {
             List<Vec> strip = beside(e.line(), area, EDGE_MM);
-            canvas.figure(css("edge", true), e.label())
-                    .polygon(Pen.FAILING, Colour.NONE, strip)
-                    .hatch(strip);
+            marked.figure(e, "edge")
+                    .polygon(mark.pen(Pen.NARROW), Colour.NONE, strip)
+                    .hatch(mark, strip);
         }
-        boolean isHead = e.edgeKind().filter(EdgeKind.STAIR::equals).isPresent();
-        boolean isWall = e.edgeKind().filter(EdgeKind.WALL::equals).isPresent();
-        if (isWall && !fails || isHead && !fails) {
+        boolean isOpen = e.edgeKind().filter(k -> k != EdgeKind.OPEN).isEmpty();
+        boolean isStep = e.edgeKind().filter(EdgeKind.PLATFORM::equals).isPresent();
+        if (!isOpen && !isStep && mark == Mark.NONE) {
             return;
         }
         String drop = e.drop()
@@ -367,45 +348,47 @@ final class PlanDrawing {
                         "guard " + g.height().map(Length::mm).map(units::length).orElse("of unknown height"))
                 .orElse("no guard");
         List<String> lines = new ArrayList<>();
-        if (isHead || e.edgeKind().filter(EdgeKind.PLATFORM::equals).isPresent() || isWall) {
-            lines.add(lettered(e.label(), LABEL_WIDTH));
+        if (!isOpen) {
+            lines.add(MarkedCanvas.lettered(e.label(), LABEL_WIDTH));
         }
         lines.add(drop);
         lines.add(guard);
-        note(callouts.callout(callouts.on(e)), lines, Lettering.plain(e.label()), onLine(e.line(), 0.5), 1);
+        marked.note(
+                callouts.on(e),
+                lines,
+                Lettering.plain(e.label()),
+                EDGE_MM,
+                onLine(e.line(), 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9));
     }
 
     private void guard(GuardRun g, PlanArea area) {
-        boolean fails = callouts.fails(g);
-        Canvas.Figure figure = canvas.figure(css("guard", fails), g.label());
+        Mark mark = callouts.mark(g);
+        Canvas.Figure figure = marked.figure(g, "guard");
         for (EdgeRun e : g.edges()) {
             List<Vec> strip = beside(e.line(), area, -GUARD_MM);
             Vec a = strip.get(3);
             Vec b = strip.get(2);
-            figure.line(Pen.of(Pen.NARROW, fails), a, b);
+            figure.line(mark.pen(Pen.NARROW), a, b).hatch(mark, strip);
             int bays = g.guard()
                     .posts()
                     .map(GuardPosts::spacing)
-                    .map(s -> (int) Math.ceil(length(e.line()) / s.mm() - 1e-9))
+                    .map(s -> (int) Math.ceil(length(e.line()) / s.mm() - ROUNDING))
                     .orElse(1);
             Vec d = b.minus(a).unit().times(GUARD_MM / 2);
             for (int i = 0; i <= bays; i++) {
                 Vec c = a.plus(b.minus(a).times((double) i / bays));
-                figure.area(fails ? Colour.FAILING : Colour.INK, PlanView.strip(c.minus(d), c.plus(d), GUARD_MM));
-            }
-            if (fails) {
-                figure.hatch(strip);
+                figure.area(mark.pen(Pen.NARROW).colour(), PlanView.strip(c.minus(d), c.plus(d), GUARD_MM));
             }
         }
-        if (fails) {
-            g.edges().stream()
-                    .findFirst()
-                    .ifPresent(e -> note(
-                            callouts.callout(callouts.on(g)),
-                            List.of(lettered(g.label(), SHORT_LABEL)),
-                            whole(g.label()),
-                            onLine(e.line(), 0.25),
-                            1));
+        if (mark != Mark.NONE && !g.edges().isEmpty()) {
+            marked.note(
+                    callouts.on(g),
+                    List.of(MarkedCanvas.lettered(g.label(), LABEL_WIDTH)),
+                    MarkedCanvas.whole(LABEL_WIDTH, g.label()),
+                    1,
+                    g.edges().stream()
+                            .flatMap(e -> onLine(e.line(), 0.25, 0.75, 0.5).stream())
+                            .toList());
         }
     }
 
@@ -428,13 +411,8 @@ final class PlanDrawing {
     }
 
     private void stair(StairRun s, PlatformLayout p) {
-        boolean fails = callouts.fails(s);
         List<Vec> corners = view.at(flight(s, p));
-        Canvas.Figure figure = canvas.figure(css("stair", fails), s.label());
-        figure.polygon(Pen.of(Pen.NARROW, fails), Colour.NONE, corners);
-        if (fails) {
-            figure.hatch(corners);
-        }
+        Canvas.Figure figure = marked.part(s, "stair", Pen.NARROW, Colour.NONE, corners);
         Stair stair = s.stair();
         int treads = stair.risers() - 1;
         Vec down = corners.get(3).minus(corners.get(0));
@@ -446,15 +424,20 @@ final class PlanDrawing {
         Vec foot = corners.get(2).middle(corners.get(3));
         figure.line(Pen.NARROW, foot, top)
                 .arrowHead(Pen.NARROW, top, top.minus(foot).unit(), HEAD_MM);
-        note(
-                callouts.callout(callouts.on(s)),
+        marked.note(
+                callouts.on(s),
                 List.of(
-                        lettered(s.label(), SHORT_LABEL) + ", up",
+                        MarkedCanvas.lettered(s.label(), SHORT_LABEL) + ", up",
                         stair.risers() + " risers " + units.length(stair.rise().mm()),
                         "going " + units.length(stair.going().mm()) + ", width " + units.length(s.widthMm())),
-                whole(s.label()),
-                foot,
-                1);
+                MarkedCanvas.whole(SHORT_LABEL, s.label()),
+                1,
+                List.of(
+                        corners.get(1).middle(corners.get(2)),
+                        corners.get(0).middle(corners.get(3)),
+                        foot,
+                        corners.get(2),
+                        corners.get(3)));
     }
 
     private void heavyItems() {
@@ -462,17 +445,34 @@ final class PlanDrawing {
             List<Vec> corners = view.at(item.outline());
             String label = item.label().orElse(item.id());
             canvas.figure("heavy-item", label).polygon(Pen.BESIDE, Colour.NONE, corners);
-            Vec middle = corners.get(0).middle(corners.get(corners.size() / 2));
-            note("", List.of(lettered(label, LABEL_WIDTH)), whole(label), middle, 0);
+            List<Vec> anchors = new ArrayList<>(List.of(corners.get(0).middle(corners.get(corners.size() / 2))));
+            anchors.addAll(corners);
+            name(label, 0, anchors);
         }
+    }
+
+    private void name(String label, double clear, List<Vec> anchors) {
+        marked.note(
+                List.of(),
+                List.of(MarkedCanvas.lettered(label, LABEL_WIDTH)),
+                MarkedCanvas.whole(LABEL_WIDTH, label),
+                clear,
+                anchors);
     }
 
     /** Direction of the boards, fall and level, at a place inside where few members lie. */
     private void surface(PlatformLayout p, PlanArea area) {
-        Vec middle = view.at(area.middle());
+        Vec middle = clearest(area, p);
         SortedSet<Integer> numbers = new TreeSet<>(callouts.on(p));
         if (layout.platforms().size() > 1 || !numbers.isEmpty()) {
-            note(callouts.callout(numbers), List.of(lettered(p.label(), LABEL_WIDTH)), whole(p.label()), middle, 0);
+            List<Vec> anchors = new ArrayList<>(List.of(middle));
+            p.edges().forEach(e -> anchors.add(onLine(e.line(), 0.5).middle(middle)));
+            marked.note(
+                    numbers,
+                    List.of(MarkedCanvas.lettered(p.label(), LABEL_WIDTH)),
+                    MarkedCanvas.whole(LABEL_WIDTH, p.label()),
+                    0,
+                    anchors);
         }
         p.boards().ifPresent(b -> boards(b, middle));
         p.platform().fall().ifPresent(f -> {
@@ -483,10 +483,11 @@ final class PlanDrawing {
                 Vec along = PlanView.direction(d.dx(), d.dy());
                 Vec from = middle.along(along, -ARROW_MM / 2).along(along.left(), ARROW_MM / 2);
                 Vec to = from.along(along, ARROW_MM);
+                canvas.keepClear(stroke(from, to));
                 canvas.figure("fall", "Fall of " + p.label())
                         .line(Pen.WIDE, from, to)
                         .arrowHead(Pen.WIDE, to, along, HEAD_MM);
-                note("", List.of("fall 1:" + MetricUnits.decimals(f.oneIn(), 1)), "", from.middle(to), 0);
+                canvas.label(Wanted.note("fall 1:" + MetricUnits.decimals(f.oneIn(), 1), from.middle(to), HEAD_MM / 2));
             }
             p.platform().level().filter(l -> !level.isEmpty()).ifPresent(l -> level(level, view.at(l.at())));
         });
@@ -496,30 +497,66 @@ final class PlanDrawing {
     }
 
     private void boards(BoardField b, Vec middle) {
-        boolean fails = callouts.fails(b);
+        Mark mark = callouts.mark(b);
         Axes d = Axes.of(b.boards().direction());
         Vec along = PlanView.direction(d.dx(), d.dy());
         Vec from = middle.along(along, -ARROW_MM / 2);
         Vec to = middle.along(along, ARROW_MM / 2);
-        Pen pen = Pen.of(Pen.WIDE, fails);
-        Canvas.Figure figure = canvas.figure(css("boards", fails), b.label());
-        figure.line(pen, from, to).arrowHead(pen, to, along, HEAD_MM).arrowHead(pen, from, along.times(-1), HEAD_MM);
-        if (fails) {
-            figure.hatch(PlanView.strip(from.along(along, HEAD_MM), to.along(along, -HEAD_MM), HEAD_MM));
-        }
-        note(
-                callouts.callout(callouts.on(b)),
-                List.of("boards " + key.timber(b.timber())),
+        Pen pen = mark.pen(Pen.WIDE);
+        canvas.keepClear(stroke(from, to));
+        marked.figure(b, "boards")
+                .line(pen, from, to)
+                .arrowHead(pen, to, along, HEAD_MM)
+                .arrowHead(pen, from, along.times(-1), HEAD_MM)
+                .hatch(mark, PlanView.strip(from.along(along, HEAD_MM), to.along(along, -HEAD_MM), HEAD_MM));
+        marked.note(
+                callouts.on(b),
+                List.of("boards " + key.section(b.timber())),
                 "",
-                from.along(along, HEAD_MM),
-                1);
+                HEAD_MM / 2,
+                List.of(middle, from.along(along, HEAD_MM), to.along(along, -HEAD_MM)));
+    }
+
+    /** What labels keep clear of around an arrow. */
+    private static Box stroke(Vec a, Vec b) {
+        return new Box(a.middle(b), b.minus(a).unit(), b.minus(a).length() / 2, HEAD_MM / 2);
+    }
+
+    /** Of places around the middle the one where a square for arrows covers least. */
+    private Vec clearest(PlanArea area, PlatformLayout p) {
+        PlanPoint middle = area.middle();
+        double step = fit.scale().divisor() * ARROW_MM / 2;
+        List<PlanPoint> places = new ArrayList<>(List.of(middle));
+        for (int i = 1; i <= 2; i++) {
+            for (Vec d : List.of(Vec.RIGHT, Vec.UP, Vec.RIGHT.times(-1), Vec.UP.times(-1))) {
+                places.add(new PlanPoint(middle.xMm() + d.x() * i * step, middle.yMm() + d.y() * i * step));
+            }
+        }
+        Ink ink = new Ink(beamsAndPosts(p));
+        return places.stream()
+                .filter(area::contains)
+                .map(view::at)
+                .min(Comparator.comparingDouble(v -> ink.under(new Box(v, Vec.RIGHT, ARROW_MM * 0.6, ARROW_MM * 0.6))))
+                .orElse(view.at(middle));
+    }
+
+    private List<Segment> beamsAndPosts(PlatformLayout p) {
+        List<Segment> all = new ArrayList<>();
+        p.beams()
+                .forEach(b -> all.add(
+                        new Segment(view.at(b.line().from()), view.at(b.line().to()))));
+        Axes.sides(p).forEach(s -> all.add(new Segment(view.at(s.from()), view.at(s.to()))));
+        SectionLine.of(p)
+                .ifPresent(c -> all.add(new Segment(
+                        view.at(c.inside().from()), view.at(c.inside().to()))));
+        return all;
     }
 
     private void level(String text, Vec at) {
         canvas.figure("level", "Level of the boards")
                 .line(Pen.NARROW, at.plus(new Vec(-DATUM, -DATUM)), at.plus(new Vec(DATUM, DATUM)))
                 .line(Pen.NARROW, at.plus(new Vec(-DATUM, DATUM)), at.plus(new Vec(DATUM, -DATUM)));
-        note("", List.of("level " + text), "", at, 1);
+        canvas.label(Wanted.note("level " + text, at, 1));
     }
 
     private void sectionMark(PlatformLayout p) {
@@ -533,7 +570,7 @@ final class PlanDrawing {
                 Vec out = end == a ? d.times(-1) : d;
                 Vec far = end.along(out, SECTION_MARK);
                 figure.line(Pen.CENTRE, end, far).line(Pen.FRAME, far.along(out, -SECTION_MARK / 2), far);
-                note("", List.of(letter), "", far, 0);
+                canvas.label(Wanted.note(letter, far, 0));
             }
         });
     }
@@ -566,8 +603,12 @@ final class PlanDrawing {
         Vec away = decksOnLeft ? side.times(-1) : side;
         String label = w.label().orElse("wall " + w.id());
         canvas.figure("wall", label).line(Pen.WIDE, a, b).hatch(List.of(a, b, b.plus(away), a.plus(away)), WALL_HATCH);
-        Vec anchor = a.plus(b.minus(a).times(0.8)).plus(away);
-        note("", List.of(lettered(label, LABEL_WIDTH)), whole(label), anchor, 0.5);
+        name(
+                label,
+                0.5,
+                DoubleStream.of(0.85, 0.7, 0.5, 0.3, 0.15)
+                        .mapToObj(t -> a.plus(b.minus(a).times(t)).plus(away))
+                        .toList());
     }
 
     /** The origin of the submission's coordinates, or the lowest corner of the first platform where that is out of sight. */
@@ -587,8 +628,8 @@ final class PlanDrawing {
                 .arrowHead(Pen.NARROW, x, Vec.RIGHT, HEAD_MM / 2)
                 .line(Pen.NARROW, c, y)
                 .arrowHead(Pen.NARROW, y, Vec.UP, HEAD_MM / 2);
-        note("", List.of("x"), "", x, 0);
-        note("", List.of("y"), "", y, 0);
-        note("", List.of("datum " + units.length(place.xMm()) + ", " + units.length(place.yMm())), "", c, DATUM);
+        canvas.label(Wanted.note("x", x, 0));
+        canvas.label(Wanted.note("y", y, 0));
+        canvas.label(Wanted.note("datum " + units.length(place.xMm()) + ", " + units.length(place.yMm()), c, DATUM));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.FootingPlace;
@@ -16,7 +17,6 @@ import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.LedgerLine;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
-import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EdgeKind;
@@ -30,6 +30,7 @@ import org.deckplanreview.submission.Wall;
 /** One platform cut by an upright plane; posts and footings nearest to the plane are seen behind it. */
 final class SectionDrawing {
 
+    private static final double GOOD_SCALE = 25;
     private static final double BESIDE_ROOM = 27;
     private static final double ABOVE_ROOM = 14;
     private static final double BELOW_ROOM = 30;
@@ -39,7 +40,7 @@ final class SectionDrawing {
     private static final double WALL_MM = 4;
     private static final double WALL_HATCH = 1.6;
     private static final double WALL_ABOVE_MM = 300;
-    private static final double DROP_OFFSET = 12;
+    private static final double DROP_OFFSET = 9;
     private static final double POST_OFFSET = 5;
     private static final double FOOTING_OFFSET = 5;
     private static final double FIRST_CHAIN = 9;
@@ -47,7 +48,7 @@ final class SectionDrawing {
     private static final double GUARD_POST_MM = 70;
     private static final double ON_EDGE_MM = 1;
     private static final double LEAST_BOARD = 1;
-    private static final double LABEL_ROOM = 34;
+    private static final double LABEL_ROOM = 48;
 
     private final DrawnDeck deck;
     private final PlatformLayout platform;
@@ -57,6 +58,7 @@ final class SectionDrawing {
     private final Callouts callouts;
     private final MemberKey key;
     private final Canvas canvas = new Canvas();
+    private final MarkedCanvas marked;
     private final List<List<GroundLine.Place>> ground;
     private final List<SeenPost> posts;
     private final TreeMap<Double, Double> supports = new TreeMap<>();
@@ -75,6 +77,7 @@ final class SectionDrawing {
         this.levels = FrameLevels.of(deck.layout(), platform);
         this.units = ShownUnits.of(deck.layout().submission().units());
         this.callouts = new Callouts(deck.report());
+        this.marked = new MarkedCanvas(canvas, callouts);
         this.key = new MemberKey(units);
         double from = cut.fromMm() - GROUND_BEYOND_MM;
         double to = cut.toMm() + GROUND_BEYOND_MM;
@@ -83,7 +86,7 @@ final class SectionDrawing {
         List<Double> z = heights();
         double low = z.stream().min(Comparator.naturalOrder()).orElseThrow();
         double high = z.stream().max(Comparator.naturalOrder()).orElseThrow();
-        this.fit = Fit.of(units.scales(), to - from, high - low, 2 * BESIDE_ROOM, ABOVE_ROOM + BELOW_ROOM);
+        this.fit = Fit.of(units.scales(), GOOD_SCALE, to - from, high - low, 2 * BESIDE_ROOM, ABOVE_ROOM + BELOW_ROOM);
         Box area = fit.format().area();
         double spareX = 2 * area.halfLength() - fit.scale().onSheet(to - from) - 2 * BESIDE_ROOM;
         double spareY = 2 * area.halfHeight() - fit.scale().onSheet(high - low) - ABOVE_ROOM - BELOW_ROOM;
@@ -189,28 +192,17 @@ final class SectionDrawing {
                         .orElse(0));
     }
 
-    private static String css(String kind, boolean fails) {
-        return fails ? kind + " does-not-comply" : kind;
+    private void note(SortedSet<Integer> numbers, String text, double clear, Vec... anchors) {
+        marked.note(
+                numbers,
+                List.of(MarkedCanvas.lettered(text, LABEL_ROOM)),
+                MarkedCanvas.whole(LABEL_ROOM, text),
+                clear,
+                List.of(anchors));
     }
 
-    private void member(Subject s, String kind, Pen pen, String fill, List<Vec> corners) {
-        boolean fails = callouts.fails(s);
-        Canvas.Figure figure = canvas.figure(css(kind, fails), s.label());
-        figure.polygon(Pen.of(pen, fails), fill, corners);
-        if (fails) {
-            figure.hatch(corners);
-        }
-    }
-
-    private void note(SortedSet<Integer> numbers, String text, Vec anchor, double clear) {
-        String shown = Lettering.fitted(text, LABEL_ROOM, Lettering.SIZE);
-        String plain = Lettering.plain(text);
-        canvas.label(Wanted.note(
-                callouts.callout(numbers), List.of(shown), shown.equals(plain) ? "" : plain, anchor, clear));
-    }
-
-    private static String name(String label, String kind) {
-        return label.startsWith(kind) ? label.substring(kind.length()) : label;
+    private void note(String text, double clear, Vec... anchors) {
+        note(new TreeSet<>(), text, clear, anchors);
     }
 
     private void ground() {
@@ -232,7 +224,7 @@ final class SectionDrawing {
             GroundLine.Place end = last.get(last.size() - 1);
             level(end.at(), end.levelMm(), "ground ");
         } else {
-            note(new TreeSet<>(), "ground not known", at(cut.fromMm(), lowMm), 1);
+            note("ground not known", 1, at(cut.fromMm(), lowMm));
         }
     }
 
@@ -261,7 +253,7 @@ final class SectionDrawing {
                                 tip,
                                 tip.plus(new Vec(-LEVEL_MARK / 2, -LEVEL_MARK)),
                                 tip.plus(new Vec(LEVEL_MARK / 2, -LEVEL_MARK))));
-        note(new TreeSet<>(), what + units.level(levelMm), tip.plus(new Vec(0, -LEVEL_MARK)), 0);
+        note(what + units.level(levelMm), 0, tip.plus(new Vec(0, -LEVEL_MARK)));
     }
 
     private void wall() {
@@ -282,7 +274,7 @@ final class SectionDrawing {
         Vec side = new Vec(away, 0);
         String label = w.label().orElse("wall " + w.id());
         canvas.figure("wall", label).line(Pen.WIDE, a, b).hatch(List.of(a, b, b.plus(side), a.plus(side)), WALL_HATCH);
-        note(new TreeSet<>(), label, b.plus(side), 0.5);
+        note(label, 0.5, b.plus(side), a.middle(b).plus(side));
     }
 
     private List<SeenPost> posts() {
@@ -340,7 +332,7 @@ final class SectionDrawing {
                 at(s.atMm() + half, bottom),
                 at(s.atMm() + half, top),
                 at(s.atMm() - half, top));
-        member(q, "post", Pen.NARROW, Colour.TIMBER, corners);
+        marked.part(q, "post", Pen.NARROW, Colour.TIMBER, corners);
         Vec aside = new Vec(POST_OFFSET, 0);
         new Dimensions(canvas, units)
                 .single(
@@ -351,9 +343,10 @@ final class SectionDrawing {
                         top - bottom);
         note(
                 callouts.on(q),
-                name(q.label(), "post "),
+                MarkedCanvas.name(q.label(), "post "),
+                fit.scale().onSheet(half),
                 at(s.atMm(), (top + bottom) / 2),
-                fit.scale().onSheet(half));
+                at(s.atMm(), (top + 3 * bottom) / 4));
         supports.put(s.atMm(), bottom);
     }
 
@@ -388,15 +381,18 @@ final class SectionDrawing {
                 at(s.atMm() + half, c.topMm()),
                 at(s.atMm() - half, c.topMm()));
         Pen pen = f.footing().kind() == FootingKind.PAD ? Pen.NARROW : Pen.HIDDEN;
-        member(f, "footing", pen, Colour.CONCRETE, corners);
+        marked.part(f, "footing", pen, Colour.CONCRETE, corners);
         Vec low = at(s.atMm(), c.undersideMm()).plus(new Vec(0, 2));
         canvas.figure("centre-line", "")
                 .line(Pen.CENTRE, at(s.atMm(), c.topMm()).plus(new Vec(0, -2)), low);
+        double middle = (c.undersideMm() + c.topMm()) / 2;
         note(
                 callouts.on(f),
-                name(f.label(), "footing "),
-                at(s.atMm() + half / 2, (c.undersideMm() + c.topMm()) / 2),
-                0);
+                MarkedCanvas.name(f.label(), "footing "),
+                0,
+                at(s.atMm() + half / 2, middle),
+                at(s.atMm() - half / 2, middle),
+                at(s.atMm(), c.undersideMm()));
         f.footing().depth().ifPresent(d -> {
             Vec aside = new Vec(-FOOTING_OFFSET, 0);
             Vec under = corners.get(0);
@@ -424,7 +420,7 @@ final class SectionDrawing {
         levels.topMm(b, along).optional().ifPresent(top -> {
             double low = top - b.timber().depth().mm();
             List<Vec> corners = List.of(at(s - half, low), at(s + half, low), at(s + half, top), at(s - half, top));
-            member(b, "beam", Pen.WIDE, Colour.TIMBER, corners);
+            marked.part(b, "beam", Pen.WIDE, Colour.TIMBER, corners);
             Canvas.Figure figure = canvas.figure("plies", "");
             for (int i = 0; i < b.plies(); i++) {
                 double left = s - half + 2 * half * i / b.plies();
@@ -434,9 +430,9 @@ final class SectionDrawing {
             }
             note(
                     callouts.on(b),
-                    name(b.label(), "beam ") + ": " + key.beam(b),
-                    at(s, (low + top) / 2),
-                    fit.scale().onSheet(half));
+                    MarkedCanvas.name(b.label(), "beam "),
+                    fit.scale().onSheet(half),
+                    at(s, (low + top) / 2));
             supports.put(s, low);
         });
     }
@@ -450,7 +446,7 @@ final class SectionDrawing {
         double depth = b.timber().depth().mm();
         double a = cut.axes().along(b.line().from());
         double e = cut.axes().along(b.line().to());
-        member(
+        marked.part(
                 b,
                 "beam",
                 Pen.NARROW,
@@ -458,9 +454,10 @@ final class SectionDrawing {
                 List.of(at(a, first.get()), at(e, last.get()), at(e, last.get() - depth), at(a, first.get() - depth)));
         note(
                 callouts.on(b),
-                name(b.label(), "beam ") + ": " + key.beam(b),
+                MarkedCanvas.name(b.label(), "beam "),
+                0,
                 at((a + e) / 2, (first.get() + last.get()) / 2 - depth / 2),
-                fit.scale().onSheet(depth / 2));
+                at((3 * a + e) / 4, (3 * first.get() + last.get()) / 4 - depth / 2));
     }
 
     private void ledger(LedgerLine l) {
@@ -476,17 +473,13 @@ final class SectionDrawing {
                 double top = t - below;
                 double low = top - l.timber().depth().mm();
                 double half = l.timber().breadth().mm() / 2;
-                member(
+                marked.part(
                         l,
                         "ledger",
                         Pen.WIDE,
                         Colour.TIMBER,
                         List.of(at(s - half, low), at(s + half, low), at(s + half, top), at(s - half, top)));
-                note(
-                        callouts.on(l),
-                        "ledger " + key.timber(l.timber()),
-                        at(s, low),
-                        fit.scale().onSheet(half));
+                note(callouts.on(l), "ledger", fit.scale().onSheet(half), at(s, low));
                 supports.put(s, low);
             });
         });
@@ -506,14 +499,15 @@ final class SectionDrawing {
             double a = cut.axes().along(j.line().from());
             double e = cut.axes().along(j.line().to());
             joist(j, Math.min(a, e), Math.max(a, e), Pen.WIDE);
-            Vec anchor = at(
-                    a + (e - a) * 0.4,
-                    joistTop(a + (e - a) * 0.4) - j.timber().depth().mm() / 2);
             note(
                     numbers,
-                    key.joists(platform).orElseThrow(),
-                    anchor,
-                    fit.scale().onSheet(j.timber().depth().mm() / 2));
+                    "joists",
+                    0,
+                    DoubleStream.of(0.4, 0.55, 0.25, 0.7, 0.1, 0.9)
+                            .map(t -> a + (e - a) * t)
+                            .mapToObj(
+                                    x -> at(x, joistTop(x) - j.timber().depth().mm() / 2))
+                            .toArray(Vec[]::new));
             return;
         }
         List<JoistLine> met = platform.joists().stream()
@@ -528,14 +522,17 @@ final class SectionDrawing {
                     .line(Pen.THIN, at(s - half, low), at(s + half, joistTop(s)))
                     .line(Pen.THIN, at(s - half, joistTop(s)), at(s + half, low));
         }
-        met.stream().skip(met.size() / 3).findFirst().ifPresent(j -> {
-            double s = cut.meets(j.line()).orElseThrow();
+        if (!met.isEmpty()) {
             note(
                     numbers,
-                    key.joists(platform).orElseThrow(),
-                    at(s, joistTop(s) - j.timber().depth().mm()),
-                    0);
-        });
+                    "joists",
+                    0,
+                    met.stream()
+                            .map(j -> cut.meets(j.line()).orElseThrow())
+                            .map(x -> at(
+                                    x, joistTop(x) - met.get(0).timber().depth().mm() / 2))
+                            .toArray(Vec[]::new));
+        }
     }
 
     private double joistTop(double alongMm) {
@@ -544,7 +541,7 @@ final class SectionDrawing {
 
     private void joist(JoistLine j, double a, double e, Pen pen) {
         double depth = j.timber().depth().mm();
-        member(
+        marked.part(
                 j,
                 "joist",
                 pen,
@@ -561,7 +558,7 @@ final class SectionDrawing {
             double from = cut.fromMm();
             double to = cut.toMm();
             double depth = boardsDepth();
-            member(
+            marked.part(
                     b,
                     "boards",
                     Pen.NARROW,
@@ -583,8 +580,14 @@ final class SectionDrawing {
                     figure.line(Pen.THIN, at(s, top(s)), at(s, top(s) - depth));
                 }
             }
-            double s = from + (to - from) * 0.62;
-            note(callouts.on(b), "boards " + key.timber(b.timber()), at(s, top(s)), 0.5);
+            note(
+                    callouts.on(b),
+                    "boards",
+                    0,
+                    DoubleStream.of(0.62, 0.8, 0.45, 0.3, 0.15)
+                            .map(t -> from + (to - from) * t)
+                            .mapToObj(x -> at(x, top(x)))
+                            .toArray(Vec[]::new));
         });
     }
 
@@ -605,7 +608,8 @@ final class SectionDrawing {
             Vec high = at(s, top(s));
             new Dimensions(canvas, units).single(low, high, low.plus(aside), high.plus(aside), top(s) - g);
         });
-        edge.filter(callouts::fails).ifPresent(e -> note(callouts.on(e), e.label(), at(s, top(s) - boardsDepth()), 1));
+        edge.filter(e -> callouts.mark(e) != Mark.NONE)
+                .ifPresent(e -> note(callouts.on(e), e.label(), 1, at(s, top(s) - boardsDepth())));
     }
 
     private static double distance(PlanLine line, PlanPoint p) {
@@ -625,18 +629,16 @@ final class SectionDrawing {
         platform.guards().stream()
                 .filter(r -> r.guard().id().equals(g.id()))
                 .forEach(r -> numbers.addAll(callouts.on(r)));
-        boolean fails = !numbers.isEmpty();
+        Mark mark = callouts.mark(numbers);
         double width = g.posts()
                 .map(p -> deck.layout().submission().timber(p.timber()).depth().mm())
                 .orElse(GUARD_POST_MM);
         double inner = s - side * width;
         List<Vec> corners = List.of(
                 at(s, top(s)), at(s, top(s) + height.get()), at(inner, top(s) + height.get()), at(inner, top(s)));
-        Canvas.Figure figure = canvas.figure(css("guard", fails), g.displayLabel());
-        figure.polygon(Pen.of(Pen.NARROW, fails), Colour.TIMBER, corners);
-        if (fails) {
-            figure.hatch(corners);
-        }
+        canvas.figure(mark.css("guard"), g.displayLabel())
+                .polygon(mark.pen(Pen.NARROW), Colour.TIMBER, corners)
+                .hatch(mark, corners);
         Vec aside = new Vec(side * DROP_OFFSET, 0);
         new Dimensions(canvas, units)
                 .single(
@@ -645,7 +647,12 @@ final class SectionDrawing {
                         corners.get(0).plus(aside),
                         corners.get(1).plus(aside),
                         height.get());
-        note(numbers, g.displayLabel(), at(inner, top(s) + height.get() * 0.7), 0);
+        note(
+                numbers,
+                g.displayLabel(),
+                0,
+                at(inner, top(s) + height.get() * 0.7),
+                at(inner, top(s) + height.get() * 0.4));
     }
 
     private void chains() {

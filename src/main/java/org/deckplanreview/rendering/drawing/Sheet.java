@@ -24,7 +24,7 @@ record Sheet(
         ShownUnits units,
         Report report) {
 
-    static final String CAPTION = "Pre-check drawing. It grants no approval; do not build from it alone.";
+    static final String CAPTION = "Pre-check drawing; it grants no approval.";
 
     private static final int DIGEST_SHOWN = 19;
     private static final double PAD = 3;
@@ -34,6 +34,11 @@ record Sheet(
     private static final double BAR_HEIGHT = 1.4;
     private static final double BAR_TOP = 12.2;
     private static final int BAR_STEPS = 2;
+
+    /** Lines of the column that are kept for what comes last. */
+    private static final int KEPT = 4;
+
+    private static final int KEPT_FOR_FINDINGS = 14;
 
     /** What the column says beside the drawing. */
     record Keys(List<String> members, Callouts callouts) {}
@@ -95,18 +100,8 @@ record Sheet(
         Column column = new Column(box, figure, pills);
         members(column, keys.members());
         Callouts callouts = keys.callouts();
-        List<Integer> shown = callouts.shown();
-        if (!shown.isEmpty()) {
-            column.heading("Does not comply");
-            for (int i = 0; i < shown.size(); i++) {
-                String title = callouts.finding(shown.get(i)).title();
-                if (!column.has(column.linesOfNumbered(shown.get(i), title) + 3)) {
-                    column.paragraph("and " + (shown.size() - i) + " more: see the report");
-                    break;
-                }
-                column.numbered(shown.get(i), title);
-            }
-        }
+        numbered(column, callouts, Mark.FAILING, "Does not comply");
+        numbered(column, callouts, Mark.ADVISED, "Not as recommended");
         List<Integer> notShown = callouts.notShown();
         if (!notShown.isEmpty() && column.has(2)) {
             column.paragraph(notShown.size() + (notShown.size() == 1 ? " other finding" : " other findings")
@@ -118,10 +113,25 @@ record Sheet(
         canvas.add(new Shape.Group("numbers", "", pills));
     }
 
+    private static void numbered(Column column, Callouts callouts, Mark mark, String heading) {
+        List<Integer> shown =
+                callouts.shown().stream().filter(n -> callouts.mark(n) == mark).toList();
+        if (!shown.isEmpty() && column.has(KEPT)) {
+            column.heading(heading);
+        }
+        for (int i = 0; i < shown.size(); i++) {
+            String title = callouts.finding(shown.get(i)).title();
+            if (!column.has(column.linesOfNumbered(shown.get(i), title) + KEPT)) {
+                column.paragraph("and " + (shown.size() - i) + " more: see the report");
+                return;
+            }
+            column.numbered(shown.get(i), mark, title);
+        }
+    }
+
     private static void members(Column column, List<String> members) {
-        final int kept = 12;
         for (int i = 0; i < members.size(); i++) {
-            if (!column.has(column.linesOf(members.get(i)) + kept)) {
+            if (!column.has(column.linesOf(members.get(i)) + KEPT_FOR_FINDINGS)) {
                 column.paragraph("and more: see the schedule");
                 return;
             }

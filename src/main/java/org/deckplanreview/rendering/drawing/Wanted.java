@@ -6,15 +6,26 @@ import java.util.List;
  * A label that wants a place.
  *
  * @param callout numbers of findings in front of it; blank for none
+ * @param mark of the worst of these findings
  * @param lines of text; possibly none beside a callout
  * @param title the whole text where the lines are cut; blank otherwise
- * @param anchor what it points at
+ * @param anchors what it may point at, the best first
+ * @param along direction of reading
  * @param clearMm radius around the anchor that it keeps clear of
  */
-record Wanted(Kind kind, String callout, List<String> lines, String title, Vec anchor, Vec along, double clearMm) {
+record Wanted(
+        Kind kind,
+        String callout,
+        Mark mark,
+        List<String> lines,
+        String title,
+        List<Vec> anchors,
+        Vec along,
+        double clearMm) {
 
     Wanted {
         lines = List.copyOf(lines);
+        anchors = List.copyOf(anchors);
     }
 
     /** In the order in which they get their places. */
@@ -30,11 +41,15 @@ record Wanted(Kind kind, String callout, List<String> lines, String title, Vec a
      * @param halfMm half of the dimension line
      */
     static Wanted dimension(String text, Vec middle, Vec along, double halfMm) {
-        return new Wanted(Kind.DIMENSION, "", List.of(text), "", middle, along, halfMm);
+        return new Wanted(Kind.DIMENSION, "", Mark.NONE, List.of(text), "", List.of(middle), along, halfMm);
     }
 
-    static Wanted note(String callout, List<String> lines, String title, Vec anchor, double clearMm) {
-        return new Wanted(
-                callout.isEmpty() ? Kind.NOTE : Kind.CALLOUT, callout, lines, title, anchor, Vec.RIGHT, clearMm);
+    static Wanted note(String callout, Mark mark, List<String> lines, String title, List<Vec> anchors, double clearMm) {
+        Kind kind = callout.isEmpty() ? Kind.NOTE : Kind.CALLOUT;
+        return new Wanted(kind, callout, mark, lines, title, anchors, Vec.RIGHT, clearMm);
+    }
+
+    static Wanted note(String text, Vec anchor, double clearMm) {
+        return note("", Mark.NONE, List.of(text), "", List.of(anchor), clearMm);
     }
 }
