@@ -80,6 +80,11 @@ record Box(Vec centre, Vec along, double halfLength, double halfHeight) {
         return centre.along(along, l).along(along.left(), h);
     }
 
+    boolean contains(Vec p) {
+        Vec d = p.minus(centre);
+        return Math.abs(d.dot(along)) < halfLength && Math.abs(d.dot(along.left())) < halfHeight;
+    }
+
     boolean within(Box upright) {
         return corners().stream()
                 .map(c -> c.minus(upright.centre))

@@ -24,14 +24,14 @@ final class Canvas {
         Figure line(Pen pen, Vec a, Vec b) {
             Segment s = new Segment(a, b);
             own.add(new Shape.Line(pen, s));
-            strokes.add(s);
+            stroke(pen, a, b);
             return this;
         }
 
         Figure polygon(Pen pen, String fill, List<Vec> corners) {
             own.add(new Shape.Outline(pen, fill, corners, true));
             for (int i = 0; i < corners.size(); i++) {
-                strokes.add(new Segment(corners.get(i), corners.get((i + 1) % corners.size())));
+                stroke(pen, corners.get(i), corners.get((i + 1) % corners.size()));
             }
             return this;
         }
@@ -39,7 +39,7 @@ final class Canvas {
         Figure polyline(Pen pen, List<Vec> corners) {
             own.add(new Shape.Outline(pen, Colour.NONE, corners, false));
             for (int i = 1; i < corners.size(); i++) {
-                strokes.add(new Segment(corners.get(i - 1), corners.get(i)));
+                stroke(pen, corners.get(i - 1), corners.get(i));
             }
             return this;
         }
@@ -53,7 +53,7 @@ final class Canvas {
             own.add(new Shape.Circle(pen, fill, centre, radius));
             List<Vec> around = around(centre, radius);
             for (int i = 0; i < around.size(); i++) {
-                strokes.add(new Segment(around.get(i), around.get((i + 1) % around.size())));
+                stroke(pen, around.get(i), around.get((i + 1) % around.size()));
             }
             return this;
         }
@@ -89,6 +89,16 @@ final class Canvas {
             Vec back = tip.along(direction, -lengthMm);
             Vec aside = direction.left().times(lengthMm / 4);
             return polygon(pen, pen.colour(), List.of(tip, back.plus(aside), back.minus(aside)));
+        }
+    }
+
+    /** Labels avoid wide lines more than narrow ones. */
+    private void stroke(Pen pen, Vec a, Vec b) {
+        Segment s = new Segment(a, b);
+        strokes.add(s);
+        if (pen == Pen.WIDE) {
+            strokes.add(s);
+            strokes.add(s);
         }
     }
 

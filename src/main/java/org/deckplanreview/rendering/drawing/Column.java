@@ -6,7 +6,6 @@ import java.util.List;
 final class Column {
 
     private static final double PAD = 3;
-    private static final double PILL = 5;
     private static final double GAP = 1.5;
     private static final double BETWEEN = 2;
 
@@ -59,7 +58,7 @@ final class Column {
     }
 
     private static double indent(int number) {
-        return Math.max(PILL, TextWidths.mm("" + number, Lettering.SIZE) + 2) + GAP;
+        return PlacedLabel.calloutWidth("" + number) + GAP;
     }
 
     private void lines(List<String> lines, double indent) {

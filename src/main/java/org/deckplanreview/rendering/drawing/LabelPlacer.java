@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds a place for each label: dimensions first, then callouts, then notes. Of the places around what a label points at, the
+ * Finds a place for each label: letters of symbols first, then dimensions, callouts and
+ * notes. Of the places around what a label points at, the
  * one with the least line work under it and the shortest leader is taken. No label covers another one or another's leader;
  * a label that finds no such place is left out and told.
  */
@@ -57,6 +58,9 @@ final class LabelPlacer {
     private final Ink ink;
     private final List<Box> taken;
     private final List<Box> keptClear;
+    /** What labels point at; a label on top of it would bar the way for the others' leaders. */
+    private final List<Vec> pointedAt = new ArrayList<>();
+
     private final List<Segment> leaders = new ArrayList<>();
     private final List<PlacedLabel> placed = new ArrayList<>();
     private final List<Wanted> omitted = new ArrayList<>();
@@ -76,6 +80,10 @@ final class LabelPlacer {
     private record Candidate(PlacedLabel label, double cost) {}
 
     void place(List<Wanted> labels) {
+        labels.stream()
+                .filter(w -> w.kind() != Wanted.Kind.DIMENSION)
+                .map(LabelPlacer::anchor)
+                .forEach(pointedAt::add);
         labels.stream().sorted(Comparator.comparing(Wanted::kind)).forEach(this::place);
     }
 
@@ -111,6 +119,7 @@ final class LabelPlacer {
         return label.box().within(area)
                 && taken.stream().noneMatch(wide::overlaps)
                 && keptClear.stream().noneMatch(label.box()::overlaps)
+                && pointedAt.stream().noneMatch(label.box()::contains)
                 && leaders.stream().noneMatch(l -> wide.inside(l) > 0)
                 && label.leader()
                         .filter(l -> taken.stream().anyMatch(t -> t.inside(l) > 0)

@@ -25,7 +25,7 @@ final class MemberDrawing {
     private static final String WHAT =
             "Characteristic loads, each with factor 1: permanent with the imposed load in its"
                     + " worst arrangement, with the concentrated load, or with snow; at each place the farthest of them. Moments"
-                    + " are drawn on the side in tension.";
+                    + " are drawn on the side in tension; deflections are without creep.";
 
     private MemberDrawing() {}
 

@@ -34,7 +34,8 @@ final class MemberPanel {
     private static final double BAR = 1.6;
     private static final double SUPPORT = 3;
     private static final double HEAD = 1.6;
-    private static final double NOTHING = 0.01;
+    private static final double NOTHING = 0.05;
+    private static final double OWN_WEIGHT_HEIGHT = 2;
     private static final double SAME_MM = 20;
     private static final int DIAGRAMS = 3;
 
@@ -100,7 +101,7 @@ final class MemberPanel {
         double room = 2 * box.halfLength() - 2 * PAD;
         double base = box.top() + Lettering.LINE;
         if (!callout.isEmpty()) {
-            double width = TextWidths.mm(callout, Lettering.SIZE) + PAD;
+            double width = PlacedLabel.calloutWidth(callout);
             Vec start = new Vec(left, base - Lettering.SIZE / 3);
             Mark mark = callouts.mark(member);
             canvas.add(new Shape.Group(mark.css("callout"), "", PlacedLabel.pill(callout, mark, start, width)));
@@ -125,7 +126,7 @@ final class MemberPanel {
                 .collect(Collectors.joining(", "));
         figure.text(
                 Lettering.fitted(
-                        "Loads: " + total(Action.PERMANENT) + (variable.isEmpty() ? "" : ", " + variable),
+                        total(Action.PERMANENT) + (variable.isEmpty() ? "" : ", " + variable),
                         2 * box.halfLength() - 2 * PAD,
                         Lettering.SIZE),
                 new Vec(box.left() + PAD, base + Lettering.LINE),
@@ -138,7 +139,7 @@ final class MemberPanel {
         return switch (action) {
             case PERMANENT -> "permanent " + force;
             case IMPOSED -> "imposed " + force;
-            case CONCENTRATED -> "or one of " + force;
+            case CONCENTRATED -> "or once " + force;
             case SNOW -> "or snow " + force;
         };
     }
@@ -161,8 +162,10 @@ final class MemberPanel {
             most = Math.max(most, intensity(all, middle));
         }
         if (most > 0) {
-            stretch("imposed-load", places, all, base, most, Colour.CONCRETE);
-            stretch("permanent-load", places, diagrams.permanent(), base, most, Colour.SHADE);
+            boolean hasPoints = all.stream().anyMatch(BeamLoad.Point.class::isInstance);
+            double height = hasPoints ? OWN_WEIGHT_HEIGHT : LOAD_HEIGHT;
+            stretch("imposed-load", places, all, base, height / most, Colour.CONCRETE);
+            stretch("permanent-load", places, diagrams.permanent(), base, height / most, Colour.SHADE);
         }
         points(all, base);
         double middle = member.lengthMm() / 2;
@@ -188,14 +191,14 @@ final class MemberPanel {
     }
 
     private void stretch(
-            String kind, List<Double> places, List<BeamLoad> loads, double base, double most, String fill) {
+            String kind, List<Double> places, List<BeamLoad> loads, double base, double scale, String fill) {
         Canvas.Figure figure = canvas.figure(kind, "");
         for (int i = 1; i < places.size(); i++) {
             double a = places.get(i - 1);
             double b = places.get(i);
             double beside = (b - a) * 1e-6;
-            double atA = intensity(loads, a + beside) / most * LOAD_HEIGHT;
-            double atB = intensity(loads, b - beside) / most * LOAD_HEIGHT;
+            double atA = intensity(loads, a + beside) * scale;
+            double atB = intensity(loads, b - beside) * scale;
             if (atA > 0 || atB > 0) {
                 figure.polygon(
                         Pen.THIN,

@@ -13,13 +13,14 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
     private static final double CALLOUT_HEIGHT = 5;
     private static final double LINE_HEIGHT = (TextWidths.ASCENT + TextWidths.DESCENT) * Lettering.SIZE;
     private static final double DOT = 0.45;
+    private static final int HALF_CIRCLE = 12;
 
     /** A box at the origin that is large enough for the label. */
     static Box size(Wanted wanted) {
         double lines =
                 wanted.lines().isEmpty() ? 0 : LINE_HEIGHT + (wanted.lines().size() - 1) * Lettering.LINE;
         double width = textWidth(wanted);
-        double callout = calloutWidth(wanted);
+        double callout = calloutWidth(wanted.callout());
         double gap = callout > 0 && width > 0 ? PAD : 0;
         return new Box(
                 new Vec(0, 0),
@@ -35,10 +36,9 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
                 .orElse(0);
     }
 
-    private static double calloutWidth(Wanted wanted) {
-        return wanted.callout().isEmpty()
-                ? 0
-                : Math.max(CALLOUT_HEIGHT, TextWidths.mm(wanted.callout(), Lettering.SIZE) + 2 * PAD);
+    /** 0 for no numbers. */
+    static double calloutWidth(String numbers) {
+        return numbers.isEmpty() ? 0 : Math.max(CALLOUT_HEIGHT, TextWidths.mm(numbers, Lettering.SIZE) + 2 * PAD);
     }
 
     Shape.Group shape() {
@@ -60,7 +60,7 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
         }
         shapes.add(new Shape.Area(Colour.PAPER, box.corners()));
         double left = box.left();
-        double callout = calloutWidth(wanted);
+        double callout = calloutWidth(wanted.callout());
         if (callout > 0) {
             shapes.add(new Shape.Group(
                     wanted.mark().css("callout"),
@@ -86,17 +86,12 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
         double r = CALLOUT_HEIGHT / 2;
         Vec first = leftMiddle.plus(new Vec(r, 0));
         Vec last = leftMiddle.plus(new Vec(width - r, 0));
-        Vec up = new Vec(0, -r);
         double drop = (TextWidths.ASCENT - TextWidths.DESCENT) / 2 * Lettering.SIZE;
         boolean dark = mark == Mark.FAILING;
         String fill = dark ? Colour.FAILING : Colour.PAPER;
         Pen pen = dark ? Pen.FAILING_HATCH : Pen.NARROW;
         return List.of(
-                new Shape.Circle(pen, fill, first, r),
-                new Shape.Circle(pen, fill, last, r),
-                new Shape.Area(fill, List.of(first.plus(up), last.plus(up), last.minus(up), first.minus(up))),
-                new Shape.Line(pen, new Segment(first.plus(up), last.plus(up))),
-                new Shape.Line(pen, new Segment(first.minus(up), last.minus(up))),
+                new Shape.Outline(pen, fill, round(first, last, r), true),
                 new Shape.Text(
                         numbers,
                         first.middle(last).plus(new Vec(0, drop)),
@@ -104,5 +99,18 @@ record PlacedLabel(Wanted wanted, Box box, Optional<Segment> leader) {
                         Lettering.SIZE,
                         true,
                         dark ? Colour.PAPER : Colour.INK));
+    }
+
+    private static List<Vec> round(Vec first, Vec last, double r) {
+        List<Vec> corners = new ArrayList<>();
+        for (int i = 0; i <= HALF_CIRCLE; i++) {
+            double angle = StrictMath.PI * (0.5 + (double) i / HALF_CIRCLE);
+            corners.add(first.plus(new Vec(r * StrictMath.cos(angle), r * StrictMath.sin(angle))));
+        }
+        for (int i = 0; i <= HALF_CIRCLE; i++) {
+            double angle = StrictMath.PI * (1.5 + (double) i / HALF_CIRCLE);
+            corners.add(last.plus(new Vec(r * StrictMath.cos(angle), r * StrictMath.sin(angle))));
+        }
+        return corners;
     }
 }

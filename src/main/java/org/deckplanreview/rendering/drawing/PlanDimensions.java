@@ -17,7 +17,8 @@ import org.deckplanreview.submission.PlanPoint;
  */
 final class PlanDimensions {
 
-    private static final double FIRST_CHAIN = 16;
+    private static final double FIRST_BELOW = 16;
+    private static final double FIRST_BESIDE = 25;
     private static final double LAST_CHAIN = 6;
     private static final double SIDE_OFFSET = 12;
     private static final double BEAM_OFFSET = 5;
@@ -79,18 +80,16 @@ final class PlanDimensions {
 
     /** Room on the sheet on the deck's left, mm. */
     double roomBeside() {
-        return room(chainsAcross.size());
+        return room(FIRST_BESIDE, chainsAcross.size());
     }
 
     /** Room on the sheet below the deck, mm. */
     double roomBelow() {
-        return room(chainsAlong.size());
+        return room(FIRST_BELOW, chainsAlong.size());
     }
 
-    private double room(int chains) {
-        return square
-                ? FIRST_CHAIN + (chains - 1) * Dimensions.BETWEEN_CHAINS + LAST_CHAIN
-                : SIDE_OFFSET + 2 * LAST_CHAIN;
+    private double room(double first, int chains) {
+        return square ? first + (chains - 1) * Dimensions.BETWEEN_CHAINS + LAST_CHAIN : SIDE_OFFSET + 2 * LAST_CHAIN;
     }
 
     void draw(Canvas canvas, ShownUnits units, PlanView view) {
@@ -109,7 +108,7 @@ final class PlanDimensions {
         double outerAlong = outermost(axes::along);
         double outerAcross = outermost(axes::across);
         for (int i = 0; i < chainsAlong.size(); i++) {
-            double off = view.scale().divisor() * (FIRST_CHAIN + i * Dimensions.BETWEEN_CHAINS);
+            double off = view.scale().divisor() * (FIRST_BELOW + i * Dimensions.BETWEEN_CHAINS);
             List<Double> at = chainsAlong.get(i);
             dimensions.chain(
                     at.stream().map(v -> view.at(axes.point(v, acrossFirst))).toList(),
@@ -119,7 +118,7 @@ final class PlanDimensions {
                     gaps(at));
         }
         for (int i = 0; i < chainsAcross.size(); i++) {
-            double off = view.scale().divisor() * (FIRST_CHAIN + i * Dimensions.BETWEEN_CHAINS);
+            double off = view.scale().divisor() * (FIRST_BESIDE + i * Dimensions.BETWEEN_CHAINS);
             List<Double> at = chainsAcross.get(i);
             dimensions.chain(
                     at.stream().map(v -> view.at(axes.point(alongFirst, v))).toList(),

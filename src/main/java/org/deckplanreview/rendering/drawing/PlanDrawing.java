@@ -49,6 +49,7 @@ final class PlanDrawing {
     private static final double GUARD_MM = 1.3;
     private static final double ARROW_MM = 22;
     private static final double HEAD_MM = 3;
+    private static final double STROKE_CLEAR = 1;
     private static final double CENTRE_BEYOND = 2;
     private static final double DATUM = 1.5;
     private static final double DATUM_ARROW = 9;
@@ -487,7 +488,8 @@ final class PlanDrawing {
                 canvas.figure("fall", "Fall of " + p.label())
                         .line(Pen.WIDE, from, to)
                         .arrowHead(Pen.WIDE, to, along, HEAD_MM);
-                canvas.label(Wanted.note("fall 1:" + MetricUnits.decimals(f.oneIn(), 1), from.middle(to), HEAD_MM / 2));
+                canvas.label(
+                        Wanted.note("fall 1:" + MetricUnits.decimals(f.oneIn(), 1), from.middle(to), STROKE_CLEAR));
             }
             p.platform().level().filter(l -> !level.isEmpty()).ifPresent(l -> level(level, view.at(l.at())));
         });
@@ -513,13 +515,13 @@ final class PlanDrawing {
                 callouts.on(b),
                 List.of("boards " + key.section(b.timber())),
                 "",
-                HEAD_MM / 2,
+                STROKE_CLEAR,
                 List.of(middle, from.along(along, HEAD_MM), to.along(along, -HEAD_MM)));
     }
 
     /** What labels keep clear of around an arrow. */
     private static Box stroke(Vec a, Vec b) {
-        return new Box(a.middle(b), b.minus(a).unit(), b.minus(a).length() / 2, HEAD_MM / 2);
+        return new Box(a.middle(b), b.minus(a).unit(), b.minus(a).length() / 2, STROKE_CLEAR);
     }
 
     /** Of places around the middle the one where a square for arrows covers least. */
@@ -570,7 +572,8 @@ final class PlanDrawing {
                 Vec out = end == a ? d.times(-1) : d;
                 Vec far = end.along(out, SECTION_MARK);
                 figure.line(Pen.CENTRE, end, far).line(Pen.FRAME, far.along(out, -SECTION_MARK / 2), far);
-                canvas.label(Wanted.note(letter, far, 0));
+                canvas.keepClear(stroke(far.along(out, -SECTION_MARK / 2), far));
+                canvas.label(Wanted.symbol(letter, far.along(out, -SECTION_MARK / 4), 0.5));
             }
         });
     }

@@ -207,9 +207,8 @@ final class SectionDrawing {
 
     private void ground() {
         for (List<GroundLine.Place> stretch : ground) {
-            List<Vec> line = stretch.stream()
-                    .map(p -> at(cut.axes().along(p.at()), p.levelMm()))
-                    .toList();
+            List<Vec> line =
+                    stretch.stream().map(p -> at(along(p.at()), p.levelMm())).toList();
             Canvas.Figure figure = canvas.figure("ground", "Ground").polyline(Pen.WIDE, line);
             for (int i = 1; i < line.size(); i++) {
                 Vec a = line.get(i - 1);
@@ -231,8 +230,8 @@ final class SectionDrawing {
     private Optional<Double> groundAt(double alongMm) {
         for (List<GroundLine.Place> stretch : ground) {
             for (int i = 1; i < stretch.size(); i++) {
-                double a = cut.axes().along(stretch.get(i - 1).at());
-                double b = cut.axes().along(stretch.get(i).at());
+                double a = along(stretch.get(i - 1).at());
+                double b = along(stretch.get(i).at());
                 if (alongMm >= a && alongMm <= b && b > a) {
                     double t = (alongMm - a) / (b - a);
                     return Optional.of(stretch.get(i - 1).levelMm() * (1 - t)
@@ -244,7 +243,7 @@ final class SectionDrawing {
     }
 
     private void level(PlanPoint place, double levelMm, String what) {
-        Vec tip = at(cut.axes().along(place), levelMm);
+        Vec tip = at(along(place), levelMm);
         canvas.figure("level", "")
                 .polygon(
                         Pen.NARROW,
@@ -288,11 +287,9 @@ final class SectionDrawing {
             if (cut.meets(b.line()).isPresent()) {
                 own.stream()
                         .min(nearest)
-                        .ifPresent(q -> seen.add(
-                                new SeenPost(q, cut.axes().along(q.post().at()), true)));
+                        .ifPresent(q -> seen.add(new SeenPost(q, along(q.post().at()), true)));
             } else if (isSeenAlong(b)) {
-                own.forEach(
-                        q -> seen.add(new SeenPost(q, cut.axes().along(q.post().at()), false)));
+                own.forEach(q -> seen.add(new SeenPost(q, along(q.post().at()), false)));
             }
         }
         List<SeenPost> distinct = new ArrayList<>();
@@ -444,8 +441,8 @@ final class SectionDrawing {
             return;
         }
         double depth = b.timber().depth().mm();
-        double a = cut.axes().along(b.line().from());
-        double e = cut.axes().along(b.line().to());
+        double a = along(b.line().from());
+        double e = along(b.line().to());
         marked.part(
                 b,
                 "beam",
@@ -488,16 +485,16 @@ final class SectionDrawing {
     private void joists() {
         List<JoistLine> along = platform.joists().stream()
                 .filter(j -> cut.axes().isParallel(j.line()))
-                .filter(j -> cut.axes().along(j.line().from()) < cut.toMm()
-                        && cut.axes().along(j.line().to()) > cut.fromMm())
+                .filter(j -> Math.min(along(j.line().from()), along(j.line().to())) < cut.toMm()
+                        && Math.max(along(j.line().from()), along(j.line().to())) > cut.fromMm())
                 .sorted(Comparator.comparingDouble(j -> off(j.line().from())))
                 .toList();
         SortedSet<Integer> numbers = new TreeSet<>();
         platform.joists().forEach(j -> numbers.addAll(callouts.on(j)));
         if (!along.isEmpty()) {
             JoistLine j = along.get(0);
-            double a = cut.axes().along(j.line().from());
-            double e = cut.axes().along(j.line().to());
+            double a = along(j.line().from());
+            double e = along(j.line().to());
             joist(j, Math.min(a, e), Math.max(a, e), Pen.WIDE);
             note(
                     numbers,
@@ -533,6 +530,10 @@ final class SectionDrawing {
                                     x, joistTop(x) - met.get(0).timber().depth().mm() / 2))
                             .toArray(Vec[]::new));
         }
+    }
+
+    private double along(PlanPoint p) {
+        return cut.axes().along(p);
     }
 
     private double joistTop(double alongMm) {

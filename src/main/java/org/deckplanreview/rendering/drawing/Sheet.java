@@ -100,8 +100,11 @@ record Sheet(
         Column column = new Column(box, figure, pills);
         members(column, keys.members());
         Callouts callouts = keys.callouts();
-        numbered(column, callouts, Mark.FAILING, "Does not comply");
-        numbered(column, callouts, Mark.ADVISED, "Not as recommended");
+        int left = numbered(column, callouts, Mark.FAILING, "Does not comply")
+                + numbered(column, callouts, Mark.ADVISED, "Not as recommended");
+        if (left > 0) {
+            column.paragraph("and " + left + " more: see the report");
+        }
         List<Integer> notShown = callouts.notShown();
         if (!notShown.isEmpty() && column.has(2)) {
             column.paragraph(notShown.size() + (notShown.size() == 1 ? " other finding" : " other findings")
@@ -113,20 +116,25 @@ record Sheet(
         canvas.add(new Shape.Group("numbers", "", pills));
     }
 
-    private static void numbered(Column column, Callouts callouts, Mark mark, String heading) {
+    /** Those for which there is no room are counted. */
+    private static int numbered(Column column, Callouts callouts, Mark mark, String heading) {
         List<Integer> shown =
                 callouts.shown().stream().filter(n -> callouts.mark(n) == mark).toList();
-        if (!shown.isEmpty() && column.has(KEPT)) {
-            column.heading(heading);
+        if (shown.isEmpty()) {
+            return 0;
         }
+        if (!column.has(KEPT + 2)) {
+            return shown.size();
+        }
+        column.heading(heading);
         for (int i = 0; i < shown.size(); i++) {
             String title = callouts.finding(shown.get(i)).title();
             if (!column.has(column.linesOfNumbered(shown.get(i), title) + KEPT)) {
-                column.paragraph("and " + (shown.size() - i) + " more: see the report");
-                return;
+                return shown.size() - i;
             }
             column.numbered(shown.get(i), mark, title);
         }
+        return 0;
     }
 
     private static void members(Column column, List<String> members) {

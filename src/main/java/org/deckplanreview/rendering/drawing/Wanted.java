@@ -30,6 +30,7 @@ record Wanted(
 
     /** In the order in which they get their places. */
     enum Kind {
+        SYMBOL,
         DIMENSION,
         CALLOUT,
         NOTE
@@ -47,6 +48,11 @@ record Wanted(
     static Wanted note(String callout, Mark mark, List<String> lines, String title, List<Vec> anchors, double clearMm) {
         Kind kind = callout.isEmpty() ? Kind.NOTE : Kind.CALLOUT;
         return new Wanted(kind, callout, mark, lines, title, anchors, Vec.RIGHT, clearMm);
+    }
+
+    /** A letter beside a symbol. */
+    static Wanted symbol(String text, Vec anchor, double clearMm) {
+        return new Wanted(Kind.SYMBOL, "", Mark.NONE, List.of(text), "", List.of(anchor), Vec.RIGHT, clearMm);
     }
 
     static Wanted note(String text, Vec anchor, double clearMm) {
