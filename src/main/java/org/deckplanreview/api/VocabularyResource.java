@@ -90,14 +90,16 @@ public class VocabularyResource {
             String type,
             @Schema(implementation = String.class) Optional<String> unit,
             List<Column> columns,
-            String meaning) {
+            String meaning,
+            boolean required) {
         static Parameter of(ParameterDescription p) {
             return new Parameter(
                     p.name(),
                     word(p.type()),
                     symbol(p.unit()),
                     p.columns().stream().map(Column::of).toList(),
-                    p.meaning());
+                    p.meaning(),
+                    p.required());
         }
     }
 

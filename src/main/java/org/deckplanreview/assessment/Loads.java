@@ -9,18 +9,23 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.loadpath.LoadModel;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -33,6 +38,9 @@ import org.deckplanreview.vocabulary.Table;
  * @param assumptions each choice of a load, in words
  */
 record Loads(LoadModel model, List<Derived<String>> categories, List<String> assumptions) {
+
+    private static final String LEAST_DEAD = "leastDead";
+    private static final String NO_CATEGORY = "none";
 
     static final List<ParameterDescription> PARAMETERS = List.of(
             table(
@@ -49,7 +57,13 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
             number(
                     "concentratedShareOnJoist",
                     MeasureUnit.RATIO,
-                    "Part of a concentrated load that one joist takes where boards spread it"));
+                    "Part of a concentrated load that one joist takes where boards spread it"),
+            number(
+                            LEAST_DEAD,
+                            MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                            "Least permanent load of finishes, boards and joists together")
+                    .orNone()
+                    .higherIsStricter());
 
     static Loads of(Edition edition, Layout layout, Conditions conditions) {
         LoadRules rules = edition.loads();
@@ -57,27 +71,29 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         List<Derived<String>> categories = new ArrayList<>();
         List<String> assumptions = new ArrayList<>();
         Use use = layout.submission().use();
+        Site site = layout.submission().site();
+        Optional<Measure> snow = site.snowLoad().or(site::groundSnowLoad);
         for (PlatformLayout platform : layout.platforms()) {
             Derived<LoadRules.ImposedRow> row = rowFor(rules, platform, conditions);
-            categories.add(row.map(LoadRules.ImposedRow::category));
-            Derived<Double> uniform =
-                    row.map(r -> larger(r.uniform(), use.imposedLoad(), MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
+            categories.add(row.map(r -> r.category().orElse(NO_CATEGORY)));
+            Derived<Double> uniform = row.map(
+                    r -> larger(Optional.of(r.uniform()), use.imposedLoad(), MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
             Derived<Double> concentrated =
                     row.map(r -> larger(r.concentrated(), use.concentratedLoad(), MeasureUnit.NEWTON_));
             row.optional()
-                    .ifPresent(r -> assumptions.add(imposedText(platform, r, uniform.get(), concentrated.get(), use)));
+                    .ifPresent(r -> assumptions.add(
+                            imposedText(platform, r, uniform.get(), concentrated.get(), layout.submission())));
             platforms.add(new LoadModel.PlatformLoads(
                     uniform,
                     concentrated,
                     finishes(platform, assumptions),
-                    layout.submission()
-                            .site()
-                            .snowLoad()
-                            .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE))
-                            .orElse(0.0)));
+                    snow.map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)).orElse(0.0)));
         }
-        if (layout.submission().site().snowLoad().isEmpty()) {
-            assumptions.add("No snow load is stated; none is applied.");
+        if (site.snowLoad().isEmpty()) {
+            assumptions.add(
+                    site.groundSnowLoad().isPresent()
+                            ? "No snow load on the deck is stated; all the snow on the ground is taken to lie on the deck."
+                            : "No snow load is stated; none is applied.");
         }
         if (!use.heavyItems().isEmpty()) {
             assumptions.add("The imposed load is applied under heavy items too, in addition to their weight.");
@@ -90,7 +106,9 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                         rules.parameters().number("gravity", MeasureUnit.METRE_PER_SECOND_SQUARED),
                         rules.parameters().flag("shearDeformation"),
                         rules.parameters().number("shearAreaFactor", MeasureUnit.RATIO),
-                        rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO)),
+                        rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO),
+                        leastDead(
+                                rules.parameters(), layout.submission().units().system(), assumptions)),
                 List.copyOf(categories),
                 List.copyOf(assumptions));
     }
@@ -111,8 +129,12 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                 : Derived.missing(needs);
     }
 
-    private static double larger(Measure required, Optional<Measure> stated, MeasureUnit unit) {
-        return Math.max(required.in(unit), stated.map(s -> s.in(unit)).orElse(0.0));
+    private static double larger(Optional<Measure> required, Optional<Measure> stated, MeasureUnit unit) {
+        return Stream.of(required, stated)
+                .flatMap(Optional::stream)
+                .mapToDouble(m -> m.in(unit))
+                .max()
+                .orElse(0);
     }
 
     private static double finishes(PlatformLayout platform, List<String> assumptions) {
@@ -124,11 +146,33 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         return stated.map(f -> f.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)).orElse(0.0);
     }
 
+    private static OptionalDouble leastDead(Parameters parameters, UnitSystem units, List<String> assumptions) {
+        if (!parameters.has(LEAST_DEAD)) {
+            return OptionalDouble.empty();
+        }
+        double least = parameters.number(LEAST_DEAD, MeasureUnit.KILONEWTON_PER_SQUARE_METRE);
+        assumptions.add("Finishes, boards and joists together weigh at least "
+                + Phrases.of(Measure.of(least, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units) + ".");
+        return OptionalDouble.of(least);
+    }
+
     private static String imposedText(
-            PlatformLayout platform, LoadRules.ImposedRow row, double uniform, double concentratedN, Use use) {
-        String text = "Imposed load on " + platform.label() + ": " + Numbers.plain(uniform) + " kN/m² or one load of "
-                + Numbers.plain(concentratedN / 1000) + " kN, category " + row.category() + ". " + row.reason();
-        boolean statedIsLower = use.imposedLoad()
+            PlatformLayout platform,
+            LoadRules.ImposedRow row,
+            double uniform,
+            double concentratedN,
+            Submission submission) {
+        UnitSystem units = submission.units().system();
+        String text = "Imposed load on " + platform.label() + ": "
+                + Phrases.of(Measure.of(uniform, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units)
+                + (concentratedN > 0
+                        ? " or one load of "
+                                + Phrases.of(Measure.of(concentratedN / 1000, MeasureUnit.KILONEWTON), units)
+                        : "")
+                + row.category().map(category -> ", category " + category).orElse("") + ". " + row.reason();
+        boolean statedIsLower = submission
+                .use()
+                .imposedLoad()
                 .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE) < uniform)
                 .orElse(false);
         return statedIsLower ? text + " The submission states less; the ruleset's value is used." : text;

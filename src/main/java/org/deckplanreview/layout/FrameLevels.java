@@ -46,6 +46,13 @@ public final class FrameLevels {
         return topMm(beam, atMm).map(top -> top - below);
     }
 
+    /** Level of a beam's underside, mm, at a place in plan. */
+    public Derived<Double> undersideMm(BeamLine beam, PlanPoint at) {
+        return levels.carrierUnderside(
+                        described(beam).joists(), beam.timber().depth().mm())
+                .map(plane -> plane.levelMm(at));
+    }
+
     private Beam described(BeamLine beam) {
         return platform.beams().stream()
                 .filter(b -> b.id().equals(beam.id()))

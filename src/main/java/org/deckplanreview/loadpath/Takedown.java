@@ -134,6 +134,11 @@ final class Takedown implements LoadPath {
         return footing.concreteVolumeMm3().map(mm3 -> mm3 * model.concreteWeightKNPerM3() * N_PER_MM3_OF_KN_PER_M3);
     }
 
+    @Override
+    public Derived<Double> imposedKNPerM2(int platformIndex) {
+        return model.platforms().get(platformIndex).uniformKNPerM2();
+    }
+
     private Derived<BeamStatics> joist(PlatformLayout platform, JoistLine joist) {
         Derived<AreaLoads> area = platform.boards()
                 .map(this::areaLoads)
@@ -211,13 +216,37 @@ final class Takedown implements LoadPath {
 
     private Derived<AreaLoads> areaLoads(BoardField boards) {
         PlatformLoads loads = model.platforms().get(boards.platformIndex());
-        return weights.ofBoardsNPerMm2(boards)
+        return permanentNPerMm2(boards, loads)
                 .with(
                         loads.uniformKNPerM2(),
-                        (own, uniform) -> new AreaLoads(
-                                own + Weights.nPerMm2(loads.finishesKNPerM2()),
-                                Weights.nPerMm2(uniform),
-                                Weights.nPerMm2(loads.snowKNPerM2())));
+                        (permanent, uniform) -> new AreaLoads(
+                                permanent, Weights.nPerMm2(uniform), Weights.nPerMm2(loads.snowKNPerM2())));
+    }
+
+    /** Of boards and finishes; what the joists lack of the least permanent load counts as if it lay on them. */
+    private Derived<Double> permanentNPerMm2(BoardField boards, PlatformLoads loads) {
+        Derived<Double> onJoists =
+                weights.ofBoardsNPerMm2(boards).map(own -> own + Weights.nPerMm2(loads.finishesKNPerM2()));
+        if (model.leastDeadKNPerM2().isEmpty()) {
+            return onJoists;
+        }
+        double least = Weights.nPerMm2(model.leastDeadKNPerM2().getAsDouble());
+        return onJoists.with(
+                joistsNPerMm2(layout.platforms().get(boards.platformIndex())),
+                (above, joists) -> Math.max(above, least - joists));
+    }
+
+    private Derived<Double> joistsNPerMm2(PlatformLayout platform) {
+        return platform.joists().stream()
+                .findFirst()
+                .map(joist -> weights.ofMemberNPerMm(joist)
+                        .map(w -> w
+                                / platform.platform()
+                                        .joists()
+                                        .orElseThrow()
+                                        .spacing()
+                                        .mm()))
+                .orElse(Derived.known(0.0));
     }
 
     private Derived<OwnLoads> ownLoads(Member member, double shareOfConcentrated) {

@@ -1,12 +1,12 @@
 package org.deckplanreview.loadpath;
 
+import java.util.Optional;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.LoadModel.Material;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 
@@ -28,20 +28,11 @@ final class Weights {
         return kNPerM2 * N_PER_MM2_OF_KN_PER_M2;
     }
 
-    /** Stiffness and density; missing where the submission gives no strength class or one that the model lacks. */
+    /** Stiffness and density; missing where the submission grades the timber in no way that the model knows. */
     Derived<Material> material(Timber timber) {
-        Pointer pointer = submission.timberPointer(timber.id()).child("strengthClass");
-        if (timber.strengthClass().isEmpty()) {
-            return Derived.missing(pointer, "the strength class of " + timber.displayLabel() + ", for example C24");
-        }
-        String given = timber.strengthClass().get();
-        Material material = model.materials().get(given);
-        return material != null
-                ? Derived.known(material)
-                : Derived.missing(
-                        pointer,
-                        "a strength class of " + timber.displayLabel() + " that the ruleset has: "
-                                + String.join(", ", model.materials().keySet()) + "; " + given + " is none of them");
+        Optional<Material> material =
+                timber.stiffnessName().map(name -> model.materials().get(name));
+        return material.isPresent() ? Derived.known(material.get()) : new Grading(submission, model).missing(timber);
     }
 
     Derived<Double> ofMemberNPerMm(Member member) {

@@ -13,12 +13,12 @@ import org.deckplanreview.submission.Pointer;
 /**
  * Collects the steps of one calculation while it is made, so that what is shown is what was calculated. Expressions
  * are written with {@code *}, {@code /}, {@code +}, {@code -}, {@code ^}, brackets and the functions min, max and sqrt;
- * every symbol in them must have been given before.
+ * every symbol in them must have been given before. A symbol may end in a prime, as adjusted values of NDS do.
  */
 public final class Working {
 
     private static final Pattern SYMBOL =
-            Pattern.compile("[A-Za-zα-ωΑ-Ω][A-Za-zα-ωΑ-Ω]*(?:_[A-Za-z0-9]+(?:,[A-Za-z0-9]+)*)?");
+            Pattern.compile("[A-Za-zα-ωΑ-Ω][A-Za-zα-ωΑ-Ω]*(?:_[A-Za-z0-9]+(?:,[A-Za-z0-9]+)*)?'?");
     private static final List<String> FUNCTIONS = List.of("min", "max", "sqrt");
 
     private final List<WorkingStep> steps = new ArrayList<>();

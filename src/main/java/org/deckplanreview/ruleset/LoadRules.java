@@ -1,6 +1,7 @@
 package org.deckplanreview.ruleset;
 
 import java.util.List;
+import java.util.Optional;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -14,7 +15,15 @@ public record LoadRules(List<ImposedRow> imposed, Parameters parameters) {
         imposed = List.copyOf(imposed);
     }
 
-    /** @param category of EN 1991-1-1, for example {@code A} */
+    /**
+     * @param concentrated an alternative to the uniform load; empty where the edition knows none
+     * @param category of EN 1991-1-1, for example {@code A}; empty where the edition's standards know no such categories
+     */
     public record ImposedRow(
-            Condition when, Measure uniform, Measure concentrated, String category, Citation citation, String reason) {}
+            Condition when,
+            Measure uniform,
+            Optional<Measure> concentrated,
+            Optional<String> category,
+            Citation citation,
+            String reason) {}
 }

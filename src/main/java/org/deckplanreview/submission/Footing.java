@@ -11,6 +11,7 @@ import org.deckplanreview.measure.Length;
  * @param depth from the ground to its underside
  * @param thickness of the concrete under and around the post
  * @param embedment of the post below the ground
+ * @param frostProtected whether it is built as a frost-protected shallow foundation or stands on solid rock
  */
 public record Footing(
         String id,
@@ -23,7 +24,8 @@ public record Footing(
         Optional<Length> thickness,
         Optional<Length> embedment,
         Optional<Length> topAboveGround,
-        Optional<Boolean> topShedsWater) {
+        Optional<Boolean> topShedsWater,
+        Optional<Boolean> frostProtected) {
 
     public String displayLabel() {
         return label.orElse("footing " + id);

@@ -1,6 +1,7 @@
 package org.deckplanreview.submission;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.deckplanreview.measure.Length;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -37,6 +38,9 @@ final class FrameChecks {
             beam(platform.beams().get(i), pointer.child("beams").child(i));
         }
         postsApart();
+        for (int i = 0; i < platform.posts().size(); i++) {
+            postBase(platform.posts().get(i), pointer.child("posts").child(i).child("base"));
+        }
         for (int i = 0; i < platform.footings().size(); i++) {
             footing(platform.footings().get(i), pointer.child("footings").child(i));
         }
@@ -78,9 +82,11 @@ final class FrameChecks {
     }
 
     private void ledger(Ledger ledger, Pointer at) {
+        ledger.fixings().ifPresent(f -> rows(f, ledger, at.child("fixings")));
         if (!Plan.hasLength(ledger.line(), at.child("line"), faults)) {
             return;
         }
+        lateralConnections(ledger, at.child("lateralConnections"));
         submission.site().walls().stream()
                 .filter(w -> w.id().equals(ledger.wall()))
                 .findFirst()
@@ -91,6 +97,36 @@ final class FrameChecks {
                         at.child("line"),
                         "An end of the ledger lies " + faults.length(off) + " outside the outline",
                         "a ledger with both ends within " + faults.length(Tolerances.LEDGER_MM) + " of the outline"));
+    }
+
+    private void rows(LedgerFixings fixings, Ledger ledger, Pointer at) {
+        double taken = Stream.of(fixings.topEdgeDistance(), fixings.rowDistance(), fixings.bottomEdgeDistance())
+                .flatMap(Optional::stream)
+                .mapToDouble(Length::mm)
+                .sum();
+        timber(ledger.timber())
+                .map(t -> t.depth().mm())
+                .filter(depth -> taken > depth + Tolerances.SEATING_MM)
+                .ifPresent(depth -> faults.add(
+                        at,
+                        "The distances of the fixings from the ledger's edges and of their rows add up to "
+                                + faults.length(taken),
+                        "topEdgeDistance, rowDistance and bottomEdgeDistance that add up to at most the ledger's depth, "
+                                + faults.length(depth)));
+    }
+
+    private void lateralConnections(Ledger ledger, Pointer at) {
+        double length = Plan.segment(ledger.line()).getLength();
+        for (int i = 0; i < ledger.lateralConnections().size(); i++) {
+            double place = ledger.lateralConnections().get(i).at().mm();
+            if (place > length + Tolerances.SEATING_MM) {
+                faults.add(
+                        at.child(i).child("at"),
+                        "The lateral connection lies " + faults.length(place)
+                                + " along the ledger, and so beyond its end",
+                        "a distance of at most the ledger's length, " + faults.length(length));
+            }
+        }
     }
 
     /** How far outside an area the end of a line lies that is farther from it, mm. */
@@ -188,6 +224,20 @@ final class FrameChecks {
                 "beyond the end of beam " + Found.quoted(beam.id()),
                 post,
                 at);
+    }
+
+    private void postBase(Post post, Pointer at) {
+        Optional<FootingKind> footing = platform.footings().stream()
+                .filter(f -> post.footing().filter(f.id()::equals).isPresent())
+                .map(Footing::kind)
+                .findFirst();
+        if (post.base().equals(Optional.of(PostBase.EMBEDDED)) && footing.equals(Optional.of(FootingKind.PAD))) {
+            faults.add(
+                    at, "The post is embedded, and its footing is a pad that carries it on top", "connector or none");
+        } else if (post.base().equals(Optional.of(PostBase.CONNECTOR))
+                && footing.equals(Optional.of(FootingKind.EMBEDDED_POST))) {
+            faults.add(at, "The post stands in a connector, and its footing is one that embeds it", "embedded");
+        }
     }
 
     private void within(double distance, double allowed, String where, Post post, Pointer at) {

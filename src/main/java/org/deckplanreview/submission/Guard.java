@@ -12,6 +12,7 @@ import org.deckplanreview.measure.Length;
  * @param posts that hold it
  * @param rail timber of the top rail
  * @param infillTimber timber of balusters or rails
+ * @param postsNotched whether the posts are notched where they meet the frame
  */
 public record Guard(
         String id,
@@ -22,7 +23,8 @@ public record Guard(
         Optional<Boolean> climbable,
         Optional<GuardPosts> posts,
         Optional<String> rail,
-        Optional<String> infillTimber) {
+        Optional<String> infillTimber,
+        Optional<Boolean> postsNotched) {
 
     public String displayLabel() {
         return label.orElse("guard " + id);

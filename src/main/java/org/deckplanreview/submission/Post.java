@@ -12,7 +12,8 @@ public record Post(
         PlanPoint at,
         Optional<String> footing,
         Optional<PostEnd> groundEnd,
-        Optional<PostTop> top) {
+        Optional<PostTop> top,
+        Optional<PostBase> base) {
 
     public String displayLabel() {
         return label.orElse("post " + id);

@@ -10,15 +10,16 @@ import org.deckplanreview.measure.Measure;
  *
  * @param groundLevels none: not surveyed; one: level ground; three or more: a triangulated surface
  * @param frostDepth if the local authority states one
- * @param snowLoad kN/m2 on the deck
- * @param coastDistance km
- * @param windPressure kN/m2, if the designer states one
+ * @param snowLoad on the deck, an area load
+ * @param groundSnowLoad on the ground, an area load, from which tables take the snow on decks
+ * @param windPressure an area load, if the designer states one
  */
 public record Site(
         List<GroundLevel> groundLevels,
         Optional<Soil> soil,
         Optional<Length> frostDepth,
         Optional<Measure> snowLoad,
+        Optional<Measure> groundSnowLoad,
         Optional<Measure> coastDistance,
         List<Wall> walls,
         Optional<Planning> planning,

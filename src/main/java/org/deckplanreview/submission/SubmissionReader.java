@@ -45,6 +45,7 @@ public final class SubmissionReader {
         FaultList faults = new FaultList(submission.units());
         realDate(submission, tree, faults);
         new NameChecks(submission, faults).check();
+        new TimberChecks(submission, faults).check();
         new SiteChecks(submission, faults).check();
         new SizeChecks(submission, faults).check();
         Map<Integer, Polygon> areas = new OutlineChecks(submission, faults).check();

@@ -8,7 +8,9 @@ import org.deckplanreview.measure.Length;
  *
  * @param breadth the smaller side of joists and beams; the width of a board
  * @param depth the side along the load; the thickness of a board
- * @param strengthClass of EN 338, for example C24
+ * @param strengthClass of EN 338, for example C24; or else species and grade
+ * @param species of visually graded lumber
+ * @param incised whether the faces were cut to let preservative in
  * @param installedWet whether it is put in near fibre saturation and dries under load
  */
 public record Timber(
@@ -17,11 +19,19 @@ public record Timber(
         Length breadth,
         Length depth,
         Optional<String> strengthClass,
+        Optional<Species> species,
+        Optional<Grade> grade,
+        Optional<Boolean> incised,
         Optional<Treatment> treatment,
         Optional<NaturalDurability> naturalDurability,
         Optional<Boolean> installedWet) {
 
     public String displayLabel() {
         return label.orElse(id);
+    }
+
+    /** What tables of stiffness call it: its strength class, or its species and grade, for example {@code southern-pine no.2}. */
+    public Optional<String> stiffnessName() {
+        return strengthClass.or(() -> species.flatMap(s -> grade.map(g -> s.word() + " " + g.word())));
     }
 }

@@ -3,6 +3,13 @@ package org.deckplanreview.submission;
 import java.util.Optional;
 
 /**
- * Preservative treatment.
+ * Preservative treatment, by use class or use category; a submission that was read has at least one of them.
+ *
+ * @param useClass of EN 335
+ * @param useCategory of AWPA U1
  */
-public record Treatment(UseClass useClass, Optional<Integer> serviceLifeYears, Optional<String> standard) {}
+public record Treatment(
+        Optional<UseClass> useClass,
+        Optional<UseCategory> useCategory,
+        Optional<Integer> serviceLifeYears,
+        Optional<String> standard) {}

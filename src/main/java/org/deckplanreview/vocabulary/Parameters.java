@@ -6,6 +6,9 @@ import org.deckplanreview.measure.MeasureUnit;
 /** The values that a provision gives to its method: all those that the method's description names, checked at load. */
 public interface Parameters {
 
+    /** Whether there is this value; for those that a ruleset may leave out. */
+    boolean has(String name);
+
     double number(String name, MeasureUnit unit);
 
     String word(String name);

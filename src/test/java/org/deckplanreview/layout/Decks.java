@@ -54,6 +54,7 @@ public final class Decks {
             timber("beam", 47, 197),
             timber("ledger", 47, 147),
             timber("post", 100, 100)));
+    private LengthUnit units = LengthUnit.MILLIMETRE;
     private final List<GroundLevel> ground = new ArrayList<>();
     private final List<HeavyItem> heavyItems = new ArrayList<>();
     private final List<Beam> beams = new ArrayList<>();
@@ -113,6 +114,9 @@ public final class Decks {
                 Optional.of("C24"),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -170,8 +174,15 @@ public final class Decks {
 
     /** Joists in hangers on a ledger at the wall {@code house}. */
     public Decks ledger(PlanLine line, Optional<Double> bearing) {
-        ledger = Optional.of(
-                new Ledger("ledger", "house", line, JoistSeating.HANGERS, bearing.map(Length::new), Optional.empty()));
+        ledger = Optional.of(new Ledger(
+                "ledger",
+                "house",
+                line,
+                JoistSeating.HANGERS,
+                bearing.map(Length::new),
+                Optional.empty(),
+                Optional.empty(),
+                List.of()));
         return this;
     }
 
@@ -204,7 +215,14 @@ public final class Decks {
 
     public Decks post(String id, double x, double y, Optional<String> footing) {
         posts.add(new Post(
-                id, Optional.empty(), "post", new PlanPoint(x, y), footing, Optional.empty(), Optional.empty()));
+                id,
+                Optional.empty(),
+                "post",
+                new PlanPoint(x, y),
+                footing,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
         return this;
     }
 
@@ -226,6 +244,7 @@ public final class Decks {
                 Optional.of(new Length(thickness)),
                 Optional.empty(),
                 Optional.of(new Length(topAboveGround)),
+                Optional.empty(),
                 Optional.empty()));
     }
 
@@ -243,6 +262,7 @@ public final class Decks {
                 id,
                 Optional.empty(),
                 Optional.of(new Length(height)),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -353,18 +373,25 @@ public final class Decks {
                 overRoom);
     }
 
+    /** As if the document had been written in inches; this builder's lengths stay in mm. */
+    public Decks writtenInInches() {
+        units = LengthUnit.INCH;
+        return this;
+    }
+
     public Submission submission() {
         List<Platform> platforms = new ArrayList<>(List.of(platform("p1")));
         platforms.addAll(others);
         return new Submission(
                 "A-1",
                 Optional.empty(),
-                LengthUnit.MILLIMETRE,
+                units,
                 LocalDate.of(2025, 6, 1),
                 new RulesetChoice("uk-england", Optional.empty()),
-                new Use(occupancy, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems),
+                new Use(occupancy, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems, Optional.empty()),
                 new Site(
                         ground,
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

@@ -48,6 +48,7 @@ class GroundTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 Optional.empty()));

@@ -78,12 +78,14 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 s.use().heavyItems().stream()
                         .map(i ->
                                 new HeavyItem(i.id(), i.label(), apply(i.outline()), i.weight(), i.nature(), i.kind()))
-                        .toList());
+                        .toList(),
+                s.use().roofOver());
         Site site = new Site(
                 s.site().groundLevels().stream().map(this::apply).toList(),
                 s.site().soil(),
                 s.site().frostDepth(),
                 s.site().snowLoad(),
+                s.site().groundSnowLoad(),
                 s.site().coastDistance(),
                 s.site().walls().stream()
                         .map(w -> new Wall(w.id(), w.label(), apply(w.line())))
@@ -176,10 +178,24 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                         .toList(),
                 p.ledger()
                         .map(l -> new Ledger(
-                                l.timber(), l.wall(), apply(l.line()), l.joists(), l.bearingLength(), l.fixings())),
+                                l.timber(),
+                                l.wall(),
+                                apply(l.line()),
+                                l.joists(),
+                                l.bearingLength(),
+                                l.fixings(),
+                                l.bandJoist(),
+                                l.lateralConnections())),
                 p.posts().stream()
                         .map(o -> new Post(
-                                o.id(), o.label(), o.timber(), apply(o.at()), o.footing(), o.groundEnd(), o.top()))
+                                o.id(),
+                                o.label(),
+                                o.timber(),
+                                apply(o.at()),
+                                o.footing(),
+                                o.groundEnd(),
+                                o.top(),
+                                o.base()))
                         .toList(),
                 p.footings(),
                 p.edges().stream()

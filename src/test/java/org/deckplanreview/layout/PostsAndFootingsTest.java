@@ -141,6 +141,7 @@ class PostsAndFootingsTest {
                 thickness.map(Length::new),
                 embedment.map(Length::new),
                 Optional.of(new Length(50)),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -199,6 +200,7 @@ class PostsAndFootingsTest {
                 FootingShape.RECTANGULAR,
                 new Length(400),
                 Optional.of(new Length(900)),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

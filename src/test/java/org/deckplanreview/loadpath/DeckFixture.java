@@ -87,6 +87,7 @@ final class DeckFixture {
     private double snow;
     private boolean shear;
     private double share = 0.5;
+    private OptionalDouble leastDead = OptionalDouble.empty();
 
     static DeckFixture deck() {
         return new DeckFixture();
@@ -213,6 +214,9 @@ final class DeckFixture {
                 strengthClass,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -232,7 +236,13 @@ final class DeckFixture {
                         GRAVITY,
                         shear,
                         KAPPA,
-                        share));
+                        share,
+                        leastDead));
+    }
+
+    DeckFixture leastDead(double kNPerM2) {
+        leastDead = OptionalDouble.of(kNPerM2);
+        return this;
     }
 
     /** The analysis of the first joist. */
@@ -289,9 +299,16 @@ final class DeckFixture {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("nowhere", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), heavy),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        heavy,
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -477,6 +494,7 @@ final class DeckFixture {
                                 new PlanPoint(beam.postsAtMm()[i], beam.yMm()),
                                 Optional.of("f"),
                                 Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty()),
                         postTimber(),
                         List.of(beam.id()),
@@ -510,6 +528,7 @@ final class DeckFixture {
                         FootingKind.PAD,
                         FootingShape.RECTANGULAR,
                         Length.ofMm(500),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

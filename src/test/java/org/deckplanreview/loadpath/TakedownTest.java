@@ -178,6 +178,26 @@ class TakedownTest {
     }
 
     @Test
+    void finishes_boards_and_joists_that_weigh_less_than_the_least_count_as_the_least() {
+        double least = 0.4788;
+        double total =
+                deck().leastDead(least).ledgerAt(0).ledgerAt(3000).joist().totalN(Action.PERMANENT);
+        assertThat(total).isCloseTo(least * 1e-3 * 400 * 3000, Percentage.withPercentage(1e-6));
+    }
+
+    @Test
+    void what_weighs_more_than_the_least_counts_as_it_is() {
+        assertThat(deck().finishes(0.8)
+                        .leastDead(0.4788)
+                        .ledgerAt(0)
+                        .ledgerAt(3000)
+                        .joist()
+                        .totalN(Action.PERMANENT))
+                .isEqualTo(
+                        deck().finishes(0.8).ledgerAt(0).ledgerAt(3000).joist().totalN(Action.PERMANENT));
+    }
+
+    @Test
     void one_board_carries_its_width_and_a_gap() {
         DeckFixture deck = deck().ledgerAt(0).ledgerAt(3000).snow(0.6).finishes(0.1);
         Layout layout = deck.layout();

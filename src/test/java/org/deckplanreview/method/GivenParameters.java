@@ -49,6 +49,11 @@ public final class GivenParameters implements Parameters {
     }
 
     @Override
+    public boolean has(String name) {
+        return values.containsKey(name) || tables.containsKey(name);
+    }
+
+    @Override
     public double number(String name, MeasureUnit unit) {
         return ((Measure) value(name)).in(unit);
     }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Determination;
@@ -14,8 +15,10 @@ import org.deckplanreview.layout.Layout;
 import org.deckplanreview.loadpath.LoadModel;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
+import org.deckplanreview.ruleset.SiteValues;
 import org.deckplanreview.ruleset.Source;
 import org.deckplanreview.ruleset.Standing;
 import org.deckplanreview.submission.Derived;
@@ -59,6 +62,15 @@ public final class ReportBuilder {
         return report("DPR-1", findings);
     }
 
+    /** Of a submission whose lengths are in inches. */
+    public static Report reportInInches(FindingBuilder... findings) {
+        return new Reports(VOCABULARY, VERSION)
+                .of(
+                        assessment("DPR-1", LengthUnit.INCH, findings),
+                        SUBMISSION.getBytes(StandardCharsets.UTF_8),
+                        SUBMISSION);
+    }
+
     public static Report report(String reference, FindingBuilder... findings) {
         return new Reports(VOCABULARY, VERSION)
                 .of(assessment(reference, findings), SUBMISSION.getBytes(StandardCharsets.UTF_8), SUBMISSION);
@@ -72,17 +84,18 @@ public final class ReportBuilder {
                 e.regionTitle(),
                 e.name(),
                 e.title(),
-                e.from(),
-                e.until(),
+                e.binding(),
                 e.bases(),
                 e.basedOn(),
                 e.sources(),
+                e.site(),
                 e.loads(),
                 Optional.of(practice),
                 e.provisions(),
                 e.cautions(),
                 e.referrals(),
                 e.notes(),
+                e.amendments(),
                 e.canonical(),
                 e.digest());
         return new Reports(VOCABULARY, VERSION)
@@ -94,6 +107,10 @@ public final class ReportBuilder {
     }
 
     public static Assessment assessment(String reference, FindingBuilder... builders) {
+        return assessment(reference, LengthUnit.MILLIMETRE, builders);
+    }
+
+    private static Assessment assessment(String reference, LengthUnit units, FindingBuilder... builders) {
         List<Finding> findings =
                 Arrays.stream(builders).map(FindingBuilder::build).toList();
         Determination outcome = findings.stream()
@@ -101,7 +118,7 @@ public final class ReportBuilder {
                 .filter(d -> d != Determination.NOT_APPLICABLE)
                 .min(Determination::compareTo)
                 .orElse(Determination.COMPLIES);
-        Layout layout = new Layout(submission(reference), new Deck(), List.of(), List.of());
+        Layout layout = new Layout(submission(reference, units), new Deck(), List.of(), List.of());
         return new Assessment(
                 layout,
                 unloaded(layout),
@@ -115,7 +132,15 @@ public final class ReportBuilder {
         LoadModel.PlatformLoads none = new LoadModel.PlatformLoads(Derived.known(0.0), Derived.known(0.0), 0, 0);
         return LoadPath.derive(
                 layout,
-                new LoadModel(layout.platforms().stream().map(p -> none).toList(), new TreeMap<>(), 0, 0, false, 1, 1));
+                new LoadModel(
+                        layout.platforms().stream().map(p -> none).toList(),
+                        new TreeMap<>(),
+                        0,
+                        0,
+                        false,
+                        1,
+                        1,
+                        OptionalDouble.empty()));
     }
 
     public static Edition edition() {
@@ -124,8 +149,7 @@ public final class ReportBuilder {
                 "The Shire",
                 "2024",
                 "Decks in the Shire",
-                LocalDate.of(2024, 10, 1),
-                Optional.empty(),
+                new Binding.ByDate(LocalDate.of(2024, 10, 1), Optional.empty()),
                 List.of(new Edition.Base("common/boards.yaml", "Boards in every shire", "sha256:" + "3".repeat(64))),
                 List.of(new Edition.BasedOn(
                         "en1995",
@@ -133,11 +157,13 @@ public final class ReportBuilder {
                                 "en1995", "Design of timber structures", "EN 1995-1-1:2004", "CEN", Standing.STANDARD),
                         "sha256:" + "1".repeat(64))),
                 List.of(),
+                new SiteValues(List.of()),
                 new LoadRules(List.of(), parameters()),
                 Optional.empty(),
                 List.of(),
                 List.of("Wet boards are slippery."),
                 List.of("Ask the authority whether the deck needs a permit."),
+                List.of(),
                 List.of(),
                 "{\"region\":\"shire\"}",
                 "sha256:" + "2".repeat(64));
@@ -146,6 +172,11 @@ public final class ReportBuilder {
     /** Parameters that know where they come from and no more. */
     public static Parameters parameters() {
         return new Parameters() {
+            @Override
+            public boolean has(String name) {
+                return false;
+            }
+
             @Override
             public double number(String name, MeasureUnit unit) {
                 throw new UnsupportedOperationException(name);
@@ -178,16 +209,23 @@ public final class ReportBuilder {
         };
     }
 
-    private static Submission submission(String reference) {
+    private static Submission submission(String reference, LengthUnit units) {
         return new Submission(
                 reference,
                 Optional.of("Terrace behind the mill"),
-                LengthUnit.MILLIMETRE,
+                units,
                 LocalDate.of(2026, 11, 25),
                 new RulesetChoice("shire", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.deckplanreview.layout.FootingPlace;
@@ -112,6 +113,7 @@ class LargeDeckTest {
                 9.81,
                 true,
                 1.2,
-                0.5);
+                0.5,
+                OptionalDouble.empty());
     }
 }

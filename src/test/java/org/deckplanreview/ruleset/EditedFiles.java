@@ -12,23 +12,35 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.deckplanreview.vocabulary.Vocabulary;
 
 /** The good rulesets of the test resources with changes to their text. */
-final class EditedFiles implements RulesetFiles {
+public final class EditedFiles implements RulesetFiles {
 
-    static final String EDITION = "testland/2024.yaml";
+    public static final String EDITION = "testland/2024.yaml";
     static final String EN338 = "standards/en338-2016.yaml";
     static final String EN1995 = "standards/en1995-1-1-2004.yaml";
     static final String CASES = "testland/cases/2024/guard.yaml";
 
     private final SortedMap<String, byte[]> contents;
+    private final Vocabulary vocabulary;
 
-    private EditedFiles(SortedMap<String, byte[]> contents) {
+    private EditedFiles(SortedMap<String, byte[]> contents, Vocabulary vocabulary) {
         this.contents = contents;
+        this.vocabulary = vocabulary;
     }
 
-    static EditedFiles good() {
-        RulesetFiles directory = RulesetFiles.ofDirectory(Path.of("src/test/resources/rulesets-for-tests"));
+    public static EditedFiles good() {
+        return of("rulesets-for-tests", TestVocabulary.SMALL);
+    }
+
+    /** Those with look-up tables. */
+    static EditedFiles tables() {
+        return of("tables-for-tests", TableVocabulary.SMALL);
+    }
+
+    private static EditedFiles of(String resource, Vocabulary vocabulary) {
+        RulesetFiles directory = RulesetFiles.ofDirectory(Path.of("src/test/resources", resource));
         SortedMap<String, byte[]> contents = new TreeMap<>();
         try {
             for (String path : directory.list()) {
@@ -39,7 +51,7 @@ final class EditedFiles implements RulesetFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new EditedFiles(contents);
+        return new EditedFiles(contents, vocabulary);
     }
 
     String text(String path) {
@@ -47,7 +59,7 @@ final class EditedFiles implements RulesetFiles {
     }
 
     /** With the text's first occurrence replaced; it must be there. */
-    EditedFiles with(String path, String old, String replacement) {
+    public EditedFiles with(String path, String old, String replacement) {
         assertThat(text(path)).contains(old);
         int at = text(path).indexOf(old);
         return with(path, text(path).substring(0, at) + replacement + text(path).substring(at + old.length()));
@@ -60,13 +72,13 @@ final class EditedFiles implements RulesetFiles {
     EditedFiles with(String path, byte[] bytes) {
         SortedMap<String, byte[]> changed = new TreeMap<>(contents);
         changed.put(path, bytes);
-        return new EditedFiles(changed);
+        return new EditedFiles(changed, vocabulary);
     }
 
     EditedFiles without(String path) {
         SortedMap<String, byte[]> changed = new TreeMap<>(contents);
         changed.remove(path);
-        return new EditedFiles(changed);
+        return new EditedFiles(changed, vocabulary);
     }
 
     /** The line, from 1, of the text's first occurrence. */
@@ -95,16 +107,16 @@ final class EditedFiles implements RulesetFiles {
     }
 
     LoadResult load() {
-        return RulesetLoader.load(this, TestVocabulary.SMALL);
+        return RulesetLoader.load(this, vocabulary);
     }
 
-    Rulesets loaded() {
+    public Rulesets loaded() {
         LoadResult result = load();
         assertThat(result).isInstanceOf(LoadResult.Loaded.class);
         return ((LoadResult.Loaded) result).rulesets();
     }
 
-    Edition edition() {
+    public Edition edition() {
         return loaded().edition("testland", "2024").orElseThrow();
     }
 

@@ -2,6 +2,7 @@ package org.deckplanreview.ruleset;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -37,8 +38,7 @@ class GoodEditionTest {
         assertThat(edition.regionTitle()).isEqualTo("Testland");
         assertThat(edition.name()).isEqualTo("2024");
         assertThat(edition.title()).isEqualTo("Provisions of Testland");
-        assertThat(edition.from()).isEqualTo(LocalDate.of(2024, 10, 1));
-        assertThat(edition.until()).isEmpty();
+        assertThat(edition.binding()).isEqualTo(new Binding.ByDate(LocalDate.of(2024, 10, 1), Optional.empty()));
         assertThat(edition.cautions()).containsExactly("Cut ends take up water.");
         assertThat(edition.referrals()).isEmpty();
         assertThat(edition.notes()).containsExactly("An invented region.");
@@ -118,6 +118,31 @@ class GoodEditionTest {
     }
 
     @Test
+    void loads_may_know_no_concentrated_load_and_no_category() {
+        Edition plain = EditedFiles.good()
+                .with(EditedFiles.EDITION, "      concentrated: 2 kN\n      category: A\n", "")
+                .edition();
+        LoadRules.ImposedRow low = plain.loads().imposed().get(0);
+        assertThat(low.concentrated()).isEmpty();
+        assertThat(low.category()).isEmpty();
+    }
+
+    @Test
+    void a_parameter_that_a_ruleset_may_leave_out_is_there_only_where_it_is_given() {
+        assertThat(edition.loads().parameters().has("leastDead")).isFalse();
+        Edition heavy = EditedFiles.good()
+                .with(
+                        EditedFiles.EDITION,
+                        "  with:\n    concentratedShare",
+                        "  with:\n    leastDead: {value: 10 psf, cite: {source: habit, confirmed: {by: memory, on:"
+                                + " 2026-11-25}}}\n    concentratedShare")
+                .edition();
+        assertThat(heavy.loads().parameters().has("leastDead")).isTrue();
+        assertThat(heavy.loads().parameters().number("leastDead", MeasureUnit.POUND_FORCE_PER_SQUARE_FOOT))
+                .isCloseTo(10, within(1e-12));
+    }
+
+    @Test
     void imposed_loads_keep_their_rows() {
         assertThat(edition.loads().imposed()).hasSize(2);
         LoadRules.ImposedRow low = edition.loads().imposed().get(0);
@@ -126,8 +151,8 @@ class GoodEditionTest {
                         new Condition.OneOf("occupancy", List.of("single-dwelling")),
                         new Condition.Compare("largest drop", Sense.AT_MOST, Measure.mm(600)))));
         assertThat(low.uniform()).isEqualTo(Measure.of(1.5, MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
-        assertThat(low.concentrated()).isEqualTo(Measure.of(2, MeasureUnit.KILONEWTON));
-        assertThat(low.category()).isEqualTo("A");
+        assertThat(low.concentrated()).contains(Measure.of(2, MeasureUnit.KILONEWTON));
+        assertThat(low.category()).contains("A");
         assertThat(low.reason()).isEqualTo("A low deck of a dwelling.");
         assertThat(edition.loads().imposed().get(1).when()).isEqualTo(Condition.ALWAYS);
         assertThat(edition.loads().parameters().number("concentratedShare", MeasureUnit.RATIO))

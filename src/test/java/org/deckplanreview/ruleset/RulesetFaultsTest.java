@@ -133,7 +133,7 @@ class RulesetFaultsTest {
         RulesetFault fault = GOOD.with(EDITION, "    limit: {quantity: use class, atLeast: \"4\"}\n", "")
                 .fault();
         assertThat(fault.line()).isEqualTo(GOOD.lineOf(EDITION, "  - id: post.treatment"));
-        assertThat(fault.accepted()).isEqualTo("exactly one of limit and calculate");
+        assertThat(fault.accepted()).isEqualTo("exactly one of limit, lookUp and calculate");
     }
 
     @Test
@@ -169,7 +169,7 @@ class RulesetFaultsTest {
         assertThat(fault.file()).isEqualTo(EN1995);
         assertThat(fault.line()).isEqualTo(GOOD.lineOf(EN1995, "  contactLength:"));
         assertThat(fault.found()).isEqualTo("'30 kN'");
-        assertThat(fault.accepted()).isEqualTo("a number in mm, m, km, in");
+        assertThat(fault.accepted()).isEqualTo("a number in mm, m, km, in, ft, mi");
     }
 
     @Test

@@ -17,9 +17,9 @@ import org.deckplanreview.vocabulary.ValueType;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /** A small vocabulary with one of each kind. */
-final class TestVocabulary {
+public final class TestVocabulary {
 
-    static final Vocabulary SMALL = new Vocabulary(
+    public static final Vocabulary SMALL = new Vocabulary(
             List.of(
                     length("drop", SubjectKind.EDGES),
                     length("guard height", SubjectKind.EDGES),
@@ -55,7 +55,9 @@ final class TestVocabulary {
                     "Bending.")),
             List.of(
                     number("concentratedShare", MeasureUnit.RATIO, "share of one joist"),
-                    flag("shear", "whether shear deforms")),
+                    flag("shear", "whether shear deforms"),
+                    number("leastDead", MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "least permanent load")
+                            .orNone()),
             List.of(number("sawKerf", MeasureUnit.MILLIMETRE, "what a saw takes")));
 
     private TestVocabulary() {}

@@ -35,6 +35,7 @@ public final class ScheduledDecks {
                         Optional.empty(),
                         Optional.of(new Length(600)),
                         Optional.of(new Length(50)),
+                        Optional.empty(),
                         Optional.empty()));
     }
 }

@@ -272,7 +272,8 @@ class TimberAndConcreteTest {
                                         o.at(),
                                         o.footing(),
                                         Optional.of(PostEnd.UNCUT),
-                                        o.top()))
+                                        o.top(),
+                                        Optional.empty()))
                                 .toList(),
                         p.footings(),
                         p.edges(),

@@ -156,6 +156,67 @@ class MisfitsTest {
     }
 
     @Nested
+    class Timbers {
+
+        @Test
+        void a_timber_is_graded_by_class_or_by_species_and_grade_but_not_by_both() {
+            SampleDeck deck = SampleDeck.complete()
+                    .with("/timbers/0/species", "southern-pine")
+                    .with("/timbers/0/grade", "no.2");
+
+            assertThat(SampleDeck.faults(deck.read()))
+                    .containsExactly(
+                            new Fault(
+                                    Pointer.of("/timbers/0/grade"),
+                                    "The timber is 'no.2' and has the strength class 'C24' too",
+                                    "either strengthClass, or species and grade"),
+                            new Fault(
+                                    Pointer.of("/timbers/0/species"),
+                                    "The timber is 'southern-pine' and has the strength class 'C24' too",
+                                    "either strengthClass, or species and grade"));
+            assertThat(deck.without("/timbers/0/strengthClass")
+                            .submission()
+                            .timbers()
+                            .get(0)
+                            .stiffnessName())
+                    .contains("southern-pine no.2");
+        }
+
+        @Test
+        void a_grade_is_of_a_species_but_a_species_may_lack_its_grade_for_now() {
+            SampleDeck deck =
+                    SampleDeck.complete().without("/timbers/0/strengthClass").with("/timbers/0/grade", "no.1");
+
+            assertThat(only(deck))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/timbers/0/species"),
+                            "The member is missing, though the timber has the grade 'no.1'",
+                            "the species that the grade is of"));
+            assertThat(deck.with("/timbers/0/species", "hem-fir")
+                            .without("/timbers/0/grade")
+                            .submission()
+                            .timbers()
+                            .get(0)
+                            .stiffnessName())
+                    .isEmpty();
+        }
+
+        @Test
+        void a_treatment_has_a_use_class_or_a_use_category_or_both() {
+            SampleDeck deck = SampleDeck.complete().without("/timbers/0/treatment/useClass");
+
+            assertThat(only(deck))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/timbers/0/treatment"),
+                            "The treatment has neither a use class nor a use category",
+                            "a treatment with useClass, useCategory, or both"));
+            assertThat(deck.with("/timbers/0/treatment/useCategory", "UC4A").read())
+                    .isInstanceOf(ReadResult.Read.class);
+            assertThat(deck.with("/timbers/0/treatment/useClass", "UC4").read()).isInstanceOf(ReadResult.Read.class);
+        }
+    }
+
+    @Nested
     class Outlines {
 
         @Test
@@ -223,7 +284,8 @@ class MisfitsTest {
                     .isEqualTo(new Fault(
                             Pointer.of("/platforms/1/outline"),
                             "The platform overlaps /platforms/0",
-                            "platforms that lie beside each other, with at most 10 mm of overlap"));
+                            "platforms that lie beside each other, with at most 10 mm of overlap, or whose levels are at"
+                                    + " least 1500 mm apart"));
         }
 
         @Test
@@ -234,6 +296,41 @@ class MisfitsTest {
                             "{\"id\": \"inner\", \"outline\": [[1000,1000],[2000,1000],[2000,2000],[1000,2000]]}");
 
             assertThat(only(deck).pointer().value()).isEqualTo("/platforms/1/outline");
+        }
+
+        @Test
+        void platforms_lie_over_each_other_only_with_room_to_stand_between() {
+            assertThat(stacked(2400).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(stacked(-600).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(stacked(2399)).detail()).isEqualTo("The platform overlaps /platforms/0");
+            assertThat(only(stacked(2400).without("/platforms/1/level")).detail())
+                    .isEqualTo("The platform overlaps /platforms/0");
+        }
+
+        @Test
+        void what_lies_on_either_of_two_platforms_lies_on_none() {
+            SampleDeck item = stacked(3600)
+                    .withHeavyItem("T", "planter", "3 kN", SampleDeck.points(500, 500, 1500, 500, 1500, 1500));
+            assertThat(only(item))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/use/heavyItems/0/outline"),
+                            "The heavy item may stand on any of the platforms that lie over each other there",
+                            "an area within the outline of one platform alone"));
+            assertThat(only(stacked(3600).withMeasuredLevel(1000, 1000, 890)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/siteMeasurements/levels/0/at"),
+                            "The level may be of any of the platforms that lie over each other there",
+                            "a place within the outline of one platform alone"));
+            assertThat(stacked(3600).withMeasuredLevel(3000, 1000, 890).read()).isInstanceOf(ReadResult.Read.class);
+        }
+
+        /** The deck at 900 with another platform over its corner, or under it. */
+        private SampleDeck stacked(double level) {
+            return SampleDeck.complete()
+                    .withJson(
+                            "/platforms/-",
+                            "{\"id\": \"other\", \"outline\": [[0, 0], [2000, 0], [2000, 2000], [0, 2000]],"
+                                    + " \"level\": {\"at\": [0, 0], \"z\": " + level + "}}");
         }
 
         @Test
@@ -447,6 +544,45 @@ class MisfitsTest {
                     .with("/site/walls/0/line", SampleDeck.line(0, 3600, 6000, 3600))
                     .with("/platforms/0/ledger/line", SampleDeck.line(0, 3600, 4861, 3600));
             assertThat(only(longer).detail()).isEqualTo("An end of the ledger lies 61 mm outside the outline");
+        }
+
+        /** The ledger is 4800 mm long. */
+        @Test
+        void a_lateral_connection_lies_along_the_ledger() {
+            String at = "/platforms/0/ledger/lateralConnections/1/at";
+            assertThat(SampleDeck.everyMember().with(at, 4800).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(SampleDeck.everyMember().with(at, 4802)))
+                    .isEqualTo(new Fault(
+                            Pointer.of(at),
+                            "The lateral connection lies 4802 mm along the ledger, and so beyond its end",
+                            "a distance of at most the ledger's length, 4800 mm"));
+        }
+
+        /** 51 mm to the upper edge and 20 mm to the lower one leave 99 mm of the ledger's 170 mm. */
+        @Test
+        void the_rows_of_fixings_fit_the_ledger() {
+            String rows = "/platforms/0/ledger/fixings/rowDistance";
+            assertThat(SampleDeck.everyMember().with(rows, 99).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(SampleDeck.everyMember().with(rows, 101)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/platforms/0/ledger/fixings"),
+                            "The distances of the fixings from the ledger's edges and of their rows add up to 172 mm",
+                            "topEdgeDistance, rowDistance and bottomEdgeDistance that add up to at most the ledger's"
+                                    + " depth, 170 mm"));
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "pad, embedded, 'The post is embedded, and its footing is a pad that carries it on top', connector or none",
+            "embedded-post, connector, 'The post stands in a connector, and its footing is one that embeds it', embedded"
+        })
+        void the_base_of_a_post_suits_its_footing(String footing, String base, String detail, String accepted) {
+            SampleDeck deck = SampleDeck.complete()
+                    .with("/platforms/0/footings/0/kind", footing)
+                    .with("/platforms/0/posts/0/base", base);
+
+            assertThat(only(deck)).isEqualTo(new Fault(Pointer.of("/platforms/0/posts/0/base"), detail, accepted));
+            assertThat(deck.with("/platforms/0/posts/0/base", "none").read()).isInstanceOf(ReadResult.Read.class);
         }
 
         @Test

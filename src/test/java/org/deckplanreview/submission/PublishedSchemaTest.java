@@ -10,6 +10,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -141,7 +142,7 @@ class PublishedSchemaTest {
                 .isEmpty();
     }
 
-    /** Members that a document, or the first entry of a list in it, leaves out. */
+    /** Members that a document, or every entry of a list in it, leaves out. */
     private static List<String> absent(JsonNode document, SchemaPlace place, String where) {
         if (document.isMissingNode()) {
             return List.of(where);
@@ -152,7 +153,13 @@ class PublishedSchemaTest {
                             absent(document.path(name), place.member(name).orElseThrow(), where + "/" + name).stream())
                     .toList();
         }
-        return place.isArray() ? absent(document.path(0), place.item().orElseThrow(), where + "/0") : List.of();
+        return place.isArray() ? absentInAll(document, place.item().orElseThrow(), where + "/0") : List.of();
+    }
+
+    private static List<String> absentInAll(JsonNode list, SchemaPlace item, String where) {
+        List<String> absent = new ArrayList<>(absent(list.path(0), item, where));
+        list.forEach(entry -> absent.retainAll(absent(entry, item, where)));
+        return absent;
     }
 
     private void mirrors(Class<?> type, SchemaPlace place, String where) {

@@ -49,6 +49,7 @@ public final class SampleDeck {
                 .withMeasuredLevel(0, 3600, 900)
                 .withHeavyItem("SPA", "spa-bath", "9 kN", points(2000, 1000, 4000, 1000, 4000, 3000, 2000, 3000))
                 .with("/ruleset/edition", "2024")
+                .withJson("/ruleset/amendments", "[\"office-stiffer-decks\"]")
                 .with("/use/imposedLoad", "1.5 kN/m2")
                 .with("/use/concentratedLoad", "2 kN")
                 .with("/site/windPressure", "0.8 kN/m2")
@@ -57,6 +58,14 @@ public final class SampleDeck {
                 .with("/platforms/0/overRoom", false)
                 .with("/platforms/0/footings/0/length", 600)
                 .with("/platforms/0/footings/0/embedment", 0)
+                .with("/use/roofOver", false)
+                .with("/site/groundSnowLoad", "50 psf")
+                .with("/platforms/0/posts/0/base", "connector")
+                .with("/platforms/0/footings/0/frostProtected", false)
+                .with("/platforms/0/guards/0/postsNotched", false)
+                .withJson("/timbers/0/treatment/useCategory", "\"UC3B\"")
+                .withTimber("G", "southern-pine", "no.2")
+                .withBandJoist()
                 .with("/protection/fixings/0/thickness", 2)
                 .with("/protection/weedControl", "membrane-and-gravel")
                 .with("/protection/crossVentilated", true);
@@ -134,6 +143,38 @@ public final class SampleDeck {
         fixings.put("edgeDistance", 50).put("endDistance", 100);
         return with(
                 "/platforms/0/ledger/fixings", fixings.put("resistance", "5 kN").put("weathering", "flashing"));
+    }
+
+    /** Adds a timber of 38 x 184 that is visually graded and incised. */
+    public SampleDeck withTimber(String id, String species, String grade) {
+        ObjectNode timber = NODES.objectNode().put("id", id).put("breadth", 38).put("depth", 184);
+        return with(
+                "/timbers/-", timber.put("species", species).put("grade", grade).put("incised", true));
+    }
+
+    /**
+     * Fixes the ledger, which has fixings, with two staggered rows of lag screws through 12 of sheathing and a gap of 10
+     * to a band joist of 38 x 235, with hold-downs of 1500 lbf at 500 and 4300 along it.
+     */
+    public SampleDeck withBandJoist() {
+        ObjectNode ledger = (ObjectNode) document.at("/platforms/0/ledger");
+        ((ObjectNode) ledger.path("fixings"))
+                .put("kind", "lag-screw")
+                .put("sheathing", 12)
+                .put("gap", 10)
+                .put("topEdgeDistance", 51)
+                .put("bottomEdgeDistance", 20)
+                .put("rowDistance", 80)
+                .put("staggered", true)
+                .put("tipBeyondBand", true);
+        ledger.putObject("bandJoist")
+                .put("kind", "solid-sawn")
+                .put("thickness", 38)
+                .put("depth", 235);
+        ArrayNode connections = ledger.putArray("lateralConnections");
+        connections.addObject().put("at", 500).put("capacity", "1500 lbf");
+        connections.addObject().put("at", 4300).put("capacity", "1500 lbf");
+        return this;
     }
 
     /** Gives a guard of the first platform posts, a rail of timber J and infill of timber BD. */

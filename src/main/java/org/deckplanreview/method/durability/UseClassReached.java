@@ -15,6 +15,7 @@ import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
+import org.deckplanreview.submission.Treatment;
 import org.deckplanreview.submission.UseClass;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -59,11 +60,15 @@ final class UseClassReached implements Method {
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         Timber timber = ((TimberPiece) subject).timber();
         UseClass needed = useClass(parameters.word("neededUseClass"));
-        Optional<UseClass> treated = timber.treatment().map(t -> t.useClass());
+        Optional<UseClass> treated = timber.treatment().flatMap(Treatment::useClass);
         Optional<UseClass> natural =
                 timber.naturalDurability().map(d -> byNature(d, parameters.table("naturalDurability")));
         Optional<UseClass> reached =
                 Stream.concat(treated.stream(), natural.stream()).max(UseClass::compareTo);
+        boolean treatedForUnknown = timber.treatment().isPresent() && treated.isEmpty();
+        if (treatedForUnknown && reached.filter(r -> r.compareTo(needed) >= 0).isEmpty()) {
+            return new Evaluation.Missing(List.of(useClassMissing(timber, context)));
+        }
         return reached.<Evaluation>map(found -> new Evaluation.Measured(
                         new Word(found.word()),
                         Sense.AT_LEAST,
@@ -99,6 +104,15 @@ final class UseClassReached implements Method {
                 pointer,
                 "the use class that " + timber.displayLabel()
                         + " is treated for, for example UC4, or its natural durability if it is untreated");
+    }
+
+    private static Need useClassMissing(Timber timber, ReviewContext context) {
+        return new Need(
+                context.submission()
+                        .timberPointer(timber.id())
+                        .child("treatment")
+                        .child("useClass"),
+                "the use class of EN 335 that " + timber.displayLabel() + " is treated for, for example UC4");
     }
 
     private static UseClass useClass(String word) {

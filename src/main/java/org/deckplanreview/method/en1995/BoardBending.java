@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;

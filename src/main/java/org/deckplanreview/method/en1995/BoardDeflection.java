@@ -11,6 +11,7 @@ import java.util.List;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -24,8 +25,9 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Final deflection of boards under uniform load, 2.2.3 and 7.2. */
 final class BoardDeflection implements Method {
-    private static final ParameterDescription SPAN_RATIO =
-            ParameterDescription.number("spanRatio", RATIO, "span over largest deflection");
+    private static final ParameterDescription SPAN_RATIO = ParameterDescription.number(
+                    "spanRatio", RATIO, "span over largest deflection")
+            .higherIsStricter();
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.boardDeflection",

@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.List;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;

@@ -10,6 +10,7 @@ import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -68,8 +69,9 @@ final class JointSplitting implements Method {
         double he = joint.joint().edgeDistance().orElseThrow().mm() + joint.rowLengthMm();
         if (he >= h) {
             return new Evaluation.OutOfScope(
-                    "The farthest fastener would lie " + Numbers.plain(he) + " mm below the upper edge of a beam of "
-                            + Numbers.plain(h) + " mm",
+                    "The farthest fastener would lie " + basis.context().written(Measure.mm(he))
+                            + " below the upper edge of a beam of "
+                            + basis.context().written(Measure.mm(h)),
                     "8.1.4(3)");
         }
         List<Place> places = new ArrayList<>();

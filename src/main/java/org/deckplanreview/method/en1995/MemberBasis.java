@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.Member;
-import org.deckplanreview.layout.Span;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.MemberAnalysis;
@@ -104,22 +103,8 @@ record MemberBasis(
         w.given("h", ply().depthMm(), MILLIMETRE, "depth", "", timberPointer().child("depth"));
     }
 
-    /** For people: {@code the span}, {@code span 2 of 3}, {@code the cantilever at its end}. */
     String spanName(int index) {
-        Span span = member.spans().get(index);
-        if (span.kind() == Span.Kind.CANTILEVER_AT_START) {
-            return "the cantilever at its start";
-        }
-        if (span.kind() == Span.Kind.CANTILEVER_AT_END) {
-            return "the cantilever at its end";
-        }
-        int before = between(member.spans().subList(0, index));
-        int all = between(member.spans());
-        return all == 1 ? "the span" : "span " + (before + 1) + " of " + all;
-    }
-
-    private static int between(List<Span> spans) {
-        return (int) spans.stream().filter(s -> !s.isCantilever()).count();
+        return member.spanName(index);
     }
 
     String supportName(int index) {

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
@@ -21,13 +20,14 @@ import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.method.Bearing;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.Combination.State;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -73,47 +73,10 @@ final class MemberBearing implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        Member member = (Member) subject;
-        List<Need> needs = needs(member, context);
-        boolean bears =
-                member.supports().stream().anyMatch(s -> s.contactLengthMm().isPresent());
-        if (!bears) {
-            return needs.isEmpty()
-                    ? new Evaluation.NotApplicable("It lies on no support; hangers or bolts carry it")
-                    : new Evaluation.Missing(needs);
-        }
-        Evaluation known = MemberBasis.evaluate(subject, parameters, context, MemberBearing::worst);
-        return isDecidedWithout(needs, known) ? known : new Evaluation.Missing(allNeeds(needs, known));
-    }
-
-    /** A support that fails decides, whatever the unknown ones would be. */
-    private static boolean isDecidedWithout(List<Need> needs, Evaluation known) {
-        return needs.isEmpty()
-                || known instanceof Evaluation.OutOfScope
-                || known instanceof Evaluation.Measured m && m.utilisation() > 1;
-    }
-
-    private static List<Need> allNeeds(List<Need> needs, Evaluation known) {
-        List<Need> all = new ArrayList<>(needs);
-        if (known instanceof Evaluation.Missing missing) {
-            all.addAll(missing.needs());
-        }
-        return all.stream().distinct().sorted().toList();
-    }
-
-    private static List<Need> needs(Member member, ReviewContext context) {
-        return member.supports().stream()
-                .filter(s -> s.kind() == MemberSupport.Kind.LEDGER)
-                .filter(s -> s.contactLengthMm().isEmpty())
-                .map(s -> new Need(
-                        context.layout()
-                                .platformOf(member)
-                                .pointer()
-                                .child("ledger")
-                                .child("bearingLength"),
-                        "the length of joist that bears on the ledger or in its hanger"))
-                .distinct()
-                .toList();
+        return Bearing.evaluate(
+                (Member) subject,
+                context,
+                () -> MemberBasis.evaluate(subject, parameters, context, MemberBearing::worst));
     }
 
     private static Evaluation worst(MemberBasis basis) {
@@ -153,31 +116,8 @@ final class MemberBearing implements Method {
             return basis.context().layout().platformOf(basis.member());
         }
 
-        /** The post under a beam, whose depth lies across the beam. */
-        private Optional<PostPlace> post() {
-            MemberSupport s = basis.member().supports().get(support);
-            return s.kind() == MemberSupport.Kind.POST
-                    ? platform().posts().stream()
-                            .filter(p -> p.id().equals(s.id()))
-                            .findFirst()
-                    : Optional.empty();
-        }
-
-        private double contactBreadthMm() {
-            double b = basis.section().breadthMm();
-            return post().map(p -> onPostMm(p, b)).orElse(b);
-        }
-
-        private double onPostMm(PostPlace post, double beamBreadthMm) {
-            double side = post.timber().depth().mm();
-            return Math.min(Math.min(beamBreadthMm, side), (beamBreadthMm + side) / 2 - offMm(post));
-        }
-
-        /** From the post's axis to the beam's line. */
-        private double offMm(PostPlace post) {
-            return basis.member() instanceof BeamLine beam
-                    ? beam.offMm(post.post().at())
-                    : 0;
+        private Bearing bearing() {
+            return new Bearing(basis.member(), support, basis.context());
         }
 
         private double extensionMm() {
@@ -185,7 +125,7 @@ final class MemberBearing implements Method {
         }
 
         private double areaMm2() {
-            return contactBreadthMm() * contact().effectiveLengthMm(extensionMm());
+            return bearing().breadthMm() * contact().effectiveLengthMm(extensionMm());
         }
 
         /** sigma_c,90,d of (6.4). */
@@ -196,7 +136,8 @@ final class MemberBearing implements Method {
         private boolean discrete() {
             double least = basis.parameters().number(LEAST_DISTANCE.name(), RATIO)
                     * basis.section().depthMm();
-            return !combination.isConcentrated() && contact().smallestGapMm() >= least;
+            return !combination.isConcentrated()
+                    && Sense.AT_LEAST.holds(contact().smallestGapMm(), least);
         }
 
         private double kc90() {
@@ -295,7 +236,7 @@ final class MemberBearing implements Method {
         }
 
         private void writeArea(Working w) {
-            Optional<PostPlace> post = post();
+            Optional<PostPlace> post = bearing().post();
             if (post.isPresent()) {
                 w.given(
                         "b_p",
@@ -307,7 +248,7 @@ final class MemberBearing implements Method {
                                 .submission()
                                 .timberPointer(post.get().timber().id())
                                 .child("depth"));
-                double off = offMm(post.get());
+                double off = bearing().offMm(post.get());
                 if (off > 0) {
                     w.given(
                             "o",

@@ -11,6 +11,7 @@ import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;

@@ -13,6 +13,7 @@ import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;

@@ -26,6 +26,7 @@ import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Treatment;
+import org.deckplanreview.submission.UseCategory;
 import org.deckplanreview.submission.UseClass;
 
 /** What keeps timber from rot and metal from rust. */
@@ -70,7 +71,29 @@ final class TimberAndMetal {
                         TIMBERS,
                         "The use class (EN 335) that the timber is treated for, mildest first.",
                         (subject, context) -> ofTreatment(
-                                subject, context, (treatment, pointer) -> Observations.word(treatment.useClass(), ""))),
+                                subject,
+                                context,
+                                (treatment, pointer) -> Observations.word(
+                                        treatment.useClass(),
+                                        pointer.child("useClass"),
+                                        "the use class of EN 335 that "
+                                                + subject.timber().displayLabel()
+                                                + " is treated for, for example UC4"))),
+                risingWord(
+                        "use category of treatment",
+                        UseCategory.values(),
+                        TimberPiece.class,
+                        TIMBERS,
+                        "The use category (AWPA U1) that the timber is treated for, mildest first.",
+                        (subject, context) -> ofTreatment(
+                                subject,
+                                context,
+                                (treatment, pointer) -> Observations.word(
+                                        treatment.useCategory(),
+                                        pointer.child("useCategory"),
+                                        "the use category of AWPA U1 that "
+                                                + subject.timber().displayLabel()
+                                                + " is treated for, for example UC4A"))),
                 number(
                         "service life",
                         MeasureUnit.YEAR_,

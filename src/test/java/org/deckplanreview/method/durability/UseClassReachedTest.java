@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.GivenParameters;
 import org.deckplanreview.method.geometry.PaperDeck;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,6 +69,26 @@ class UseClassReachedTest {
                         m -> assertThat(m.needs())
                                 .extracting(n -> n.pointer().value())
                                 .containsExactly("/timbers/0/treatment"));
+    }
+
+    @Test
+    void a_treatment_that_names_only_its_use_category_needs_its_use_class() {
+        PaperDeck deck = new PaperDeck()
+                .without("/timbers/0/treatment/useClass")
+                .with("/timbers/0/treatment/useCategory", "UC4A");
+        assertThat(evaluate(deck, "UC4"))
+                .isEqualTo(new Evaluation.Missing(List.of(new Need(
+                        Pointer.of("/timbers/0/treatment/useClass"),
+                        "the use class of EN 335 that J is treated for, for example UC4"))));
+    }
+
+    @Test
+    void what_nature_reaches_needs_no_use_class_of_the_treatment() {
+        PaperDeck deck = natural(2, true)
+                .without("/timbers/0/treatment/useClass")
+                .with("/timbers/0/treatment/useCategory", "UC3B");
+        assertThat(measured(evaluate(deck, "UC3.2")).found()).isEqualTo(new Word("UC3.2"));
+        assertThat(evaluate(deck, "UC4")).isInstanceOf(Evaluation.Missing.class);
     }
 
     @Test

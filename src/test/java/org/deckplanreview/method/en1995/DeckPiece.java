@@ -33,6 +33,7 @@ import org.deckplanreview.submission.Boards;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.EndNotch;
+import org.deckplanreview.submission.Grade;
 import org.deckplanreview.submission.Joint;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.JoistSeating;
@@ -47,6 +48,7 @@ import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Species;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
@@ -54,13 +56,16 @@ import org.deckplanreview.submission.Use;
 import org.deckplanreview.vocabulary.Parameters;
 
 /** One joist, beam or field of boards with stated statics, to put methods to. */
-final class DeckPiece {
+public final class DeckPiece {
     private static final PlanLine LINE = new PlanLine(new PlanPoint(0, 0), new PlanPoint(1, 0));
     private static final Derived<Double> UNKNOWN = Derived.missing(Pointer.of("/site/groundLevels"), "ground levels");
 
     private double breadthMm = 47;
     private double depthMm = 195;
     private Optional<String> strengthClass = Optional.of("C24");
+    private Optional<Species> species = Optional.empty();
+    private Optional<Grade> grade = Optional.empty();
+    private Optional<Boolean> incised = Optional.empty();
     private Optional<Boolean> installedWet = Optional.of(false);
     private int plies = 1;
     private boolean beam;
@@ -83,56 +88,69 @@ final class DeckPiece {
     private Optional<Joint> joint = Optional.empty();
     private Optional<Measure> hangerResistance = Optional.empty();
 
-    static DeckPiece joist() {
+    public static DeckPiece joist() {
         return new DeckPiece();
     }
 
-    static DeckPiece beam(int plies) {
+    public static DeckPiece beam(int plies) {
         DeckPiece b = new DeckPiece();
         b.beam = true;
         b.plies = plies;
         return b;
     }
 
-    DeckPiece section(double breadth, double depth) {
+    public DeckPiece section(double breadth, double depth) {
         breadthMm = breadth;
         depthMm = depth;
         return this;
     }
 
-    DeckPiece of(String className) {
+    /** Visually graded lumber in place of a strength class. */
+    public DeckPiece of(Species s, Grade g) {
+        strengthClass = Optional.empty();
+        species = Optional.of(s);
+        grade = Optional.of(g);
+        return this;
+    }
+
+    public DeckPiece incised(Boolean yes) {
+        incised = Optional.ofNullable(yes);
+        return this;
+    }
+
+    public DeckPiece of(String className) {
         strengthClass = Optional.ofNullable(className);
         return this;
     }
 
-    DeckPiece ofUnknownClass() {
+    public DeckPiece ofUnknownClass() {
         strengthClass = Optional.empty();
         return this;
     }
 
-    DeckPiece wet(Boolean wet) {
+    public DeckPiece wet(Boolean wet) {
         installedWet = Optional.ofNullable(wet);
         return this;
     }
 
-    DeckPiece category(String word) {
+    public DeckPiece category(String word) {
         category = Derived.known(word);
         return this;
     }
 
-    DeckPiece side(double spacing, int size) {
+    public DeckPiece side(double spacing, int size) {
         spacingMm = spacing;
         fieldSize = size;
         return this;
     }
 
-    DeckPiece notched(double depth, double distance, double slope, NotchSide side) {
+    public DeckPiece notched(double depth, double distance, double slope, NotchSide side) {
         notch = Optional.of(new EndNotch(Length.ofMm(depth), Length.ofMm(distance), slope, side));
         return this;
     }
 
     /** A single span whose ends are flush with contacts of this length. */
-    DeckPiece span(double spanMm, double contactMm) {
+    public DeckPiece span(double spanMm, double contactMm) {
         lengthMm = spanMm + contactMm;
         spans.clear();
         supports.clear();
@@ -140,21 +158,21 @@ final class DeckPiece {
         return support(contactMm / 2, contactMm).support(spanMm + contactMm / 2, contactMm);
     }
 
-    DeckPiece length(double mm) {
+    public DeckPiece length(double mm) {
         lengthMm = mm;
         return this;
     }
 
-    DeckPiece stretch(Span.Kind kind, double fromMm, double toMm) {
+    public DeckPiece stretch(Span.Kind kind, double fromMm, double toMm) {
         spans.add(new Span(kind, fromMm, toMm));
         return this;
     }
 
-    DeckPiece support(double atMm, double contactMm) {
+    public DeckPiece support(double atMm, double contactMm) {
         return support(atMm, OptionalDouble.of(contactMm), beam ? MemberSupport.Kind.POST : MemberSupport.Kind.BEAM);
     }
 
-    DeckPiece hanger(double atMm, MemberSupport.Kind kind) {
+    public DeckPiece hanger(double atMm, MemberSupport.Kind kind) {
         return support(atMm, OptionalDouble.empty(), kind);
     }
 
@@ -171,65 +189,65 @@ final class DeckPiece {
         return this;
     }
 
-    DeckPiece joistsEvery(double mm) {
+    public DeckPiece joistsEvery(double mm) {
         for (double at = 0; at <= lengthMm; at += mm) {
             joists.add(new JoistBearing(joists.size(), 0, at));
         }
         return this;
     }
 
-    DeckPiece postsOff(double mm) {
+    public DeckPiece postsOff(double mm) {
         postsOffMm = mm;
         return this;
     }
 
-    DeckPiece postDepth(double mm) {
+    public DeckPiece postDepth(double mm) {
         postDepthMm = Optional.of(mm);
         return this;
     }
 
     /** Bolted or screwed to the sides of its posts. */
-    DeckPiece fixed(BeamSeating to, Joint by) {
+    public DeckPiece fixed(BeamSeating to, Joint by) {
         seating = to;
         joint = Optional.ofNullable(by);
         return this;
     }
 
-    DeckPiece hangersOf(Measure resistance) {
+    public DeckPiece hangersOf(Measure resistance) {
         hangerResistance = Optional.of(resistance);
         return this;
     }
 
-    DeckPiece under(Function<LinearAnalysis, LinearAnalysis> loads) {
+    public DeckPiece under(Function<LinearAnalysis, LinearAnalysis> loads) {
         analysis = m -> Derived.known(loads.apply(LinearAnalysis.of(m)));
         return this;
     }
 
-    DeckPiece boardLoads(double permanent, double imposed, double concentratedN) {
+    public DeckPiece boardLoads(double permanent, double imposed, double concentratedN) {
         boardLoads = Derived.known(new LoadPath.BoardLoads(permanent, imposed, 0, concentratedN));
         return this;
     }
 
-    DeckPiece profile(BoardProfile p) {
+    public DeckPiece profile(BoardProfile p) {
         profile = Optional.ofNullable(p);
         return this;
     }
 
-    DeckPiece overhang(double mm) {
+    public DeckPiece overhang(double mm) {
         overhangMm = mm;
         return this;
     }
 
-    SubjectKind kind() {
+    public SubjectKind kind() {
         return beam ? SubjectKind.BEAMS : SubjectKind.JOISTS;
     }
 
-    Evaluation evaluate(Method method, Parameters parameters) {
+    public Evaluation evaluate(Method method, Parameters parameters) {
         Member member = member();
         return method.evaluate(member, parameters, context(member));
     }
 
-    Evaluation evaluateBoards(Method method, Parameters parameters) {
+    public Evaluation evaluateBoards(Method method, Parameters parameters) {
         BoardField field = new BoardField(
                 0,
                 Pointer.of("/platforms/0/boards"),
@@ -284,6 +302,9 @@ final class DeckPiece {
                 Length.ofMm(breadth),
                 Length.ofMm(depth),
                 strengthClass,
+                species,
+                grade,
+                incised,
                 Optional.empty(),
                 Optional.empty(),
                 installedWet);
@@ -314,9 +335,16 @@ final class DeckPiece {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("r", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -388,6 +416,7 @@ final class DeckPiece {
                         new PlanPoint(0, postsOffMm),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()),
                 timber("post", 100, depth),
                 List.of("B"),
@@ -426,6 +455,11 @@ final class DeckPiece {
 
         @Override
         public Derived<Double> footingWeightN(FootingPlace footing) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
             throw new UnsupportedOperationException();
         }
     }

@@ -15,7 +15,7 @@ import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.loadpath.MemberDiagrams;
 
 /** Stated effects of each action, added up by the factors. */
-record LinearAnalysis(Member member, Map<Action, Share> shares) implements MemberAnalysis {
+public record LinearAnalysis(Member member, Map<Action, Share> shares) implements MemberAnalysis {
 
     /**
      * What one action does.
@@ -23,13 +23,13 @@ record LinearAnalysis(Member member, Map<Action, Share> shares) implements Membe
      * @param spans of each: sagging and hogging moment N mm, deflection down and up mm
      * @param supports of each: shear, largest and smallest reaction N
      */
-    record Share(List<double[]> spans, List<double[]> supports, double totalN) {}
+    public record Share(List<double[]> spans, List<double[]> supports, double totalN) {}
 
-    static LinearAnalysis of(Member member) {
+    public static LinearAnalysis of(Member member) {
         return new LinearAnalysis(member, new TreeMap<>());
     }
 
-    LinearAnalysis with(Action action, Share share) {
+    public LinearAnalysis with(Action action, Share share) {
         shares.put(action, share);
         return this;
     }
@@ -39,7 +39,7 @@ record LinearAnalysis(Member member, Map<Action, Share> shares) implements Membe
      *
      * @param loadNPerMm w
      */
-    static Share uniform(double loadNPerMm, double spanMm, Section section, double e, double g) {
+    public static Share uniform(double loadNPerMm, double spanMm, Section section, double e, double g) {
         double l = spanMm;
         double bending =
                 5 * loadNPerMm * l * l * l * l / (384 * e * section.breadthMm() * cube(section.depthMm()) / 12);
@@ -52,7 +52,7 @@ record LinearAnalysis(Member member, Map<Action, Share> shares) implements Membe
     }
 
     /** A force at mid-span, or beside the support for shear and reaction. */
-    static Share atMidSpan(double forceN, double spanMm) {
+    public static Share atMidSpan(double forceN, double spanMm) {
         double[] support = {forceN, forceN, 0};
         return new Share(List.of(new double[] {forceN * spanMm / 4, 0, 0, 0}), List.of(support, support), forceN);
     }

@@ -31,6 +31,7 @@ import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.FootingShape;
+import org.deckplanreview.submission.Grade;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.Occupancy;
@@ -42,6 +43,7 @@ import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Species;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Use;
@@ -50,7 +52,7 @@ import org.deckplanreview.submission.Use;
  * Posts P1, P2, … in a row under one beam along x, all alike and with stated loads, to put methods to; on a platform of
  * 4000 x 2000 mm without boards, joists or guards.
  */
-final class PostPiece {
+public final class PostPiece {
     private static final Pointer PLATFORM = Pointer.of("/platforms/0");
     private static final PlanLine LINE = new PlanLine(new PlanPoint(0, 0), new PlanPoint(4000, 0));
     private static final Derived<Double> UNKNOWN = Derived.missing(Pointer.of("/site/groundLevels"), "ground levels");
@@ -58,6 +60,9 @@ final class PostPiece {
     private final double breadthMm;
     private final double depthMm;
     private Optional<String> strengthClass = Optional.of("C24");
+    private Optional<Species> species = Optional.empty();
+    private Optional<Grade> grade = Optional.empty();
+    private Optional<Boolean> incised = Optional.empty();
     private int count = 4;
     private Derived<Double> heightMm = Derived.known(2000.0);
     private Optional<FootingKind> foot = Optional.of(FootingKind.PAD);
@@ -80,88 +85,101 @@ final class PostPiece {
     }
 
     /** @param breadthMm along the beam */
-    static PostPiece post(double breadthMm, double depthMm) {
+    public static PostPiece post(double breadthMm, double depthMm) {
         return new PostPiece(breadthMm, depthMm);
     }
 
-    PostPiece of(String className) {
+    /** Visually graded lumber in place of a strength class. */
+    public PostPiece of(Species s, Grade g) {
+        strengthClass = Optional.empty();
+        species = Optional.of(s);
+        grade = Optional.of(g);
+        return this;
+    }
+
+    public PostPiece incised(Boolean yes) {
+        incised = Optional.ofNullable(yes);
+        return this;
+    }
+
+    public PostPiece of(String className) {
         strengthClass = Optional.ofNullable(className);
         return this;
     }
 
-    PostPiece count(int posts) {
+    public PostPiece count(int posts) {
         count = posts;
         return this;
     }
 
-    PostPiece height(double mm) {
+    public PostPiece height(double mm) {
         heightMm = Derived.known(mm);
         return this;
     }
 
-    PostPiece ofUnknownHeight() {
+    public PostPiece ofUnknownHeight() {
         heightMm = UNKNOWN;
         return this;
     }
 
-    PostPiece foot(FootingKind kind) {
+    public PostPiece foot(FootingKind kind) {
         foot = Optional.ofNullable(kind);
         return this;
     }
 
-    PostPiece offBeam(double mm) {
+    public PostPiece offBeam(double mm) {
         offBeamMm = mm;
         return this;
     }
 
-    PostPiece seated(BeamSeating how, double breadthOfBeamMm) {
+    public PostPiece seated(BeamSeating how, double breadthOfBeamMm) {
         seating = how;
         beamBreadthMm = breadthOfBeamMm;
         return this;
     }
 
-    PostPiece withoutBeam() {
+    public PostPiece withoutBeam() {
         beam = false;
         return this;
     }
 
-    PostPiece onLedger() {
+    public PostPiece onLedger() {
         ledger = true;
         return this;
     }
 
     /** Characteristic load on each post. */
-    PostPiece loads(double permanentN, double imposedN) {
+    public PostPiece loads(double permanentN, double imposedN) {
         forces = Derived.known(new ActionForces(permanentN, imposedN, imposedN, 0, 0));
         return this;
     }
 
-    PostPiece weight(double newtons) {
+    public PostPiece weight(double newtons) {
         weightN = newtons;
         return this;
     }
 
-    PostPiece category(String word) {
+    public PostPiece category(String word) {
         category = Derived.known(word);
         return this;
     }
 
-    PostPiece wind(String pressure) {
+    public PostPiece wind(String pressure) {
         wind = Optional.of(Measure.parse(pressure));
         return this;
     }
 
-    PostPiece braceBreadth(double mm) {
+    public PostPiece braceBreadth(double mm) {
         braceBreadthMm = mm;
         return this;
     }
 
-    PostPiece fixingResistance(double kN) {
+    public PostPiece fixingResistance(double kN) {
         resistance = Optional.of(Measure.of(kN, MeasureUnit.KILONEWTON));
         return this;
     }
 
-    PostPiece brace(String post, double dx, double dy, double belowMm, double reachMm) {
+    public PostPiece brace(String post, double dx, double dy, double belowMm, double reachMm) {
         String id = "K" + (braces.size() + 1);
         braces.add(new Brace(
                 id,
@@ -176,22 +194,22 @@ final class PostPiece {
     }
 
     /** Puts a method to the first post. */
-    Evaluation evaluate(Method method, StandardParameters parameters) {
+    public Evaluation evaluate(Method method, StandardParameters parameters) {
         PlatformLayout platform = platform();
         return method.evaluate(platform.posts().get(0), parameters, context(platform));
     }
 
-    Evaluation evaluatePost(int index, Method method, StandardParameters parameters) {
+    public Evaluation evaluatePost(int index, Method method, StandardParameters parameters) {
         PlatformLayout platform = platform();
         return method.evaluate(platform.posts().get(index), parameters, context(platform));
     }
 
-    Evaluation evaluateBrace(int index, Method method, StandardParameters parameters) {
+    public Evaluation evaluateBrace(int index, Method method, StandardParameters parameters) {
         PlatformLayout platform = platform();
         return method.evaluate(platform.braces().get(index), parameters, context(platform));
     }
 
-    LoadPath statedLoads() {
+    public LoadPath statedLoads() {
         return new Stated();
     }
 
@@ -210,6 +228,7 @@ final class PostPiece {
                             "post",
                             new PlanPoint(i * 1000, offBeamMm),
                             foot.map(f -> "F"),
+                            Optional.empty(),
                             Optional.empty(),
                             Optional.empty()),
                     timber("post", breadthMm, depthMm),
@@ -235,6 +254,7 @@ final class PostPiece {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         return new FootingPlace(
                 0, PLATFORM.child("footings").child(0), "footing F", footing, List.of(), 1, UNKNOWN, UNKNOWN);
@@ -247,6 +267,9 @@ final class PostPiece {
                 Length.ofMm(breadth),
                 Length.ofMm(depth),
                 strengthClass,
+                species,
+                grade,
+                incised,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
@@ -350,9 +373,16 @@ final class PostPiece {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("r", Optional.empty()),
-                new Use(Occupancy.SINGLE_DWELLING, Optional.empty(), Optional.empty(), Optional.empty(), List.of()),
+                new Use(
+                        Occupancy.SINGLE_DWELLING,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()),
                 new Site(
                         List.of(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -399,6 +429,11 @@ final class PostPiece {
 
         @Override
         public Derived<Double> footingWeightN(FootingPlace footing) {
+            throw new AssertionError("Not stated");
+        }
+
+        @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
             throw new AssertionError("Not stated");
         }
     }

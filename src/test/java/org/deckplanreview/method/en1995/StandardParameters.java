@@ -19,7 +19,7 @@ import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Table;
 
 /** The values of the standards' files as they stand in {@code rulesets/standards}, with others on top. */
-final class StandardParameters implements Parameters {
+public final class StandardParameters implements Parameters {
 
     private static final YAMLMapper YAML = new YAMLMapper();
     private static final Map<String, JsonNode> FILES = new TreeMap<>();
@@ -31,7 +31,7 @@ final class StandardParameters implements Parameters {
     private StandardParameters() {}
 
     /** EN 338, EN 1990 and EN 1995-1-1, with system strength for four joists at most 610 mm apart. */
-    static StandardParameters ofEurocodes() {
+    public static StandardParameters ofEurocodes() {
         return new StandardParameters()
                 .read("en338-2016")
                 .read("en1990-2002")
@@ -49,20 +49,22 @@ final class StandardParameters implements Parameters {
                 .with("concentratedShareOnBoard", 1);
     }
 
-    static StandardParameters of(String standard) {
-        return new StandardParameters().read(standard);
+    public static StandardParameters of(String... standards) {
+        StandardParameters all = new StandardParameters();
+        List.of(standards).forEach(all::read);
+        return all;
     }
 
-    StandardParameters with(String name, double number) {
+    public StandardParameters with(String name, double number) {
         return with(name, number, MeasureUnit.RATIO);
     }
 
-    StandardParameters with(String name, double number, MeasureUnit unit) {
+    public StandardParameters with(String name, double number, MeasureUnit unit) {
         given.put(name, Measure.of(number, unit));
         return this;
     }
 
-    StandardParameters with(String name, String word) {
+    public StandardParameters with(String name, String word) {
         given.put(name, new Word(word));
         return this;
     }
@@ -118,6 +120,11 @@ final class StandardParameters implements Parameters {
             throw new IllegalArgumentException("No parameter " + name);
         }
         return token.isBoolean() ? new Flag(token.asBoolean()) : new Word(token.asText());
+    }
+
+    @Override
+    public boolean has(String name) {
+        return given.containsKey(name) || values.containsKey(name) || tables.containsKey(name);
     }
 
     @Override

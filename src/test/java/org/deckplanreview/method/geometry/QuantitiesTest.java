@@ -160,6 +160,12 @@ class QuantitiesTest {
                 example("treated", SubjectKind.BEAMS, yes(), "/timbers/1/treatment"),
                 example("use class of treatment", SubjectKind.POSTS, word("UC4"), "/timbers/2/treatment"),
                 example("use class of treatment", SubjectKind.LEDGERS, word("UC3.2"), "/timbers/0/treatment"),
+                having(
+                        "use class of treatment",
+                        SubjectKind.LEDGERS,
+                        word("UC3.2"),
+                        d -> d.with("/timbers/0/treatment/useCategory", "UC3B"),
+                        "/timbers/0/treatment/useClass"),
                 example("service life", SubjectKind.JOISTS, number(30, YEAR_), "/timbers/0/treatment/serviceLifeYears"),
                 natural("heartwood class", number(2, RATIO)),
                 natural("heartwood only", yes()),
@@ -302,7 +308,10 @@ class QuantitiesTest {
 
     @Test
     void the_examples_cover_every_quantity_that_can_be_missing() {
-        List<String> covered = examples().map(Example::name).distinct().sorted().toList();
+        List<String> covered = Stream.concat(examples().map(Example::name), FrameQuantitiesTest.names().stream())
+                .distinct()
+                .sorted()
+                .toList();
         List<String> all = Quantities.all().stream()
                 .map(q -> q.description().name())
                 .filter(name -> !ALWAYS_GIVEN.contains(name) && !NOT_APPLICABLE_IF_LEFT_OUT.contains(name))

@@ -176,6 +176,7 @@ class StairsAndPlanningTest {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()))
                 .stair(stair(Optional.of(true), Optional.of(HandrailSides.BOTH), true))
                 .heavyItem("p", Optional.of(HeavyItemKind.PLANTER))

@@ -66,7 +66,8 @@ class GuardsTest {
                                 ? Optional.of(new GuardPosts("post", new Length(spacing), leverArm, resistance))
                                 : Optional.empty(),
                         rail,
-                        infillTimber))
+                        infillTimber,
+                        Optional.empty()))
                 .edge(EdgeKind.OPEN, Decks.line(0, 0, 4000, 0), Optional.of("G1"))
                 .layout();
         ReviewContext context = new ReviewContext(layout, TimberParameters.NO_LOADS, List.of(Derived.known("A")));

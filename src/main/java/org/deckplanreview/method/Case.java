@@ -1,11 +1,10 @@
-package org.deckplanreview.method.en1995;
+package org.deckplanreview.method;
 
 import java.util.Comparator;
 import java.util.List;
-import org.deckplanreview.method.Evaluation;
 
-/** One place of a member under one combination. Its working is written only if it turns out to be the worst. */
-interface Case {
+/** One place of a subject under one combination. Its working is written only if it turns out to be the worst. */
+public interface Case {
     double utilisation();
 
     Evaluation.Measured measured();
