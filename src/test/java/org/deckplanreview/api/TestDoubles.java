@@ -1,6 +1,7 @@
 package org.deckplanreview.api;
 
 import static org.deckplanreview.report.FindingBuilder.finding;
+import static org.deckplanreview.report.ReportBuilder.assessment;
 import static org.deckplanreview.report.ReportBuilder.report;
 
 import io.quarkus.test.Mock;
@@ -9,6 +10,8 @@ import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.comparison.BuiltInComparisons;
+import org.deckplanreview.comparison.Comparisons;
 import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.review.Editions;
 import org.deckplanreview.review.ReviewResult;
@@ -53,7 +56,10 @@ class TestDoubles {
                 new ReviewResult.UnknownRuleset(
                         "There is no ruleset of 'atlantis'", "shire", Pointer.of("/ruleset/region"));
             case "{\"is\":\"failing\"}" -> throw new IllegalStateException("secret of the house");
-            default -> new ReviewResult.Reviewed(report("Bächlein", finding("a").doesNotComply()));
+            default ->
+                new ReviewResult.Reviewed(
+                        report("Bächlein", finding("a").doesNotComply()),
+                        assessment("Bächlein", finding("a").doesNotComply()));
         };
     }
 
@@ -80,6 +86,14 @@ class TestDoubles {
                         .map(Amending.Amended::new);
             }
         };
+    }
+
+    /** Comparisons are of the rulesets that come with the service: an edition by hand has nothing to compare. */
+    @Produces
+    @Mock
+    @Singleton
+    Comparisons comparisons() {
+        return BuiltInComparisons.COMPARISONS;
     }
 
     @Produces
