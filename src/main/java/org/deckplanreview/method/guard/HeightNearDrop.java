@@ -36,7 +36,8 @@ final class HeightNearDrop implements Method {
             List.of(
                     NearbyDrop.DROP_OVER,
                     NearbyDrop.WITHIN,
-                    ParameterDescription.number(LEAST_HEIGHT, MILLIMETRE, "least height of a guard")),
+                    ParameterDescription.number(LEAST_HEIGHT, MILLIMETRE, "least height of a guard")
+                            .higherIsStricter()),
             "The height of the guard along the edge, where the ground anywhere within a distance square to the edge lies farther"
                     + " below the boards than a given drop; beside another platform its boards count.");
 

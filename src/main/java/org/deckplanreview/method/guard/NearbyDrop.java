@@ -25,10 +25,12 @@ import org.deckplanreview.vocabulary.Sense;
 /** The drop beside an edge without a guard, to the ground within a distance and not only at the edge itself. */
 final class NearbyDrop implements Method {
 
-    static final ParameterDescription DROP_OVER =
-            ParameterDescription.number("dropOver", MILLIMETRE, "a drop up to this needs no guard");
-    static final ParameterDescription WITHIN =
-            ParameterDescription.number("within", MILLIMETRE, "how far from the edge the ground counts");
+    static final ParameterDescription DROP_OVER = ParameterDescription.number(
+                    "dropOver", MILLIMETRE, "a drop up to this needs no guard")
+            .lowerIsStricter();
+    static final ParameterDescription WITHIN = ParameterDescription.number(
+                    "within", MILLIMETRE, "how far from the edge the ground counts")
+            .higherIsStricter();
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.dropNearby",
