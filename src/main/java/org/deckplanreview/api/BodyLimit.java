@@ -11,12 +11,19 @@ import jakarta.enterprise.event.Observes;
 import java.io.IOException;
 import java.io.InputStream;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.resteasy.reactive.server.vertx.VertxInputStream;
 
-/** The largest submission. The server's own limit lies above it, because that one answers without a problem. */
+/**
+ * The largest submission. The framework's limit on the size of bodies lies above it, because that one answers without a
+ * problem; streams of submissions have none, and each of their lines has this one.
+ */
 @ApplicationScoped
 public class BodyLimit {
-    /** Before the server's own limit, which has priority 2. */
+    /** Before all that reads a body. */
     private static final int FIRST = 100;
+
+    /** What may come of a body that is too large while its problem is told. */
+    private static final long MARGIN = 1 << 20;
 
     private final ObjectMapper json;
     private final long bytes;
@@ -27,7 +34,21 @@ public class BodyLimit {
     }
 
     void register(@Observes Filters filters) {
-        filters.register(this::refuseAnnounced, FIRST);
+        filters.register(this::limit, FIRST);
+    }
+
+    private void limit(RoutingContext context) {
+        if (isStream(context)) {
+            context.next();
+        } else {
+            context.put(VertxInputStream.MAX_REQUEST_SIZE_KEY, bytes + MARGIN);
+            refuseAnnounced(context);
+        }
+    }
+
+    private static boolean isStream(RoutingContext context) {
+        String type = context.request().getHeader(HttpHeaders.CONTENT_TYPE);
+        return type != null && type.split(";", 2)[0].strip().equalsIgnoreCase(MediaTypes.NDJSON);
     }
 
     /** Refuses a body by its announced length, before it is sent. */
@@ -54,6 +75,10 @@ public class BodyLimit {
         } catch (NumberFormatException e) {
             return Long.MAX_VALUE;
         }
+    }
+
+    long bytes() {
+        return bytes;
     }
 
     /** The body, or one byte more than the limit. */

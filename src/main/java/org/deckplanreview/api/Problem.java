@@ -4,6 +4,8 @@ import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
+import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.submission.Fault;
 import org.deckplanreview.submission.Pointer;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -14,6 +16,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param type address of a page that explains problems of this kind
  * @param line where a body stops being JSON, from 1
  * @param column likewise
+ * @param inputLine which line of a stream of submissions it is about, from 1
  * @param errors every fault of a submission
  */
 @Schema(description = "A problem (RFC 9457).")
@@ -32,6 +35,11 @@ record Problem(
 
         @Schema(implementation = Integer.class, description = "Where a body stops being JSON, from 1.")
         OptionalInt column,
+
+        @Schema(
+                implementation = Long.class,
+                description = "Which line of a stream of submissions the problem is about, from 1.")
+        OptionalLong inputLine,
 
         @Schema(description = "Every fault of a submission, in a stable order; empty for other problems.")
         List<Error> errors) {
@@ -60,19 +68,47 @@ record Problem(
 
     static Problem of(ProblemType type, String detail) {
         return new Problem(
-                type.uri(), type.title(), type.status(), detail, OptionalInt.empty(), OptionalInt.empty(), List.of());
+                type.uri(),
+                type.title(),
+                type.status(),
+                detail,
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                OptionalLong.empty(),
+                List.of());
+    }
+
+    /** Why a submission was not reviewed. */
+    static Problem of(ReviewResult refused) {
+        if (refused instanceof ReviewResult.NotJson notJson) {
+            return of(ProblemType.NOT_JSON, notJson.detail()).at(notJson.line(), notJson.column());
+        }
+        if (refused instanceof ReviewResult.UnknownRuleset unknown) {
+            return of(ProblemType.UNKNOWN_RULESET, unknown.detail())
+                    .withErrors(List.of(Error.of(new Fault(unknown.pointer(), unknown.detail(), unknown.accepted()))));
+        }
+        List<Fault> faults = ((ReviewResult.Invalid) refused).faults();
+        return of(
+                        ProblemType.INVALID_SUBMISSION,
+                        "The submission has " + faults.size() + (faults.size() == 1 ? " fault." : " faults."))
+                .withErrors(faults.stream().map(Error::of).toList());
     }
 
     Problem withStatus(int status) {
-        return new Problem(type, title, status, detail, line, column, errors);
+        return new Problem(type, title, status, detail, line, column, inputLine, errors);
     }
 
     Problem at(int line, int column) {
-        return new Problem(type, title, status, detail, OptionalInt.of(line), OptionalInt.of(column), errors);
+        return new Problem(
+                type, title, status, detail, OptionalInt.of(line), OptionalInt.of(column), inputLine, errors);
+    }
+
+    Problem ofInputLine(long number) {
+        return new Problem(type, title, status, detail, line, column, OptionalLong.of(number), errors);
     }
 
     Problem withErrors(List<Error> errors) {
-        return new Problem(type, title, status, detail, line, column, errors);
+        return new Problem(type, title, status, detail, line, column, inputLine, errors);
     }
 
     Response response() {

@@ -4,11 +4,13 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
 /** Turns every exception into a problem, so that no answer shows how the service is made. */
 class ProblemMappers {
+    private static final List<String> TAKES_SUBMISSIONS = List.of(ReviewResource.PATH, ComparisonResource.PATH);
     private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
 
     @ServerExceptionMapper
@@ -33,7 +35,8 @@ class ProblemMappers {
 
     /** RFC 9110, section 15.5.6, asks for it; the framework leaves it out. */
     private static String allowed(String path) {
-        return path.startsWith(ReviewResource.PATH) ? "OPTIONS, POST" : "GET, HEAD, OPTIONS";
+        boolean takesSubmissions = TAKES_SUBMISSIONS.stream().anyMatch(p -> path.equals(p) || path.equals(p + "/"));
+        return takesSubmissions ? "OPTIONS, POST" : "GET, HEAD, OPTIONS";
     }
 
     @ServerExceptionMapper

@@ -19,7 +19,7 @@ import org.deckplanreview.rendering.text.WorkingShown;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.review.Reviewer;
-import org.deckplanreview.submission.Fault;
+import org.deckplanreview.review.SubmissionSource;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -29,7 +29,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
-/** One submission in, one report out. */
+/** One submission in, one report out; or many. */
 @Path(ReviewResource.PATH)
 @Tag(name = "reviews")
 public class ReviewResource {
@@ -59,10 +59,12 @@ public class ReviewResource {
 
     private final Reviewer reviewer;
     private final BodyLimit limit;
+    private final SubmissionStreams streams;
 
-    ReviewResource(Reviewer reviewer, BodyLimit limit) {
+    ReviewResource(Reviewer reviewer, BodyLimit limit, SubmissionStreams streams) {
         this.reviewer = reviewer;
         this.limit = limit;
+        this.streams = streams;
     }
 
     @POST
@@ -127,7 +129,7 @@ public class ReviewResource {
         ReviewResult result = reviewer.review(submission);
         return result instanceof ReviewResult.Reviewed reviewed
                 ? rendered(reviewed.report(), form)
-                : problem(result).response();
+                : Problem.of(result).response();
     }
 
     private static Response rendered(Report report, Variant form) {
@@ -138,19 +140,30 @@ public class ReviewResource {
                         .build();
     }
 
-    private static Problem problem(ReviewResult result) {
-        if (result instanceof ReviewResult.NotJson notJson) {
-            return Problem.of(ProblemType.NOT_JSON, notJson.detail()).at(notJson.line(), notJson.column());
+    @POST
+    @Consumes(MediaTypes.NDJSON)
+    @Produces(MediaTypes.NDJSON)
+    @Operation(
+            operationId = "reviewMany",
+            summary = "Review many deck submissions",
+            description = "One submission a line, one report a line in the same order. A line that is no submission is"
+                    + " answered by a problem (RFC 9457) with its number, inputLine, and the others go on. Blank lines"
+                    + " are skipped. The stream may have any length, each line that of a submission.")
+    public Response reviewMany(InputStream body) {
+        return streams.answer(out -> streams.inOrder().run(streams.submissions(body), this::line, out::write));
+    }
+
+    private byte[] line(SubmissionSource.Received received) {
+        if (received.bytes().isEmpty()) {
+            return streams.line(limit.problem(), received.number());
         }
-        if (result instanceof ReviewResult.UnknownRuleset unknown) {
-            return Problem.of(ProblemType.UNKNOWN_RULESET, unknown.detail())
-                    .withErrors(List.of(
-                            Problem.Error.of(new Fault(unknown.pointer(), unknown.detail(), unknown.accepted()))));
+        try {
+            ReviewResult result = reviewer.review(received.bytes().get());
+            return result instanceof ReviewResult.Reviewed reviewed
+                    ? JsonRendering.line(reviewed.report())
+                    : streams.line(Problem.of(result), received.number());
+        } catch (RuntimeException e) {
+            return streams.failed(e, received.number());
         }
-        List<Fault> faults = ((ReviewResult.Invalid) result).faults();
-        return Problem.of(
-                        ProblemType.INVALID_SUBMISSION,
-                        "The submission has " + faults.size() + (faults.size() == 1 ? " fault." : " faults."))
-                .withErrors(faults.stream().map(Problem.Error::of).toList());
     }
 }

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.deckplanreview.review.Editions;
+import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -45,10 +46,19 @@ public class RulesetResource {
     record Summary(
             @Schema(examples = "2024") String edition,
             String title,
-            @Schema(description = "First day in force.") LocalDate from,
+
+            @Schema(
+                    implementation = LocalDate.class,
+                    description = "First day in force; left out where the edition binds only as adopted.")
+            Optional<LocalDate> from,
 
             @Schema(implementation = LocalDate.class, description = "Last day in force; left out while it is.")
             Optional<LocalDate> until,
+
+            @Schema(
+                    implementation = LocalDate.class,
+                    description = "Day on which an edition was published that binds only where it is adopted.")
+            Optional<LocalDate> published,
 
             @Schema(description = "Digest of the resolved edition.")
             String digest,
@@ -59,8 +69,11 @@ public class RulesetResource {
             return new Summary(
                     edition.name(),
                     edition.title(),
-                    edition.from(),
-                    edition.until(),
+                    edition.binding() instanceof Binding.ByDate date ? Optional.of(date.from()) : Optional.empty(),
+                    edition.binding() instanceof Binding.ByDate date ? date.until() : Optional.empty(),
+                    edition.binding() instanceof Binding.AsAdopted adopted
+                            ? Optional.of(adopted.published())
+                            : Optional.empty(),
                     edition.digest(),
                     "/rulesets/" + edition.region() + "/" + edition.name());
         }

@@ -18,8 +18,13 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Tag(name = "schemas")
 public class SchemaResource {
     /** A closed list, so that a name can never reach another resource of the class path. */
-    private static final List<String> NAMES =
-            List.of("submission-1.json", "report-1.json", "ruleset-1.json", "standard-1.json", "cases-1.json");
+    private static final List<String> NAMES = List.of(
+            "submission-1.json",
+            "report-1.json",
+            "comparison-1.json",
+            "ruleset-1.json",
+            "standard-1.json",
+            "cases-1.json");
 
     @GET
     @Produces({MediaTypes.SCHEMA, "application/json;qs=0.9"})

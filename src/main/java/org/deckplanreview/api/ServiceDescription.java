@@ -20,6 +20,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
                         license = @License(name = "Apache-2.0", url = "https://www.apache.org/licenses/LICENSE-2.0")),
         tags = {
             @Tag(name = "reviews", description = "Submissions in, reports out."),
+            @Tag(name = "comparisons", description = "Submissions under two editions."),
             @Tag(name = "rulesets", description = "What submissions are reviewed against."),
             @Tag(name = "schemas", description = "The forms of submissions, reports and rulesets."),
             @Tag(name = "problems", description = "What problems mean.")

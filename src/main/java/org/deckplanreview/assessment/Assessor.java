@@ -16,9 +16,11 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Obligation;
 import org.deckplanreview.ruleset.Provision;
+import org.deckplanreview.ruleset.SiteValues;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Submission;
 
 /** Assesses a layout under an edition. */
 public final class Assessor {
@@ -29,10 +31,17 @@ public final class Assessor {
         this.catalogue = catalogue;
     }
 
-    public Assessment assess(Layout layout, Edition edition) {
+    /** A submission with the local values that the edition's amendments give for its site. */
+    public Assessment assess(Submission submission, Edition edition) {
+        SiteValues.Localised localised = edition.site().over(submission);
+        return assess(Layout.derive(localised.submission()), edition, localised.assumptions());
+    }
+
+    private Assessment assess(Layout layout, Edition edition, List<String> ofSite) {
         Loads loads = loads(layout, edition);
         ProvisionAssessor one = provisionAssessor(layout, loads);
         Set<String> assumptions = new LinkedHashSet<>();
+        assumptions.addAll(ofSite);
         layout.platforms().forEach(p -> assumptions.addAll(p.assumptions()));
         assumptions.addAll(loads.assumptions());
         List<Finding> findings = new ArrayList<>();
@@ -43,8 +52,9 @@ public final class Assessor {
         return new Assessment(layout, edition, List.copyOf(findings), List.copyOf(assumptions), outcome(findings));
     }
 
-    /** The findings of one provision of the edition alone, as {@link #assess(Layout, Edition)} would have them. */
-    public List<Finding> assess(Layout layout, Edition edition, Provision provision) {
+    /** The findings of one provision of the edition alone, as {@link #assess(Submission, Edition)} would have them. */
+    public List<Finding> assess(Submission submission, Edition edition, Provision provision) {
+        Layout layout = Layout.derive(edition.site().over(submission).submission());
         return findings(provision, layout, provisionAssessor(layout, loads(layout, edition)));
     }
 
@@ -133,12 +143,14 @@ public final class Assessor {
         List<Subject> also = new ArrayList<>();
         Set<Need> needs = new TreeSet<>();
         Set<String> assumptions = new LinkedHashSet<>();
+        Set<TakenRow> rows = new LinkedHashSet<>(worst.rows());
         for (Result r : group) {
             if (r != worst) {
                 also.add(r.subject());
             }
             needs.addAll(r.needs());
             assumptions.addAll(r.assumptions());
+            rows.addAll(r.rows());
         }
         return new Finding(
                 provision,
@@ -153,6 +165,7 @@ public final class Assessor {
                 worst.sentence(),
                 worst.working(),
                 List.copyOf(needs),
-                List.copyOf(assumptions));
+                List.copyOf(assumptions),
+                List.copyOf(rows));
     }
 }

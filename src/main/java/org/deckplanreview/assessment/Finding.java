@@ -19,6 +19,7 @@ import org.deckplanreview.vocabulary.Sense;
  * @param utilisation unrounded; empty for words and flags
  * @param sentence what was found, for people
  * @param needs what would decide an undetermined finding
+ * @param rows of tables that a look-up takes, for any of them
  */
 public record Finding(
         Provision provision,
@@ -33,4 +34,5 @@ public record Finding(
         String sentence,
         List<WorkingStep> working,
         List<Need> needs,
-        List<String> assumptions) {}
+        List<String> assumptions,
+        List<TakenRow> rows) {}

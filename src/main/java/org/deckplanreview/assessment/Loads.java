@@ -18,12 +18,14 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.loadpath.LoadModel;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -78,7 +80,8 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
             Derived<Double> concentrated =
                     row.map(r -> larger(r.concentrated(), use.concentratedLoad(), MeasureUnit.NEWTON_));
             row.optional()
-                    .ifPresent(r -> assumptions.add(imposedText(platform, r, uniform.get(), concentrated.get(), use)));
+                    .ifPresent(r -> assumptions.add(
+                            imposedText(platform, r, uniform.get(), concentrated.get(), layout.submission())));
             platforms.add(new LoadModel.PlatformLoads(
                     uniform,
                     concentrated,
@@ -103,7 +106,8 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                         rules.parameters().flag("shearDeformation"),
                         rules.parameters().number("shearAreaFactor", MeasureUnit.RATIO),
                         rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO),
-                        leastDead(rules.parameters(), assumptions)),
+                        leastDead(
+                                rules.parameters(), layout.submission().units().system(), assumptions)),
                 List.copyOf(categories),
                 List.copyOf(assumptions));
     }
@@ -141,21 +145,33 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         return stated.map(f -> f.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)).orElse(0.0);
     }
 
-    private static OptionalDouble leastDead(Parameters parameters, List<String> assumptions) {
+    private static OptionalDouble leastDead(Parameters parameters, UnitSystem units, List<String> assumptions) {
         if (!parameters.has(LEAST_DEAD)) {
             return OptionalDouble.empty();
         }
         double least = parameters.number(LEAST_DEAD, MeasureUnit.KILONEWTON_PER_SQUARE_METRE);
-        assumptions.add("Finishes, boards and joists together weigh at least " + Numbers.plain(least) + " kN/m².");
+        assumptions.add("Finishes, boards and joists together weigh at least "
+                + Phrases.of(Measure.of(least, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units) + ".");
         return OptionalDouble.of(least);
     }
 
     private static String imposedText(
-            PlatformLayout platform, LoadRules.ImposedRow row, double uniform, double concentratedN, Use use) {
-        String text = "Imposed load on " + platform.label() + ": " + Numbers.plain(uniform) + " kN/m²"
-                + (concentratedN > 0 ? " or one load of " + Numbers.plain(concentratedN / 1000) + " kN" : "")
+            PlatformLayout platform,
+            LoadRules.ImposedRow row,
+            double uniform,
+            double concentratedN,
+            Submission submission) {
+        UnitSystem units = submission.units().system();
+        String text = "Imposed load on " + platform.label() + ": "
+                + Phrases.of(Measure.of(uniform, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units)
+                + (concentratedN > 0
+                        ? " or one load of "
+                                + Phrases.of(Measure.of(concentratedN / 1000, MeasureUnit.KILONEWTON), units)
+                        : "")
                 + row.category().map(category -> ", category " + category).orElse("") + ". " + row.reason();
-        boolean statedIsLower = use.imposedLoad()
+        boolean statedIsLower = submission
+                .use()
+                .imposedLoad()
                 .map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE) < uniform)
                 .orElse(false);
         return statedIsLower ? text + " The submission states less; the ruleset's value is used." : text;

@@ -46,4 +46,9 @@ enum NoLoadPath implements LoadPath {
     public Derived<Double> footingWeightN(FootingPlace footing) {
         throw fault();
     }
+
+    @Override
+    public Derived<Double> imposedKNPerM2(int platformIndex) {
+        throw fault();
+    }
 }

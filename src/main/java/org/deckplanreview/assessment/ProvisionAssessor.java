@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Evaluation;
@@ -27,11 +28,13 @@ final class ProvisionAssessor {
     private final Catalogue catalogue;
     private final ReviewContext context;
     private final Conditions conditions;
+    private final UnitSystem units;
 
     ProvisionAssessor(Catalogue catalogue, ReviewContext context) {
         this.catalogue = catalogue;
         this.context = context;
         this.conditions = new Conditions(catalogue, context);
+        this.units = context.units();
     }
 
     Result assess(Provision provision, Subject subject) {
@@ -39,30 +42,88 @@ final class ProvisionAssessor {
         if (applies.isKnown() && !applies.get()) {
             return Result.notApplicable(subject, "", "The provision's conditions are not met.");
         }
-        Result result = provision.rule() instanceof Rule.Limit limit
-                ? limit(limit, subject)
-                : calculation((Rule.Calculation) provision.rule(), subject);
+        Result result = result(provision.rule(), subject);
         boolean decidedAnyway = result.determination() == Determination.COMPLIES
                 || result.determination() == Determination.NOT_APPLICABLE;
         return applies.isKnown() || decidedAnyway ? result : result.becauseOf(applies.needs());
+    }
+
+    private Result result(Rule rule, Subject subject) {
+        if (rule instanceof Rule.Limit limit) {
+            return limit(limit, subject);
+        }
+        return rule instanceof Rule.LookUp lookUp
+                ? lookUp(lookUp, subject)
+                : calculation((Rule.Calculation) rule, subject);
+    }
+
+    private Result lookUp(Rule.LookUp rule, Subject subject) {
+        QuantityDescription d = catalogue.quantity(rule.quantity()).description();
+        Observation seen = catalogue.quantity(rule.quantity()).observe(subject, context);
+        if (seen instanceof Observation.NotApplicable n) {
+            return Result.notApplicable(subject, d.name(), capital(n.reason()) + ".");
+        }
+        TableEntry entry =
+                TableEntry.of(rule, quantity -> catalogue.quantity(quantity).observe(subject, context), units);
+        if (entry instanceof TableEntry.Allowed allowed && seen instanceof Observation.Found found) {
+            return compared(d, found, rule.sense(), List.of(allowed.value()), subject)
+                    .from(allowed.way(), " " + allowed.reason());
+        }
+        List<Need> needs = new ArrayList<>();
+        if (entry instanceof TableEntry.Missing missing) {
+            needs.addAll(missing.needs());
+        }
+        if (seen instanceof Observation.Missing missing && !(entry instanceof TableEntry.NoRow)) {
+            needs.addAll(missing.needs());
+        }
+        boolean isRefused = entry instanceof TableEntry.NotPermitted;
+        String asked =
+                entry instanceof TableEntry.Allowed allowed ? " " + asked(rule.sense(), List.of(allowed.value())) : "";
+        return new Result(
+                        subject,
+                        isRefused ? Determination.DOES_NOT_COMPLY : Determination.UNDETERMINED,
+                        d.name(),
+                        seen instanceof Observation.Found found ? Optional.of(found.value()) : Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        OptionalDouble.empty(),
+                        told(d, seen) + asked,
+                        seen instanceof Observation.Found found ? found.working() : List.of(),
+                        isRefused
+                                ? List.of()
+                                : needs.stream().distinct().sorted().toList(),
+                        List.of(),
+                        List.of())
+                .from(entry.way(), entry.reason());
+    }
+
+    private String told(QuantityDescription d, Observation seen) {
+        return seen instanceof Observation.Found found
+                ? sentence(d.name(), Phrases.of(found.value(), units), found.remark())
+                : capital(d.name()) + ": cannot be told from the submission. ";
     }
 
     private Result calculation(Rule.Calculation rule, Subject subject) {
         MethodDescription d = catalogue.method(rule.method()).description();
         Evaluation e = catalogue.method(rule.method()).evaluate(subject, rule.parameters(), context);
         if (e instanceof Evaluation.Measured m) {
+            Determination determination =
+                    Sense.AT_MOST.holds(m.utilisation(), 1) ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY;
+            ShownComparison shown =
+                    ShownComparison.of(m.found(), m.sense(), List.of(m.allowed()), determination, units);
             return new Result(
                     subject,
-                    Sense.AT_MOST.holds(m.utilisation(), 1) ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY,
+                    determination,
                     d.quantity(),
                     Optional.of(m.found()),
                     Optional.of(m.sense()),
                     List.of(m.allowed()),
                     m.found() instanceof Measure ? OptionalDouble.of(m.utilisation()) : OptionalDouble.empty(),
-                    sentence(d.quantity(), m.found(), m.sense(), List.of(m.allowed()), m.remark()),
+                    sentence(d.quantity(), shown.found(), m.remark()) + asked(m.sense(), shown.allowed()),
                     m.working(),
                     List.of(),
-                    m.assumptions());
+                    m.assumptions(),
+                    List.of());
         }
         if (e instanceof Evaluation.Missing m) {
             return Result.undetermined(
@@ -102,7 +163,7 @@ final class ProvisionAssessor {
             return Result.undetermined(
                     subject,
                     d.name(),
-                    capital(d.name()) + ": " + Phrases.of(found.value())
+                    capital(d.name()) + ": " + Phrases.of(found.value(), units)
                             + ". The edition gives no value for this case.",
                     List.of());
         }
@@ -137,19 +198,22 @@ final class ProvisionAssessor {
         }
     }
 
-    private static Result compared(
+    private Result compared(
             QuantityDescription d, Observation.Found found, Sense sense, List<Value> allowed, Subject subject) {
-        boolean complies = complies(d, found.value(), sense, allowed);
+        Determination determination =
+                complies(d, found.value(), sense, allowed) ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY;
+        ShownComparison shown = ShownComparison.of(found.value(), sense, allowed, determination, units);
         return new Result(
                 subject,
-                complies ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY,
+                determination,
                 d.name(),
                 Optional.of(found.value()),
                 Optional.of(sense),
                 allowed,
                 utilisation(found.value(), sense, allowed),
-                sentence(d.name(), found.value(), sense, allowed, found.remark()),
+                sentence(d.name(), shown.found(), found.remark()) + asked(sense, shown.allowed() + written(allowed)),
                 found.working(),
+                List.of(),
                 List.of(),
                 List.of());
     }
@@ -182,14 +246,21 @@ final class ProvisionAssessor {
         };
     }
 
-    private static String sentence(String quantity, Value found, Sense sense, List<Value> allowed, String remark) {
-        return capital(quantity) + ": " + Phrases.of(found) + (remark.isEmpty() ? "" : " (" + remark + ")") + ". "
-                + asked(sense, allowed);
+    private static String sentence(String quantity, String found, String remark) {
+        return capital(quantity) + ": " + found + (remark.isEmpty() ? "" : " (" + remark + ")") + ". ";
     }
 
-    private static String asked(Sense sense, List<Value> allowed) {
-        return "Needed: " + (sense == Sense.EQUAL || sense == Sense.ONE_OF ? "" : sense.phrase() + " ")
-                + Phrases.of(allowed) + ".";
+    private String asked(Sense sense, List<Value> allowed) {
+        return asked(sense, Phrases.of(allowed, units) + written(allowed));
+    }
+
+    private static String asked(Sense sense, String allowed) {
+        return "Needed: " + (sense == Sense.EQUAL || sense == Sense.ONE_OF ? "" : sense.phrase() + " ") + allowed + ".";
+    }
+
+    /** As the ruleset writes it, where the report shows it converted. */
+    private String written(List<Value> allowed) {
+        return ShownComparison.isConverted(allowed, units) ? " (" + Phrases.of(allowed) + ")" : "";
     }
 
     private static String capital(String words) {

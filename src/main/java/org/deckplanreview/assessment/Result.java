@@ -22,7 +22,8 @@ record Result(
         String sentence,
         List<WorkingStep> working,
         List<Need> needs,
-        List<String> assumptions) {
+        List<String> assumptions,
+        List<TakenRow> rows) {
 
     static Result undetermined(Subject subject, String quantity, String sentence, List<Need> needs) {
         return new Result(
@@ -36,6 +37,7 @@ record Result(
                 sentence,
                 List.of(),
                 needs,
+                List.of(),
                 List.of());
     }
 
@@ -49,6 +51,7 @@ record Result(
                 List.of(),
                 OptionalDouble.empty(),
                 sentence,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of());
@@ -69,6 +72,24 @@ record Result(
                 sentence + " Whether this provision applies is not known.",
                 working,
                 all,
-                assumptions);
+                assumptions,
+                rows);
+    }
+
+    /** With the rows that were taken from tables, how they were come to, and more to say. */
+    Result from(TableEntry.Way way, String more) {
+        return new Result(
+                subject,
+                determination,
+                quantity,
+                found,
+                sense,
+                allowed,
+                utilisation,
+                sentence + more,
+                Stream.concat(working.stream(), way.working().stream()).toList(),
+                needs,
+                Stream.concat(assumptions.stream(), way.assumptions().stream()).toList(),
+                way.rows());
     }
 }

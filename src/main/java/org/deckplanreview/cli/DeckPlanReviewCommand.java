@@ -19,7 +19,13 @@ import picocli.CommandLine.ScopeType;
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {"0:stopped", ExitCode.USAGE_MEANS, ExitCode.SOFTWARE_MEANS},
         scope = ScopeType.INHERIT,
-        subcommands = {ServeCommand.class, ReviewCommand.class, CheckRulesetsCommand.class})
+        subcommands = {
+            ServeCommand.class,
+            ReviewCommand.class,
+            CompareCommand.class,
+            CheckRulesetsCommand.class,
+            GenerateCommand.class
+        })
 class DeckPlanReviewCommand implements Callable<Integer> {
     @Override
     public Integer call() {

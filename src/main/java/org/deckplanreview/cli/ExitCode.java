@@ -9,6 +9,7 @@ final class ExitCode {
     static final int UNDETERMINED = 2;
     static final int NOT_A_SUBMISSION = 3;
     static final int RULESETS_FAULTY = 1;
+    static final int GOT_WORSE = 1;
     static final int USAGE = 64;
     static final int SOFTWARE = 70;
 

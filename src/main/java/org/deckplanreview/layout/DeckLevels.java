@@ -19,7 +19,8 @@ record DeckLevels(Derived<Plane> boardsTop, Derived<Plane> boardsUnderside, Deri
         Derived<Plane> top = Derived.of(
                         platform.level(),
                         pointer.child("level"),
-                        "the finished level of " + platform.displayLabel() + " at a point, mm")
+                        "the finished level of " + platform.displayLabel() + " at a point, "
+                                + submission.units().word())
                 .flatMap(level -> surface(level, platform.fall(), pointer.child("fall")));
         Derived<Double> boardsDepth = Derived.of(
                 platform.boards().map(b -> submission.timber(b.timber()).depth().mm()),

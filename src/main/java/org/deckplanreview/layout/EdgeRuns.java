@@ -5,8 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Edge;
 import org.deckplanreview.submission.EdgeKind;
@@ -25,6 +29,7 @@ import org.deckplanreview.submission.Tolerances;
  */
 final class EdgeRuns {
 
+    private final UnitSystem units;
     private final Platform platform;
     private final int platformIndex;
     private final Pointer pointer;
@@ -33,12 +38,14 @@ final class EdgeRuns {
     private final Neighbours neighbours;
 
     private EdgeRuns(
+            UnitSystem units,
             Platform platform,
             int platformIndex,
             Pointer pointer,
             Derived<Plane> boardsTop,
             GroundSurface ground,
             Neighbours neighbours) {
+        this.units = units;
         this.platform = platform;
         this.platformIndex = platformIndex;
         this.pointer = pointer;
@@ -49,6 +56,7 @@ final class EdgeRuns {
 
     /** In the order of the outline. */
     static List<EdgeRun> of(
+            UnitSystem units,
             Platform platform,
             int platformIndex,
             Pointer pointer,
@@ -56,7 +64,7 @@ final class EdgeRuns {
             Derived<Plane> boardsTop,
             GroundSurface ground,
             Neighbours neighbours) {
-        EdgeRuns runs = new EdgeRuns(platform, platformIndex, pointer, boardsTop, ground, neighbours);
+        EdgeRuns runs = new EdgeRuns(units, platform, platformIndex, pointer, boardsTop, ground, neighbours);
         return outline.sides().stream().flatMap(s -> runs.split(s).stream()).toList();
     }
 
@@ -184,8 +192,7 @@ final class EdgeRuns {
     private EdgeRun run(PlanLine line, OptionalInt index) {
         Pointer edges = pointer.child("edges");
         if (index.isEmpty()) {
-            String label = "edge of " + platform.displayLabel() + " from " + text(line.from()) + " to "
-                    + text(line.to()) + " mm";
+            String label = "edge of " + platform.displayLabel() + " from " + stretch(line);
             return new EdgeRun(
                     platformIndex,
                     edges,
@@ -233,7 +240,18 @@ final class EdgeRuns {
         return OptionalInt.empty();
     }
 
-    private static String text(PlanPoint p) {
-        return "(" + Numbers.plain(p.xMm()) + ", " + Numbers.plain(p.yMm()) + ")";
+    private String stretch(PlanLine line) {
+        return switch (units) {
+            case METRIC -> text(line, Numbers::plain) + " mm";
+            case INCH_POUND -> text(line, mm -> Phrases.of(Measure.mm(mm), units));
+        };
+    }
+
+    private static String text(PlanLine line, DoubleFunction<String> length) {
+        return text(line.from(), length) + " to " + text(line.to(), length);
+    }
+
+    private static String text(PlanPoint p, DoubleFunction<String> length) {
+        return "(" + length.apply(p.xMm()) + ", " + length.apply(p.yMm()) + ")";
     }
 }

@@ -8,6 +8,7 @@ import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.FootingShape;
+import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
@@ -73,23 +74,26 @@ final class Footings {
             return given(
                             footing.thickness(),
                             pointer.child("thickness"),
-                            "the thickness of the concrete of " + footing.displayLabel() + ", mm")
+                            "the thickness of the concrete of " + footing.displayLabel() + ", "
+                                    + submission.units().word())
                     .map(t -> area * t);
         }
-        Derived<Double> top = topAboveGround(footing, pointer);
+        Derived<Double> top = topAboveGround(footing, pointer, submission.units());
         Derived<Double> thickness = footing.thickness().isPresent()
                 ? Derived.known(footing.thickness().get().mm())
                 : given(
                                 footing.depth(),
                                 pointer.child("depth"),
-                                "the depth of " + footing.displayLabel() + " below the ground, mm")
+                                "the depth of " + footing.displayLabel() + " below the ground, "
+                                        + submission.units().word())
                         .with(top, Double::sum);
         double postsArea = posts.stream()
                 .map(p -> submission.timber(p.timber()))
                 .mapToDouble(Footings::sectionMm2)
                 .sum();
-        Derived<Double> inConcrete =
-                embedment(footing, pointer).with(top, Double::sum).with(thickness, Math::min);
+        Derived<Double> inConcrete = embedment(footing, pointer, submission.units())
+                .with(top, Double::sum)
+                .with(thickness, Math::min);
         return thickness.with(inConcrete, (t, e) -> area * t - postsArea * Math.max(0, e));
     }
 
@@ -97,18 +101,18 @@ final class Footings {
         return timber.breadth().mm() * timber.depth().mm();
     }
 
-    static Derived<Double> topAboveGround(Footing footing, Pointer pointer) {
+    static Derived<Double> topAboveGround(Footing footing, Pointer pointer, LengthUnit units) {
         return given(
                 footing.topAboveGround(),
                 pointer.child("topAboveGround"),
-                "the height of the top of " + footing.displayLabel() + " above the ground, mm");
+                "the height of the top of " + footing.displayLabel() + " above the ground, " + units.word());
     }
 
-    static Derived<Double> embedment(Footing footing, Pointer pointer) {
+    static Derived<Double> embedment(Footing footing, Pointer pointer, LengthUnit units) {
         return given(
                 footing.embedment(),
                 pointer.child("embedment"),
-                "the embedment of the post in " + footing.displayLabel() + " below the ground, mm");
+                "the embedment of the post in " + footing.displayLabel() + " below the ground, " + units.word());
     }
 
     private static Derived<Double> given(Optional<Length> length, Pointer pointer, String what) {

@@ -3,6 +3,7 @@ package org.deckplanreview.layout;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 
 /** Levels along the beams of a platform, with its fall. */
@@ -33,6 +34,13 @@ public final class FrameLevels {
                 ? beam.timber().depth().mm()
                 : 0;
         return topMm(beam, atMm).map(top -> top - below);
+    }
+
+    /** Level of a beam's underside, mm, at a place in plan. */
+    public Derived<Double> undersideMm(BeamLine beam, PlanPoint at) {
+        return levels.carrierUnderside(
+                        described(beam).joists(), beam.timber().depth().mm())
+                .map(plane -> plane.levelMm(at));
     }
 
     private Beam described(BeamLine beam) {

@@ -21,6 +21,13 @@ public sealed interface Member extends TimberPiece permits JoistLine, BeamLine {
     /** In order along the member; empty with no support. */
     List<Span> spans();
 
+    /** The stretches on either side of a support, in order along the member. */
+    default List<Span> beside(MemberSupport support) {
+        return spans().stream()
+                .filter(s -> s.fromMm() == support.atMm() || s.toMm() == support.atMm())
+                .toList();
+    }
+
     Optional<EndNotch> endNotch();
 
     /** Smallest clear height between its underside and the ground; missing where levels are not given. */

@@ -25,7 +25,7 @@ record Outline(List<PlanPoint> corners) {
                 != Location.EXTERIOR;
     }
 
-    private Polygon polygon() {
+    Polygon polygon() {
         return polygon(
                 corners.stream().map(p -> new Coordinate(p.xMm(), p.yMm())).toList());
     }

@@ -48,7 +48,8 @@ final class PlatformDerivation {
     PlatformLayout derive() {
         Optional<Joists> joists = platform.joists().flatMap(this::joists);
         List<FootingPlace> footings = Footings.of(submission, platform, index, pointer, ground);
-        List<EdgeRun> edges = EdgeRuns.of(platform, index, pointer, outline, levels.boardsTop(), ground, neighbours);
+        List<EdgeRun> edges = EdgeRuns.of(
+                submission.units().system(), platform, index, pointer, outline, levels.boardsTop(), ground, neighbours);
         return new PlatformLayout(
                 index,
                 pointer,

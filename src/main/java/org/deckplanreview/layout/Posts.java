@@ -99,10 +99,12 @@ final class Posts {
         return lowest;
     }
 
-    private static Derived<Double> bottomLevel(FootingPlace footing, Derived<Double> groundLevel) {
+    private Derived<Double> bottomLevel(FootingPlace footing, Derived<Double> groundLevel) {
         return isPad(footing)
-                ? groundLevel.with(Footings.topAboveGround(footing.footing(), footing.pointer()), Double::sum)
-                : groundLevel.with(Footings.embedment(footing.footing(), footing.pointer()), (g, e) -> g - e);
+                ? groundLevel.with(
+                        Footings.topAboveGround(footing.footing(), footing.pointer(), submission.units()), Double::sum)
+                : groundLevel.with(
+                        Footings.embedment(footing.footing(), footing.pointer(), submission.units()), (g, e) -> g - e);
     }
 
     private static boolean isPad(FootingPlace footing) {

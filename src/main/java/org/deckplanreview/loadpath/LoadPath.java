@@ -35,6 +35,9 @@ public interface LoadPath {
     /** The footing's own weight, N. */
     Derived<Double> footingWeightN(FootingPlace footing);
 
+    /** The uniform imposed load on a platform, kN/m2: the ruleset's, or a larger one that the designer states. */
+    Derived<Double> imposedKNPerM2(int platformIndex);
+
     /** Loads on one board, N for each mm of its length, and N. */
     record BoardLoads(double permanentNPerMm, double imposedNPerMm, double snowNPerMm, double concentratedN) {}
 }

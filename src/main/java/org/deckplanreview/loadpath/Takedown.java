@@ -129,6 +129,11 @@ final class Takedown implements LoadPath {
         return footing.concreteVolumeMm3().map(mm3 -> mm3 * model.concreteWeightKNPerM3() * N_PER_MM3_OF_KN_PER_M3);
     }
 
+    @Override
+    public Derived<Double> imposedKNPerM2(int platformIndex) {
+        return model.platforms().get(platformIndex).uniformKNPerM2();
+    }
+
     private Derived<BeamStatics> joist(PlatformLayout platform, JoistLine joist) {
         Derived<AreaLoads> area = platform.boards()
                 .map(this::areaLoads)

@@ -3,11 +3,15 @@ package org.deckplanreview.measure;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.function.Predicate;
 
 /** Numbers as text, the same in every locale and on every machine. */
 public final class Numbers {
 
-    private static final MathContext SHOWN = new MathContext(6, RoundingMode.HALF_EVEN);
+    private static final int USUAL_DIGITS = 6;
+
+    /** A double has at most 17 significant decimal digits, so that more would show nothing new. */
+    private static final int MOST_DIGITS = 17;
 
     private static final MathContext TEN_DIGITS = new MathContext(10, RoundingMode.HALF_EVEN);
 
@@ -20,10 +24,27 @@ public final class Numbers {
 
     /** The number that {@link #plain} writes. */
     public static BigDecimal rounded(double value) {
+        return rounded(value, USUAL_DIGITS);
+    }
+
+    /** Six digits, and as many more as it takes to be true; six if no number of digits does. */
+    public static BigDecimal rounded(double value, Predicate<BigDecimal> isTrue) {
+        for (int digits = USUAL_DIGITS; digits <= MOST_DIGITS; digits++) {
+            BigDecimal shown = rounded(value, digits);
+            if (isTrue.test(shown)) {
+                return shown;
+            }
+        }
+        return rounded(value);
+    }
+
+    private static BigDecimal rounded(double value, int digits) {
         if (value == 0) {
             return BigDecimal.ZERO;
         }
-        BigDecimal r = new BigDecimal(value).round(SHOWN).stripTrailingZeros();
+        BigDecimal r = new BigDecimal(value)
+                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros();
         return r.scale() < 0 ? r.setScale(0) : r;
     }
 

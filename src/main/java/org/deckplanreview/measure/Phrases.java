@@ -1,5 +1,6 @@
 package org.deckplanreview.measure;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -11,13 +12,35 @@ public final class Phrases {
     /** For example {@code 1100 mm}, {@code 2.5 kN/m²}, {@code UC4}, {@code yes}. */
     public static String of(Value value) {
         if (value instanceof Measure m) {
-            boolean isSpaced = m.unit() != MeasureUnit.RATIO && m.unit() != MeasureUnit.DEGREE;
-            return Numbers.plain(m.value()) + (isSpaced ? " " : "") + unit(m.unit());
+            return of(Numbers.rounded(m.value()), m.unit());
         }
         if (value instanceof Word w) {
             return w.word();
         }
         return ((Flag) value).yes() ? "yes" : "no";
+    }
+
+    /** The same in the units of a system, for example {@code 3'-7 1/4"}, {@code 52.2136 psf}. */
+    public static String of(Value value, UnitSystem system) {
+        if (!(value instanceof Measure m)) {
+            return of(value);
+        }
+        Measure shown = system.measure(m);
+        return isInFeetAndInches(shown, system) ? FeetInches.of(shown.value()) : of(shown);
+    }
+
+    public static String of(List<Value> values, UnitSystem system) {
+        return values.stream().map(v -> of(v, system)).collect(Collectors.joining(" or "));
+    }
+
+    private static boolean isInFeetAndInches(Measure shown, UnitSystem system) {
+        return system == UnitSystem.INCH_POUND && shown.unit() == MeasureUnit.INCH;
+    }
+
+    /** A rounded number with its unit. */
+    public static String of(BigDecimal number, MeasureUnit unit) {
+        boolean isSpaced = unit != MeasureUnit.RATIO && unit != MeasureUnit.DEGREE;
+        return number.toPlainString() + (isSpaced ? " " : "") + unit(unit);
     }
 
     public static String of(List<Value> values) {

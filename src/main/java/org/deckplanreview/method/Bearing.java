@@ -10,6 +10,7 @@ import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Where a member lies on one of its supports. */
 public record Bearing(Member member, int support, ReviewContext context) {
@@ -36,7 +37,7 @@ public record Bearing(Member member, int support, ReviewContext context) {
     private static boolean isDecidedWithout(List<Need> needs, Evaluation known) {
         return needs.isEmpty()
                 || known instanceof Evaluation.OutOfScope
-                || known instanceof Evaluation.Measured m && m.utilisation() > 1;
+                || known instanceof Evaluation.Measured m && !Sense.AT_MOST.holds(m.utilisation(), 1);
     }
 
     private static List<Need> allNeeds(List<Need> needs, Evaluation known) {

@@ -3,6 +3,9 @@ package org.deckplanreview.method;
 import java.util.List;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.loadpath.LoadPath;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Submission;
 
@@ -14,5 +17,15 @@ import org.deckplanreview.submission.Submission;
 public record ReviewContext(Layout layout, LoadPath loadPath, List<Derived<String>> loadCategories) {
     public Submission submission() {
         return layout.submission();
+    }
+
+    /** The units in which the review is written. */
+    public UnitSystem units() {
+        return submission().units().system();
+    }
+
+    /** A measure for a remark, a need or an assumption. */
+    public String written(Measure measure) {
+        return Phrases.of(measure, units());
     }
 }

@@ -10,8 +10,15 @@ import org.deckplanreview.vocabulary.Sense;
  *
  * @param values one but for {@link Sense#ONE_OF}
  * @param unit of numbers
+ * @param text for people, where that is not the number with its unit: feet and inches
+ * @param asWritten as the ruleset writes it, where it is shown in another unit
  */
-public record Allowed(Sense sense, List<ShownValue> values, Optional<MeasureUnit> unit) {
+public record Allowed(
+        Sense sense,
+        List<ShownValue> values,
+        Optional<MeasureUnit> unit,
+        Optional<String> text,
+        Optional<String> asWritten) {
     public Allowed {
         values = List.copyOf(values);
     }

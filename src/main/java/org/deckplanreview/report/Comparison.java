@@ -1,75 +1,72 @@
 package org.deckplanreview.report;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
+import org.deckplanreview.assessment.ShownComparison;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
+import org.deckplanreview.ruleset.Rule;
 
-/** Found and allowed of one finding, rounded for show. */
+/** Found and allowed of one finding, in the report's units and rounded for show. */
 record Comparison(Optional<Found> found, Optional<Allowed> allowed) {
-    /** A double has at most 17 significant decimal digits, so that more would show nothing new. */
-    private static final int MOST_DIGITS = 17;
 
-    private static final int USUAL_DIGITS = 6;
-
-    static Comparison of(Finding finding) {
-        Optional<Allowed> allowed = finding.sense()
-                .filter(s -> !finding.allowed().isEmpty())
-                .map(s -> new Allowed(
-                        s,
-                        finding.allowed().stream().map(Comparison::shown).toList(),
-                        unit(finding.allowed().get(0))));
+    static Comparison of(Finding finding, UnitSystem system) {
+        Optional<ShownComparison> shown = finding.found()
+                .flatMap(f -> finding.sense()
+                        .filter(s -> !finding.allowed().isEmpty())
+                        .map(s -> ShownComparison.of(f, s, finding.allowed(), finding.determination(), system)));
+        Optional<Allowed> allowed = shown.map(s -> allowed(finding, s, system));
         Optional<Found> found = Optional.of(finding.quantity())
                 .filter(q -> !q.isBlank())
-                .map(q -> new Found(
-                        q,
-                        finding.found().map(v -> shownFound(v, finding)),
-                        finding.found().flatMap(Comparison::unit)));
+                .map(q -> found(q, finding.found(), shown, system));
         return new Comparison(found, allowed);
     }
 
-    /** Six digits, and as many more as it takes for a value that fails not to look as if it complied. */
-    private static ShownValue shownFound(Value value, Finding finding) {
-        if (value instanceof Measure found
-                && finding.determination() == Determination.DOES_NOT_COMPLY
-                && finding.sense().isPresent()
-                && finding.allowed().size() == 1
-                && finding.allowed().get(0) instanceof Measure allowed
-                && allowed.unit().sameDimension(found.unit())) {
-            double limit = Numbers.rounded(allowed.in(found.unit())).doubleValue();
-            for (int digits = USUAL_DIGITS; digits <= MOST_DIGITS; digits++) {
-                BigDecimal shown = rounded(found.value(), digits);
-                if (!finding.sense().get().holds(shown.doubleValue(), limit)) {
-                    return new ShownValue.Number(shown);
-                }
-            }
-        }
-        return shown(value);
+    private static Found found(
+            String quantity, Optional<Value> value, Optional<ShownComparison> shown, UnitSystem system) {
+        Optional<MeasureUnit> unit = value.flatMap(v -> unit(v, system));
+        return new Found(
+                quantity,
+                shown.flatMap(ShownComparison::number)
+                        .<ShownValue>map(ShownValue.Number::new)
+                        .or(() -> value.map(v -> shown(v, system))),
+                unit,
+                shown.map(ShownComparison::found).filter(t -> isInFeetAndInches(unit, system)));
     }
 
-    private static BigDecimal rounded(double value, int digits) {
-        BigDecimal r = new BigDecimal(value)
-                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
-                .stripTrailingZeros();
-        return r.scale() < 0 ? r.setScale(0) : r;
+    private static Allowed allowed(Finding finding, ShownComparison shown, UnitSystem system) {
+        List<Value> values = finding.allowed();
+        Optional<MeasureUnit> unit = unit(values.get(0), system);
+        return new Allowed(
+                finding.sense().orElseThrow(),
+                values.stream().map(v -> shown(v, system)).toList(),
+                unit,
+                Optional.of(shown.allowed()).filter(t -> isInFeetAndInches(unit, system)),
+                Optional.of(values)
+                        .filter(v -> !(finding.provision().rule() instanceof Rule.Calculation)
+                                && ShownComparison.isConverted(v, system))
+                        .map(Phrases::of));
     }
 
-    private static ShownValue shown(Value value) {
+    private static ShownValue shown(Value value, UnitSystem system) {
         if (value instanceof Measure m) {
-            return new ShownValue.Number(Numbers.rounded(m.value()));
+            return new ShownValue.Number(Numbers.rounded(system.measure(m).value()));
         }
         return value instanceof Word w ? new ShownValue.Word(w.word()) : new ShownValue.Flag(((Flag) value).yes());
     }
 
-    private static Optional<MeasureUnit> unit(Value value) {
-        return value instanceof Measure m ? Optional.of(m.unit()) : Optional.empty();
+    private static Optional<MeasureUnit> unit(Value value, UnitSystem system) {
+        return value instanceof Measure m ? Optional.of(system.unit(m.unit())) : Optional.empty();
+    }
+
+    private static boolean isInFeetAndInches(Optional<MeasureUnit> unit, UnitSystem system) {
+        return system == UnitSystem.INCH_POUND && unit.equals(Optional.of(MeasureUnit.INCH));
     }
 }

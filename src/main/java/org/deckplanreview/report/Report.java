@@ -4,13 +4,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.schedule.SiteSchedule;
+import org.deckplanreview.submission.LengthUnit;
 
 /**
  * What a review says, from the top down. Numbers are rounded for show; texts that come from the submission are untrusted.
  *
  * @param notice what the report is and is not
  * @param reviewOn the day that picked the edition
+ * @param units unit of the submission's lengths, and so of the report's; empty for mm
  * @param outcome the worst determination of the shall provisions
  * @param cautions hazards that the reader must be told of
  * @param referrals matters for the local authority or a licensed engineer
@@ -23,6 +26,7 @@ public record Report(
         String reference,
         Optional<String> title,
         LocalDate reviewOn,
+        Optional<LengthUnit> units,
         Determination outcome,
         Counts counts,
         ReportedEdition edition,
@@ -37,5 +41,10 @@ public record Report(
         referrals = List.copyOf(referrals);
         findings = List.copyOf(findings);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** The units that the report is written in. */
+    public UnitSystem unitSystem() {
+        return units.map(LengthUnit::system).orElse(UnitSystem.METRIC);
     }
 }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -62,12 +63,26 @@ public final class ReportJson {
 
     /** Indented for people, without a line end after it. */
     public static String text(Report report) {
+        return indented(report);
+    }
+
+    /** Records that are built of what reports are built of, in the same form; indented, without a line end after it. */
+    public static String indented(Object records) {
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENT).withArrayIndenter(INDENT);
+        return written(MAPPER.writer(printer), records);
+    }
+
+    /** Likewise on one line, without a line end after it. */
+    public static String line(Object records) {
+        return written(MAPPER.writer(), records);
+    }
+
+    private static String written(ObjectWriter writer, Object records) {
         try {
-            return MAPPER.writer(printer).writeValueAsString(report);
+            return writer.writeValueAsString(records);
         } catch (JsonProcessingException e) {
-            throw new IllegalStateException("A report is always JSON", e);
+            throw new IllegalStateException("Records of reports are always JSON", e);
         }
     }
 

@@ -3,6 +3,7 @@ package org.deckplanreview.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.assessment.TakenRow;
 import org.deckplanreview.ruleset.Citation;
 import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.Source;
@@ -12,7 +13,7 @@ import org.deckplanreview.ruleset.Source;
  *
  * @param clause in the source's own numbering
  * @param reservation what the reader must do before relying on it
- * @param setBy where the values that its calculation uses come from
+ * @param setBy where the values that its calculation uses, or the rows that its look-up takes, come from
  */
 public record ReportedCitation(
         CitedSource source,
@@ -38,15 +39,26 @@ public record ReportedCitation(
     /**
      * Where one value comes from.
      *
+     * @param parameter of a calculation; of a look-up, the table and the row
+     * @param confirmed how the row of a look-up was confirmed
      * @param reservation what the reader must do before relying on it
      */
-    public record SetBy(String parameter, String source, Optional<String> reservation) {
+    public record SetBy(
+            String parameter, String source, Optional<Confirmation> confirmed, Optional<String> reservation) {
         static SetBy of(String parameter, String source, boolean recalled) {
-            return new SetBy(parameter, source, ReportedCitation.reservation(recalled));
+            return new SetBy(parameter, source, Optional.empty(), ReportedCitation.reservation(recalled));
+        }
+
+        static SetBy of(TakenRow row) {
+            return new SetBy(
+                    row.table() + ", " + row.row(),
+                    row.source(),
+                    Optional.of(row.confirmedBy()),
+                    ReportedCitation.reservation(row.confirmedBy() == Confirmation.MEMORY));
         }
     }
 
-    private static Optional<String> reservation(boolean recalled) {
+    static Optional<String> reservation(boolean recalled) {
         return recalled ? Optional.of(FROM_MEMORY) : Optional.empty();
     }
 

@@ -1,16 +1,24 @@
 package org.deckplanreview.report;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Source;
 import org.deckplanreview.ruleset.Standing;
+import org.deckplanreview.submission.Submission;
 
 /**
  * The edition that was reviewed against.
  *
  * @param edition its name, for example {@code 2024}
+ * @param inForce empty for an edition that binds only where it is adopted
+ * @param published empty for an edition that is in force by date
+ * @param pickedBy empty where the day of the review picked it
+ * @param amendments what was laid over it, in order
+ * @param amendedValues what these changed
  * @param bases the files that it shares with other editions
  * @param basedOn the standards that it takes values from
  */
@@ -19,10 +27,16 @@ public record ReportedEdition(
         String regionTitle,
         String edition,
         String title,
-        InForce inForce,
+        Optional<InForce> inForce,
+        Optional<LocalDate> published,
+        Optional<PickedBy> pickedBy,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<ReportedAmendment> amendments,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<AmendedValue> amendedValues,
         List<Base> bases,
         List<BasedOn> basedOn) {
     public ReportedEdition {
+        amendments = List.copyOf(amendments);
+        amendedValues = List.copyOf(amendedValues);
         bases = List.copyOf(bases);
         basedOn = List.copyOf(basedOn);
     }
@@ -31,7 +45,13 @@ public record ReportedEdition(
      * @param from first day
      * @param until last day; empty while it is in force
      */
-    public record InForce(LocalDate from, Optional<LocalDate> until) {}
+    public record InForce(LocalDate from, Optional<LocalDate> until) {
+        private static Optional<InForce> of(Binding binding) {
+            return binding instanceof Binding.ByDate date
+                    ? Optional.of(new InForce(date.from(), date.until()))
+                    : Optional.empty();
+        }
+    }
 
     /** @param digest of the file */
     public record Base(String title, String digest) {}
@@ -47,13 +67,23 @@ public record ReportedEdition(
         }
     }
 
-    static ReportedEdition of(Edition edition) {
+    static ReportedEdition of(Edition edition, Submission submission) {
         return new ReportedEdition(
                 edition.region(),
                 edition.regionTitle(),
                 edition.name(),
                 edition.title(),
-                new InForce(edition.from(), edition.until()),
+                InForce.of(edition.binding()),
+                edition.binding() instanceof Binding.AsAdopted adopted
+                        ? Optional.of(adopted.published())
+                        : Optional.empty(),
+                Optional.of(PickedBy.of(submission, edition)).filter(by -> by != PickedBy.DAY),
+                edition.amendments().stream()
+                        .map(applied -> ReportedAmendment.of(applied.amendment(), edition))
+                        .toList(),
+                edition.amendments().stream()
+                        .flatMap(applied -> applied.values().stream().map(v -> AmendedValue.of(v, applied.amendment())))
+                        .toList(),
                 edition.bases().stream()
                         .map(b -> new Base(b.title(), b.digest()))
                         .toList(),

@@ -3,8 +3,11 @@ package org.deckplanreview.report;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.Pointer;
 
@@ -14,6 +17,8 @@ import org.deckplanreview.submission.Pointer;
  * @param expression in symbols; empty for a value that enters from outside
  * @param substituted the expression with numbers put in
  * @param value empty where the step has no finite value
+ * @param word what a step comes to that is no number
+ * @param text value and unit in the report's units, where the step is written in others, and feet and inches for inches
  * @param equation number or clause in the source
  * @param meaning what the symbol stands for
  * @param from members of the submission that entered here
@@ -23,7 +28,9 @@ public record ReportedStep(
         Optional<String> expression,
         Optional<String> substituted,
         Optional<BigDecimal> value,
+        Optional<String> word,
         MeasureUnit unit,
+        Optional<String> text,
         Optional<String> equation,
         Optional<String> meaning,
         List<Pointer> from) {
@@ -31,16 +38,25 @@ public record ReportedStep(
         from = List.copyOf(from);
     }
 
-    static ReportedStep of(WorkingStep step) {
+    static ReportedStep of(WorkingStep step, UnitSystem system) {
         return new ReportedStep(
                 step.symbol(),
                 given(step.expression()),
                 given(step.substituted()),
                 Optional.of(step.value()).filter(Double::isFinite).map(Numbers::rounded),
+                step.word(),
                 step.unit(),
+                Optional.of(step.value())
+                        .filter(Double::isFinite)
+                        .map(v -> Measure.of(v, step.unit()))
+                        .flatMap(m -> text(m, system)),
                 given(step.equation()),
                 given(step.meaning()),
                 step.from());
+    }
+
+    private static Optional<String> text(Measure value, UnitSystem system) {
+        return Optional.of(Phrases.of(value, system)).filter(t -> !t.equals(Phrases.of(value)));
     }
 
     private static Optional<String> given(String text) {

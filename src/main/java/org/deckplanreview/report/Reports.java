@@ -10,11 +10,13 @@ import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.provenance.CanonicalJson;
 import org.deckplanreview.provenance.Digest;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.schedule.SiteSchedule;
+import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -76,15 +78,18 @@ public final class Reports {
     private Report unsealed(Assessment assessment, Optional<SiteSchedule> schedule, Provenance provenance) {
         Submission submission = assessment.layout().submission();
         List<Finding> ordered = assessment.findings().stream().sorted(ORDER).toList();
-        List<ReportedFinding> findings = ordered.stream().map(this::reported).toList();
+        UnitSystem units = submission.units().system();
+        List<ReportedFinding> findings =
+                ordered.stream().map(f -> reported(f, units)).toList();
         return new Report(
                 NOTICE,
                 submission.reference(),
                 submission.title(),
                 submission.reviewOn(),
+                Optional.of(submission.units()).filter(u -> u != LengthUnit.MILLIMETRE),
                 assessment.outcome(),
                 Counts.of(findings),
-                ReportedEdition.of(assessment.edition()),
+                ReportedEdition.of(assessment.edition(), submission),
                 gathered(assessment.edition().cautions(), ordered, Provision::caution),
                 gathered(assessment.edition().referrals(), ordered, Provision::referral),
                 findings,
@@ -93,9 +98,9 @@ public final class Reports {
                 provenance);
     }
 
-    private ReportedFinding reported(Finding finding) {
+    private ReportedFinding reported(Finding finding, UnitSystem units) {
         Provision provision = finding.provision();
-        Comparison comparison = Comparison.of(finding);
+        Comparison comparison = Comparison.of(finding, units);
         return new ReportedFinding(
                 provision.id(),
                 provision.title(),
@@ -112,14 +117,14 @@ public final class Reports {
                         .findFirst(),
                 finding.sentence(),
                 Optional.of(provision.advice()).filter(a -> isOpen(finding) && !a.isBlank()),
-                finding.working().stream().map(ReportedStep::of).toList(),
-                ReportedCitation.of(provision.citation(), setBy(provision.rule())),
+                finding.working().stream().map(s -> ReportedStep.of(s, units)).toList(),
+                ReportedCitation.of(provision.citation(), setBy(finding)),
                 finding.needs());
     }
 
-    private List<ReportedCitation.SetBy> setBy(Rule rule) {
-        if (!(rule instanceof Rule.Calculation calculation)) {
-            return List.of();
+    private List<ReportedCitation.SetBy> setBy(Finding finding) {
+        if (!(finding.provision().rule() instanceof Rule.Calculation calculation)) {
+            return finding.rows().stream().map(ReportedCitation.SetBy::of).toList();
         }
         Parameters parameters = calculation.parameters();
         return vocabulary.method(calculation.method()).map(MethodDescription::parameters).stream()

@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Catalogue;
 import org.deckplanreview.assessment.Finding;
-import org.deckplanreview.layout.Layout;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.measure.Phrases;
@@ -62,7 +61,7 @@ final class CaseRun {
                 .filter(p -> p.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        return assessor.assess(Layout.derive(whole.submission()), edition, provision);
+        return assessor.assess(whole.submission(), edition, provision);
     }
 
     private static Optional<String> compare(RulesetCase.Expectation expected, List<Finding> findings) {

@@ -2,7 +2,6 @@ package org.deckplanreview.review;
 
 import java.util.function.Function;
 import org.deckplanreview.assessment.Assessor;
-import org.deckplanreview.layout.Layout;
 import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Rulesets;
@@ -52,7 +51,7 @@ final class DeckReview implements Reviewer {
 
     private ReviewResult reviewed(ReadResult.Read whole, byte[] bytes, Edition edition) {
         return new ReviewResult.Reviewed(reports.of(
-                assessor.assess(Layout.derive(whole.submission()), edition),
+                assessor.assess(whole.submission(), edition),
                 bytes,
                 whole.tree().toString()));
     }

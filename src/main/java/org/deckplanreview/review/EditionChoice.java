@@ -3,10 +3,14 @@ package org.deckplanreview.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.deckplanreview.ruleset.Amending;
+import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.InForce;
 import org.deckplanreview.ruleset.Rulesets;
 import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Submission;
 
 /** The edition that a submission is reviewed against, or why there is none. */
@@ -16,9 +20,13 @@ sealed interface EditionChoice {
 
     record NoSuch(ReviewResult.UnknownRuleset problem) implements EditionChoice {}
 
-    /** The edition that the submission names, else the one in force on its day. */
+    /**
+     * The edition that the submission names, else the one that an amendment adopts, else the one in force on its day; with
+     * the amendments that it names.
+     */
     static EditionChoice of(Submission submission, Rulesets rulesets) {
-        String region = submission.ruleset().region();
+        RulesetChoice choice = submission.ruleset();
+        String region = choice.region();
         InForce inForce = rulesets.inForce(region, submission.reviewOn());
         if (inForce instanceof InForce.UnknownRegion unknown) {
             return noSuch(
@@ -29,14 +37,18 @@ sealed interface EditionChoice {
                                     .orElse(""),
                     "one of " + String.join(", ", unknown.known()));
         }
-        Optional<String> named = submission.ruleset().edition();
-        if (named.isPresent()) {
-            return rulesets.edition(region, named.get())
-                    .<EditionChoice>map(Chosen::new)
-                    .orElseGet(() -> noSuch(
-                            "/ruleset/edition",
-                            "The region '" + region + "' has no edition '" + named.get() + "'.",
-                            "one of " + periods(rulesets.periods(region)) + "; or none, for the one in force"));
+        if (choice.edition().isPresent()) {
+            return named(choice, choice.edition().get(), rulesets);
+        }
+        List<String> adopted = adopted(choice, rulesets);
+        if (adopted.size() > 1) {
+            return noSuch(
+                    "/ruleset/amendments",
+                    "The amendments adopt different editions: " + String.join(", ", adopted) + ".",
+                    "amendments that adopt one edition, or an edition by name");
+        }
+        if (adopted.size() == 1) {
+            return named(choice, adopted.get(0), rulesets);
         }
         if (inForce instanceof InForce.NoneThatDay none) {
             return noSuch(
@@ -44,7 +56,56 @@ sealed interface EditionChoice {
                     "No edition of '" + region + "' is in force on " + submission.reviewOn() + ".",
                     "a day on which one of these is in force: " + periods(none.editions()));
         }
-        return new Chosen(((InForce.Found) inForce).edition());
+        if (inForce instanceof InForce.OnlyAsAdopted only) {
+            return noSuch(
+                    "/ruleset/edition",
+                    "The editions of '" + region + "' bind only where they are adopted, so that no day picks one.",
+                    "one of " + String.join(", ", only.editions()) + adopting(only.adopting()));
+        }
+        return named(choice, ((InForce.Found) inForce).edition().name(), rulesets);
+    }
+
+    private static EditionChoice named(RulesetChoice choice, String edition, Rulesets rulesets) {
+        Optional<Amending> amending = rulesets.edition(choice.region(), edition, choice.amendments());
+        if (amending.isEmpty()) {
+            return noSuch(
+                    "/ruleset/edition",
+                    "The region '" + choice.region() + "' has no edition '" + edition + "'.",
+                    "one of " + known(choice.region(), rulesets));
+        }
+        return amending.get() instanceof Amending.Refused refused
+                ? noSuch("/ruleset/amendments/" + refused.index(), refused.detail(), refused.accepted())
+                : new Chosen(((Amending.Amended) amending.get()).edition());
+    }
+
+    /** The editions that the named amendments adopt, without repetition. */
+    private static List<String> adopted(RulesetChoice choice, Rulesets rulesets) {
+        return rulesets.amendments(choice.region()).stream()
+                .filter(amendment -> choice.amendments().contains(amendment.name()))
+                .flatMap(amendment -> amendment.adopts().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static String known(String region, Rulesets rulesets) {
+        List<InForce.Period> periods = rulesets.periods(region);
+        List<String> byName = rulesets.editions(region).stream()
+                .map(Edition::name)
+                .filter(name -> periods.stream().noneMatch(p -> p.edition().equals(name)))
+                .toList();
+        return Stream.of(periods(periods), String.join(", ", byName))
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining(", "))
+                + (periods.isEmpty() ? "" : "; or none, for the one in force");
+    }
+
+    private static String adopting(List<Amendment> amendments) {
+        return amendments.isEmpty()
+                ? ""
+                : "; or in /ruleset/amendments one that adopts an edition: "
+                        + amendments.stream()
+                                .map(a -> a.name() + " (" + a.adopts().orElseThrow() + ")")
+                                .collect(Collectors.joining(", "));
     }
 
     private static EditionChoice noSuch(String pointer, String detail, String accepted) {

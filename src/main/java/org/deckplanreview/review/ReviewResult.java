@@ -24,6 +24,6 @@ public sealed interface ReviewResult {
         }
     }
 
-    /** A submission that asks for a region or edition that there is none of. */
+    /** A submission that asks for a region, edition or amendment that there is none of, or for amendments that do not go together. */
     record UnknownRuleset(String detail, String accepted, Pointer pointer) implements ReviewResult {}
 }

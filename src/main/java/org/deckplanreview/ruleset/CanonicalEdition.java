@@ -16,7 +16,6 @@ import org.deckplanreview.provenance.CanonicalJson;
 import org.deckplanreview.provenance.Digest;
 import org.deckplanreview.ruleset.ResolvedParameters.Origin;
 import org.deckplanreview.ruleset.ResolvedParameters.Parameter;
-import org.deckplanreview.vocabulary.Table;
 
 /**
  * A resolved edition as canonical JSON. Holds what the edition says and what it uses of its standards, so that its
@@ -38,23 +37,25 @@ final class CanonicalEdition {
                 e.regionTitle(),
                 e.name(),
                 e.title(),
-                e.from(),
-                e.until(),
+                e.binding(),
                 e.bases(),
                 e.basedOn(),
                 e.sources(),
+                e.site(),
                 e.loads(),
                 e.schedule(),
                 e.provisions(),
                 e.cautions(),
                 e.referrals(),
                 e.notes(),
+                e.amendments(),
                 canonical,
                 Digest.sha256(canonical));
     }
 
-    static String digestOf(YamlNode content) {
-        return Digest.sha256(canonical(content.plain()));
+    /** @param plain maps, lists, text, numbers and flags */
+    static String digestOf(Object plain) {
+        return Digest.sha256(canonical(plain));
     }
 
     private static String canonical(Object plain) {
@@ -71,7 +72,7 @@ final class CanonicalEdition {
         json.put("regionTitle", e.regionTitle());
         json.put("edition", e.name());
         json.put("title", e.title());
-        json.put("inForce", inForce(e));
+        bind(e.binding(), json);
         json.put("cautions", e.cautions());
         json.put("referrals", e.referrals());
         json.put("notes", e.notes());
@@ -83,15 +84,41 @@ final class CanonicalEdition {
         loads.put("parameters", parameters((ResolvedParameters) e.loads().parameters()));
         json.put("loads", loads);
         e.schedule().ifPresent(practice -> json.put("schedule", parameters((ResolvedParameters) practice)));
+        if (!e.site().values().isEmpty()) {
+            json.put("site", site(e.site()));
+        }
+        if (!e.amendments().isEmpty()) {
+            json.put(
+                    "amendments",
+                    e.amendments().stream().map(a -> amendment(a.amendment())).toList());
+        }
         json.put("provisions", e.provisions().stream().map(this::provision).toList());
         json.put("standards", used);
         return json;
     }
 
-    private static Map<String, Object> inForce(Edition e) {
+    private static void bind(Binding binding, Map<String, Object> edition) {
+        if (binding instanceof Binding.ByDate date) {
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("from", date.from().toString());
+            date.until().ifPresent(day -> json.put("until", day.toString()));
+            edition.put("inForce", json);
+        } else {
+            edition.put("published", binding.day().toString());
+        }
+    }
+
+    private static Map<String, Object> site(SiteValues site) {
         Map<String, Object> json = new LinkedHashMap<>();
-        json.put("from", e.from().toString());
-        e.until().ifPresent(day -> json.put("until", day.toString()));
+        site.values()
+                .forEach(local -> json.put(
+                        local.member().word(), two("value", value(local.value()), "cite", cite(local.citation()))));
+        return json;
+    }
+
+    private static Map<String, Object> amendment(Amendment amendment) {
+        Map<String, Object> json = two("amendment", amendment.name(), "title", amendment.title());
+        amendment.adopts().ifPresent(edition -> json.put("adopts", edition));
         return json;
     }
 
@@ -140,6 +167,8 @@ final class CanonicalEdition {
             json.put("limit", limit(limit));
         } else if (p.rule() instanceof Rule.Calculation calculation) {
             json.put("calculate", calculation(calculation));
+        } else if (p.rule() instanceof Rule.LookUp lookUp) {
+            json.put("lookUp", lookUp(lookUp));
         }
         return json;
     }
@@ -168,6 +197,43 @@ final class CanonicalEdition {
         return json;
     }
 
+    private Map<String, Object> lookUp(Rule.LookUp lookUp) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("table", named(lookUp.table()));
+        json.put("quantity", lookUp.quantity());
+        json.put(lookUp.sense().word(), lookUp.column());
+        Map<String, Object> keys = new LinkedHashMap<>();
+        lookUp.keys().forEach(key -> keys.put(key.column(), key(key)));
+        json.put("keys", keys);
+        lookUp.interpolation().ifPresent(between -> {
+            json.put("interpolate", two("key", between.column(), "clause", between.clause()));
+            between.roundedTo().ifPresent(step -> json.put("round", value(step)));
+        });
+        return json;
+    }
+
+    private Map<String, Object> key(TableKey key) {
+        if (key instanceof TableKey.Translated translated) {
+            return two("from", named(translated.table()), "by", translated.by());
+        }
+        TableKey.Direct direct = (TableKey.Direct) key;
+        Map<String, Object> json = two(
+                "quantity", direct.quantity(), "conservative", direct.match().word());
+        direct.least().ifPresent(least -> json.put("least", value(least)));
+        direct.unstated().ifPresent(taken -> json.put("unstated", value(taken)));
+        return json;
+    }
+
+    /** A table stands once, among the standards; those who use it name it. */
+    private String named(LookUpTable table) {
+        used(table.standard(), table.name(), table(table));
+        return table.reference();
+    }
+
+    private void used(String standard, String name, Object stated) {
+        used.computeIfAbsent(standard, key -> new TreeMap<>()).put(name, stated);
+    }
+
     private Map<String, Object> parameters(ResolvedParameters parameters) {
         Map<String, Object> json = new LinkedHashMap<>();
         parameters.all().forEach((name, parameter) -> json.put(name, parameter(parameter)));
@@ -179,7 +245,10 @@ final class CanonicalEdition {
         Map<String, Object> json = new LinkedHashMap<>();
         if (parameter.origin() instanceof Origin.FromStandard standard) {
             Layered layered = standard.layered();
-            used.computeIfAbsent(layered.standard(), key -> new TreeMap<>()).put(layered.name(), layered(layered));
+            used(
+                    layered.standard(),
+                    layered.name(),
+                    layered.table().map(CanonicalEdition::table).orElseGet(() -> single(layered)));
             json.put("from", layered.standard());
             return json;
         }
@@ -190,29 +259,32 @@ final class CanonicalEdition {
         return json;
     }
 
-    private static Map<String, Object> layered(Layered layered) {
-        Map<String, Object> json = stated(layered.content(), layered.citation());
-        layered.replaced().ifPresent(old -> json.put("replaces", stated(old.content(), old.citation())));
+    private static Map<String, Object> single(Layered layered) {
+        Map<String, Object> json = single(layered.content(), layered.citation());
+        layered.replaced().ifPresent(old -> json.put("replaces", single(old.content(), old.citation())));
         return json;
     }
 
-    private static Map<String, Object> stated(StandardFile.Content content, Citation citation) {
+    private static Map<String, Object> single(StandardFile.Content content, Citation citation) {
+        Value value = TokenReader.unread(((StandardFile.Content.Single) content).token());
+        return two("value", value(value), "cite", cite(citation));
+    }
+
+    private static Map<String, Object> table(LookUpTable table) {
         Map<String, Object> json = new LinkedHashMap<>();
-        if (content instanceof StandardFile.Content.Grid grid) {
-            Map<String, Object> columns = new LinkedHashMap<>();
-            grid.columns().forEach((name, type) -> columns.put(name, type.text()));
-            json.put("columns", columns);
-            json.put("rows", grid.rows().stream().map(CanonicalEdition::cells).toList());
-        } else if (content instanceof StandardFile.Content.Single single) {
-            json.put("value", value(TokenReader.unread(single.token())));
-        }
-        json.put("cite", cite(citation));
+        Map<String, Object> columns = new LinkedHashMap<>();
+        table.columns().forEach((name, column) -> columns.put(name, column.word()));
+        json.put("columns", columns);
+        json.put("rows", table.rows().stream().map(CanonicalEdition::cells).toList());
+        json.put("cite", cite(table.citation()));
+        table.replaced().ifPresent(old -> json.put("replaces", table(old)));
         return json;
     }
 
-    private static Map<String, Object> cells(Table.Row row) {
+    private static Map<String, Object> cells(LookUpTable.Row row) {
         Map<String, Object> json = new LinkedHashMap<>();
         row.cells().forEach((name, cell) -> json.put(name, cell instanceof Measure m ? m.value() : value(cell)));
+        row.confirmedBy().ifPresent(by -> json.put(CsvTable.CONFIRMED, by.word()));
         return json;
     }
 

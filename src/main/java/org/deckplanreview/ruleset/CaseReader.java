@@ -82,6 +82,40 @@ final class CaseReader {
                 : List.of();
     }
 
+    /** The cases beside an amendment are run over each edition that it amends and that has their provisions. */
+    static List<CaseFile> besideAmendment(Entry root, String region, String name, Rulesets rulesets) {
+        List<String> known =
+                rulesets.amendments(region).stream().map(Amendment::name).toList();
+        Optional<Amendment> amendment = rulesets.amendments(region).stream()
+                .filter(a -> a.name().equals(name))
+                .findFirst();
+        if (amendment.isEmpty()) {
+            root.unknown(name, "amendment of " + region, known);
+            return List.of();
+        }
+        List<Edition> amended = amendment.get().amends().stream()
+                .flatMap(edition -> rulesets.edition(region, edition, List.of(name)).stream())
+                .map(amending -> ((Amending.Amended) amending).edition())
+                .toList();
+        List<RulesetCase> cases = cases(
+                root,
+                "provision in an edition so amended",
+                amended.stream()
+                        .flatMap(e -> e.provisions().stream().map(Provision::id))
+                        .distinct()
+                        .toList());
+        return root.file().faultless()
+                ? amended.stream()
+                        .map(e -> new CaseFile(
+                                root.file().path(),
+                                e,
+                                cases.stream()
+                                        .filter(c -> AmendedValues.byId(e).containsKey(c.provision()))
+                                        .toList()))
+                        .toList()
+                : List.of();
+    }
+
     private static List<String> ruled(Edition edition, String base) {
         return edition.provisions().stream()
                 .filter(p -> p.ruledBy().equals(base))

@@ -11,23 +11,31 @@ import java.util.TreeSet;
 final class Citations {
 
     private final Map<String, Optional<Source>> sources;
+    private final Map<String, String> scopes;
     private final TreeSet<String> cited = new TreeSet<>();
 
-    /** @param sources by key; empty where the source itself has faults */
-    Citations(Map<String, Optional<Source>> sources) {
+    /**
+     * @param sources by key; empty where the source itself has faults
+     * @param scopes by path of a file whose own sources come before those that all files share: what such a source's key
+     *     starts with
+     */
+    Citations(Map<String, Optional<Source>> sources, Map<String, String> scopes) {
         this.sources = sources;
+        this.scopes = scopes;
     }
 
     /** A sound citation; empty if it has faults, which are then told. */
     Optional<Citation> read(Entry cite) {
         Entry key = cite.member("source");
         Optional<LocalDate> on = cite.member("confirmed").member("on").date();
-        if (!sources.containsKey(key.text())) {
+        String own = scopes.getOrDefault(cite.file().path(), "") + key.text();
+        String name = sources.containsKey(own) ? own : key.text();
+        if (!sources.containsKey(name)) {
             key.unknown(key.text(), "source in this file", List.copyOf(sources.keySet()));
             return Optional.empty();
         }
-        cited.add(key.text());
-        Optional<Source> source = sources.get(key.text());
+        cited.add(name);
+        Optional<Source> source = sources.get(name);
         if (source.isEmpty() || on.isEmpty()) {
             return Optional.empty();
         }

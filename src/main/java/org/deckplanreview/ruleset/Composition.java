@@ -10,12 +10,13 @@ import java.util.stream.Stream;
 
 /**
  * What an edition is put together from: the files that it builds on, each once and after those that it builds on itself,
- * and its own file last; and the provisions that these come to.
+ * its own file, and the amendments that are laid over it, in order; and the provisions that these come to.
  */
-record Composition(List<Entry> files, List<Stated> provisions) {
+record Composition(List<Entry> files, List<Entry> amendments, List<Stated> provisions) {
 
     Composition {
         files = List.copyOf(files);
+        amendments = List.copyOf(amendments);
         provisions = List.copyOf(provisions);
     }
 
@@ -25,20 +26,28 @@ record Composition(List<Entry> files, List<Stated> provisions) {
      *
      * @param bases by path, empty where a file cannot be read
      */
-    static Optional<Composition> of(Entry root, Map<String, Optional<Entry>> bases) {
-        return new Composer(bases).compose(root, List.of(root.file().path()));
+    static Optional<Composition> of(Entry root, Map<String, Optional<Entry>> bases, List<Entry> amendments) {
+        return new Composer(bases)
+                .compose(root, List.of(root.file().path()))
+                .map(edition ->
+                        new Composition(edition.files(), amendments, Overlay.of(edition.provisions(), amendments)));
+    }
+
+    /** Without what was laid over it. */
+    Composition edition() {
+        return new Composition(files, List.of(), provisions);
     }
 
     /** The entry of this name in the first file that has it. */
     Map<String, Entry> membersOf(String name) {
         Map<String, Entry> all = new LinkedHashMap<>();
-        files.forEach(file -> file.membersOf(name).forEach(all::putIfAbsent));
+        each(name).forEach(entry -> entry.members().forEach(all::putIfAbsent));
         return all;
     }
 
-    /** What each of the files has under this name. */
+    /** What each of the files and amendments has under this name. */
     Stream<Entry> each(String name) {
-        return files.stream().flatMap(file -> file.optional(name).stream());
+        return Stream.concat(files.stream(), amendments.stream()).flatMap(file -> file.optional(name).stream());
     }
 
     private record Composer(Map<String, Optional<Entry>> bases) {
@@ -59,7 +68,7 @@ record Composition(List<Entry> files, List<Stated> provisions) {
             files.add(root);
             withdraw(root, provisions);
             state(root, provisions);
-            return Optional.of(new Composition(files, List.copyOf(provisions.values())));
+            return Optional.of(new Composition(files, List.of(), List.copyOf(provisions.values())));
         }
 
         private Optional<Composition> base(Entry path, List<String> chain) {

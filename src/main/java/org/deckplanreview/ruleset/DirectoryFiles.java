@@ -12,6 +12,8 @@ import java.util.stream.StreamSupport;
 /** Files of a directory on disk. */
 final class DirectoryFiles implements RulesetFiles {
 
+    private static final List<String> ENDINGS = List.of(".yaml", ".yml", ".csv");
+
     private final Path root;
 
     DirectoryFiles(Path root) {
@@ -23,8 +25,7 @@ final class DirectoryFiles implements RulesetFiles {
         try (Stream<Path> found = Files.walk(root)) {
             return found.filter(Files::isRegularFile)
                     .map(this::relative)
-                    .filter(path ->
-                            path.endsWith(".yaml") || path.endsWith(".yml") || path.equals(ReleasedEditions.FILE))
+                    .filter(path -> ENDINGS.stream().anyMatch(path::endsWith) || path.equals(ReleasedEditions.FILE))
                     .sorted()
                     .toList();
         }

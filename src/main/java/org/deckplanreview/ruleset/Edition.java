@@ -1,6 +1,5 @@
 package org.deckplanreview.ruleset;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.vocabulary.Parameters;
@@ -9,15 +8,16 @@ import org.deckplanreview.vocabulary.Parameters;
  * One edition of a region's ruleset, resolved and checked.
  *
  * @param name for example {@code 2024}
- * @param from first day in force
- * @param until last day in force, empty while it is
+ * @param binding when or where it is in force
  * @param bases the files it shares with other editions, in order, each with its digest
  * @param basedOn the standards' files it uses, in order, each with its digest
  * @param sources every source that it cites, in the file's order
+ * @param site what is said of its sites; nothing but by amendments
  * @param schedule values of site practice, those of {@link
  *     org.deckplanreview.vocabulary.Vocabulary#scheduleParameters()}; without them a report has no site schedule
  * @param cautions that every report under this edition prints
  * @param referrals that every report under this edition prints
+ * @param amendments what was laid over it, in order; none for an edition as it stands
  * @param canonical the resolved edition as canonical JSON (RFC 8785), from which the digest is taken
  * @param digest {@code sha256:…} over canonical
  */
@@ -26,17 +26,18 @@ public record Edition(
         String regionTitle,
         String name,
         String title,
-        LocalDate from,
-        Optional<LocalDate> until,
+        Binding binding,
         List<Base> bases,
         List<BasedOn> basedOn,
         List<Source> sources,
+        SiteValues site,
         LoadRules loads,
         Optional<Parameters> schedule,
         List<Provision> provisions,
         List<String> cautions,
         List<String> referrals,
         List<String> notes,
+        List<Amendment.Applied> amendments,
         String canonical,
         String digest) {
     public Edition {
@@ -47,6 +48,29 @@ public record Edition(
         cautions = List.copyOf(cautions);
         referrals = List.copyOf(referrals);
         notes = List.copyOf(notes);
+        amendments = List.copyOf(amendments);
+    }
+
+    Edition with(List<Amendment.Applied> applied) {
+        return new Edition(
+                region,
+                regionTitle,
+                name,
+                title,
+                binding,
+                bases,
+                basedOn,
+                sources,
+                site,
+                loads,
+                schedule,
+                provisions,
+                cautions,
+                referrals,
+                notes,
+                applied,
+                canonical,
+                digest);
     }
 
     /** A file that several editions build on. {@code path} is relative to the rulesets' root. */

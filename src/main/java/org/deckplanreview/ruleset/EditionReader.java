@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.submission.SubjectKind;
@@ -26,6 +27,7 @@ final class EditionReader {
     private final Citations citations;
     private final ConditionReader conditions;
     private final ParameterReader parameters;
+    private final LookUpReader lookUps;
 
     private EditionReader(
             Entry root,
@@ -38,9 +40,10 @@ final class EditionReader {
         this.needed = needed;
         this.vocabulary = vocabulary;
         this.standardFiles = standardFiles;
-        this.citations = new Citations(sources());
+        this.citations = new Citations(sources(), scopes(composition.amendments()));
         this.conditions = new ConditionReader(vocabulary);
         this.parameters = new ParameterReader(layers, citations);
+        this.lookUps = new LookUpReader(layers, conditions);
     }
 
     /**
@@ -48,10 +51,12 @@ final class EditionReader {
      *
      * @param bases by path, empty where a file cannot be read
      * @param standardFiles by path, empty where a file has faults
+     * @param amendments laid over it, in order; their format was checked, and they are sound
      * @param needed where the reading is accounted for
      */
     static Optional<Edition> read(
             Entry root,
+            List<Entry> amendments,
             Map<String, Optional<Entry>> bases,
             Map<String, Optional<StandardFile>> standardFiles,
             Vocabulary vocabulary,
@@ -59,50 +64,55 @@ final class EditionReader {
         if (!root.isMap()) {
             return Optional.empty();
         }
-        return Composition.of(root, bases)
+        return Composition.of(root, bases, amendments)
                 .flatMap(parts -> new EditionReader(root, parts, standardFiles, vocabulary, needed).read());
     }
 
     private Optional<Edition> read() {
         composition
+                .edition()
                 .each("sets")
                 .forEach(sets ->
                         sets.members().forEach((standard, settings) -> layers.set(standard, settings, citations)));
+        composition
+                .amendments()
+                .forEach(amendment -> amendment
+                        .membersOf("sets")
+                        .forEach((standard, settings) -> layers.amend(standard, settings, citations)));
         checkPath();
-        Optional<Entry> inForce = part("inForce");
-        Optional<LocalDate> from =
-                inForce.flatMap(period -> period.member("from").date());
-        Optional<LocalDate> until =
-                inForce.flatMap(period -> period.optional("until")).flatMap(Entry::date);
-        if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
-            inForce.get()
-                    .member("until")
-                    .fault("The last day in force is before the first", "a day from " + from.get() + " on");
-        }
+        Optional<Binding> binding = binding();
+        SiteValues site = new SiteReader(citations).read(composition.amendments());
+        composition
+                .amendments()
+                .forEach(amendment -> amendment.itemsOf("withdraws").stream()
+                        .flatMap(item -> item.optional("cite").stream())
+                        .forEach(citations::read));
         Optional<LoadRules> loads = onlyLoads().filter(Entry::isSound).flatMap(this::loads);
         Optional<Parameters> schedule = only("schedule").filter(Entry::isSound).flatMap(this::schedule);
         List<Provision> provisions = provisions();
         account();
         // A fault may also stand in a standard's file, found only when its value was used.
-        boolean complete =
-                composition.files().stream().allMatch(file -> file.file().faultless())
-                        && standards.values().stream().allMatch(StandardFile::faultless)
-                        && standards.size() == composition.membersOf("uses").size();
+        boolean complete = Stream.concat(composition.files().stream(), composition.amendments().stream())
+                        .allMatch(file -> file.file().faultless())
+                && standards.values().stream().allMatch(StandardFile::faultless)
+                && standards.size() == composition.membersOf("uses").size();
         return complete
-                ? Optional.of(edition(from.orElseThrow(), until, loads.orElseThrow(), schedule, provisions))
+                ? Optional.of(edition(binding.orElseThrow(), site, loads.orElseThrow(), schedule, provisions))
                 : Optional.empty();
     }
 
     private Edition edition(
-            LocalDate from,
-            Optional<LocalDate> until,
+            Binding binding,
+            SiteValues site,
             LoadRules loads,
             Optional<Parameters> schedule,
             List<Provision> provisions) {
         List<Edition.Base> bases = composition.files().stream()
                 .filter(file -> file != root)
                 .map(file -> new Edition.Base(
-                        file.file().path(), file.member("title").text(), CanonicalEdition.digestOf(file.node())))
+                        file.file().path(),
+                        file.member("title").text(),
+                        CanonicalEdition.digestOf(file.node().plain())))
                 .toList();
         List<Edition.BasedOn> basedOn = new ArrayList<>();
         standards.forEach((name, file) -> basedOn.add(new Edition.BasedOn(name, sourceOf(name, file), file.digest())));
@@ -111,17 +121,20 @@ final class EditionReader {
                 root.member("regionTitle").text(),
                 root.member("edition").text(),
                 root.member("title").text(),
-                from,
-                until,
+                binding,
                 bases,
                 basedOn,
                 citations.all(),
+                site,
                 loads,
                 schedule,
                 provisions,
                 texts("cautions"),
                 texts("referrals"),
                 texts("notes"),
+                composition.amendments().stream()
+                        .map(amendment -> new Amendment.Applied(Amendment.of(amendment), List.of()))
+                        .toList(),
                 "",
                 ""));
     }
@@ -136,6 +149,33 @@ final class EditionReader {
 
     private Optional<Entry> part(String name) {
         return root.optional(name).filter(Entry::isSound);
+    }
+
+    private Optional<Binding> binding() {
+        Optional<Entry> inForce = root.optional("inForce");
+        Optional<Entry> published = root.optional("published");
+        if (inForce.isPresent() == published.isPresent()) {
+            root.fault(
+                    inForce.isPresent()
+                            ? "'inForce' and 'published' stand side by side"
+                            : "'inForce' or 'published' is missing",
+                    "inForce with the first day in force, or, for an edition that binds only where it is adopted,"
+                            + " published with its day");
+            return Optional.empty();
+        }
+        return inForce.isPresent()
+                ? inForce.filter(Entry::isSound).flatMap(EditionReader::byDate)
+                : published.filter(Entry::isSound).flatMap(Entry::date).map(Binding.AsAdopted::new);
+    }
+
+    private static Optional<Binding> byDate(Entry inForce) {
+        Optional<LocalDate> from = inForce.member("from").date();
+        Optional<LocalDate> until = inForce.optional("until").flatMap(Entry::date);
+        if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
+            inForce.member("until")
+                    .fault("The last day in force is before the first", "a day from " + from.get() + " on");
+        }
+        return from.map(day -> new Binding.ByDate(day, until));
     }
 
     private void checkPath() {
@@ -163,7 +203,7 @@ final class EditionReader {
 
     /** What one of the files has under this name; a second one is told. */
     private Optional<Entry> only(String name) {
-        List<Entry> all = composition.each(name).toList();
+        List<Entry> all = composition.edition().each(name).toList();
         all.stream()
                 .skip(1)
                 .forEach(entry -> entry.fault(
@@ -172,10 +212,9 @@ final class EditionReader {
     }
 
     /** Tells members of the same name that differ between files. */
-    private void tellContradictions(String name, String what) {
-        Map<String, Entry> first = composition.membersOf(name);
-        composition
-                .each(name)
+    private static void tellContradictions(Composition parts, String name, String what) {
+        Map<String, Entry> first = parts.membersOf(name);
+        parts.each(name)
                 .forEach(all -> all.members().forEach((key, entry) -> {
                     Entry other = first.get(key);
                     if (!other.isLike(entry)) {
@@ -193,12 +232,15 @@ final class EditionReader {
     /** The files' own sources, then the standards that they use. */
     private Map<String, Optional<Source>> sources() {
         Map<String, Optional<Source>> sources = new LinkedHashMap<>();
-        tellContradictions("sources", "source");
-        tellContradictions("uses", "standard");
-        composition
-                .membersOf("sources")
-                .forEach((key, source) -> sources.put(
-                        key, Optional.of(source).filter(Entry::isSound).map(s -> StandardFile.source(key, s))));
+        tellContradictions(composition.edition(), "sources", "source");
+        tellContradictions(composition, "uses", "standard");
+        composition.edition().membersOf("sources").forEach((key, source) -> sources.put(key, source(key, source)));
+        scopes(composition.amendments())
+                .forEach((path, scope) -> composition.amendments().stream()
+                        .filter(amendment -> amendment.file().path().equals(path))
+                        .forEach(amendment -> amendment
+                                .membersOf("sources")
+                                .forEach((key, source) -> sources.put(scope + key, source(scope + key, source)))));
         composition.membersOf("uses").forEach((name, path) -> {
             if (sources.containsKey(name)) {
                 path.file().fault(path.line(), "'" + name + "'", "A source has this name already", "another name");
@@ -213,6 +255,18 @@ final class EditionReader {
             sources.put(name, file.map(f -> sourceOf(name, f)));
         });
         return sources;
+    }
+
+    private static Optional<Source> source(String key, Entry source) {
+        return Optional.of(source).filter(Entry::isSound).map(s -> StandardFile.source(key, s));
+    }
+
+    /** An amendment's sources are its own affair: two amendments may call different documents by one key. */
+    private static Map<String, String> scopes(List<Entry> amendments) {
+        Map<String, String> scopes = new LinkedHashMap<>();
+        amendments.forEach(amendment -> scopes.put(
+                amendment.file().path(), amendment.member("amendment").text() + "/"));
+        return scopes;
     }
 
     private Optional<StandardFile> standard(Entry path) {
@@ -233,14 +287,26 @@ final class EditionReader {
 
     private void account() {
         composition
+                .edition()
                 .each("sources")
                 .forEach(sources -> sources.members()
                         .forEach((key, source) -> needed.account(key, source, citations.isCited(key))));
+        Map<String, String> scopes = scopes(composition.amendments());
+        composition
+                .amendments()
+                .forEach(amendment -> amendment
+                        .membersOf("sources")
+                        .forEach((key, source) -> needed.account(
+                                key,
+                                source,
+                                citations.isCited(scopes.get(amendment.file().path()) + key))));
         composition
                 .each("uses")
                 .forEach(uses -> uses.members()
                         .forEach((name, path) ->
                                 needed.account(name, path, citations.isCited(name) || layers.isUsed(name))));
+        standards.forEach((standard, file) -> file.csvFiles()
+                .forEach((table, csv) -> needed.account(table, csv.path(), layers.isUsed(standard, table))));
     }
 
     private Optional<Parameters> schedule(Entry schedule) {
@@ -255,13 +321,26 @@ final class EditionReader {
     }
 
     private Optional<LoadRules> loads(Entry loads) {
-        ConditionReader.refuseUnreachable(loads.member("imposed"));
+        Entry imposed = amendedImposed().orElseGet(() -> loads.member("imposed"));
+        ConditionReader.refuseUnreachable(imposed);
         List<LoadRules.ImposedRow> rows = new ArrayList<>();
-        loads.member("imposed").items().forEach(row -> imposed(row).ifPresent(rows::add));
+        imposed.items().forEach(row -> imposed(row).ifPresent(rows::add));
         refuseUncited(loads);
         Optional<Parameters> resolved =
                 parameters.read(loads, "the load path", vocabulary.loadParameters(), Optional.empty());
         return resolved.map(p -> new LoadRules(rows, p));
+    }
+
+    /** The imposed loads of the first amendment that has some; another may only repeat them. */
+    private Optional<Entry> amendedImposed() {
+        List<Entry> all = composition.amendments().stream()
+                .flatMap(amendment -> amendment.optional("loads").stream())
+                .map(loads -> loads.member("imposed"))
+                .toList();
+        all.stream()
+                .filter(other -> !other.isLike(all.get(0)))
+                .forEach(other -> Overlay.tellContradiction(other, all.get(0)));
+        return all.stream().findFirst();
     }
 
     private Optional<LoadRules.ImposedRow> imposed(Entry row) {
@@ -299,9 +378,7 @@ final class EditionReader {
         SubjectKind subjects = stated.member("subjects").worded(SubjectKind.class);
         Optional<Citation> citation = citations.read(stated.member("cite"));
         Optional<Condition> when = conditions.when(stated.conditioned(), subjects);
-        Optional<Rule> rule = stated.limit()
-                .map(limit -> conditions.limit(limit, subjects))
-                .orElseGet(() -> calculation(stated.member("calculate"), subjects, citation));
+        Optional<Rule> rule = rule(stated, subjects, citation);
         if (citation.isEmpty() || when.isEmpty() || rule.isEmpty()) {
             return Optional.empty();
         }
@@ -320,6 +397,17 @@ final class EditionReader {
                 stated.optional("referral").map(Entry::text),
                 stated.setBy(),
                 stated.ruledBy()));
+    }
+
+    private Optional<Rule> rule(Stated stated, SubjectKind subjects, Optional<Citation> citation) {
+        Optional<Entry> limit = stated.rule("limit");
+        if (limit.isPresent()) {
+            return conditions.limit(limit.get(), subjects);
+        }
+        Optional<Entry> lookUp = stated.rule("lookUp");
+        return lookUp.isPresent()
+                ? lookUps.read(lookUp.get(), subjects)
+                : calculation(stated.member("calculate"), subjects, citation);
     }
 
     private Optional<Rule> calculation(Entry calculate, SubjectKind subjects, Optional<Citation> own) {

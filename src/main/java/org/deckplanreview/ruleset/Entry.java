@@ -17,6 +17,11 @@ import org.deckplanreview.submission.Worded;
  */
 record Entry(RulesetFile file, Pointer pointer, YamlNode node) {
 
+    /** The same part, whose faults are told in another place. */
+    Entry in(RulesetFile other) {
+        return new Entry(other, pointer, node);
+    }
+
     boolean isSound() {
         return file.isSound(pointer.value());
     }

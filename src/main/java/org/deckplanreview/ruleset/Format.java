@@ -21,6 +21,7 @@ final class Format {
 
     static final Format EDITION = new Format("/schema/ruleset-1.json", "#/definitions/edition");
     static final Format BASE = new Format("/schema/ruleset-1.json", "#/definitions/base");
+    static final Format AMENDMENT = new Format("/schema/ruleset-1.json", "#/definitions/amendment");
     static final Format STANDARD = new Format("/schema/standard-1.json", "#");
     static final Format CASES = new Format("/schema/cases-1.json", "#");
 

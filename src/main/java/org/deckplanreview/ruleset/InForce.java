@@ -16,6 +16,18 @@ public sealed interface InForce {
         }
     }
 
+    /**
+     * No edition of the region is in force of itself: each binds only where it is adopted.
+     *
+     * @param adopting the amendments that adopt one
+     */
+    record OnlyAsAdopted(String region, List<String> editions, List<Amendment> adopting) implements InForce {
+        public OnlyAsAdopted {
+            editions = List.copyOf(editions);
+            adopting = List.copyOf(adopting);
+        }
+    }
+
     /** @param nearest the known region that was most likely meant */
     record UnknownRegion(List<String> known, Optional<String> nearest) implements InForce {
         public UnknownRegion {

@@ -1,5 +1,7 @@
 package org.deckplanreview.ruleset;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,6 +18,23 @@ record Layered(
 
     Layered set(StandardFile.Content other, Citation setBy) {
         return new Layered(standard, name, other, setBy, Optional.of(new Replaced(content, citation)));
+    }
+
+    /** The table; empty where it is a single value. */
+    Optional<LookUpTable> table() {
+        return table(
+                content, citation, replaced.flatMap(old -> table(old.content(), old.citation(), Optional.empty())));
+    }
+
+    private Optional<LookUpTable> table(
+            StandardFile.Content stated, Citation statedBy, Optional<LookUpTable> inPlaceOf) {
+        if (!(stated instanceof StandardFile.Content.Grid grid)) {
+            return Optional.empty();
+        }
+        Map<String, LookUpTable.Column> columns = new LinkedHashMap<>();
+        grid.columns().forEach((column, type) -> columns.put(column, type.column()));
+        return Optional.of(new LookUpTable(
+                standard, name, columns, grid.rows().stream().map(GridRow::row).toList(), statedBy, inPlaceOf));
     }
 
     /** For people: where it stands, who set it and what it replaced. */

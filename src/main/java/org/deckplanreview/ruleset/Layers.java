@@ -15,6 +15,7 @@ final class Layers {
 
     private final Map<String, Map<String, Layered>> standards = new LinkedHashMap<>();
     private final Map<String, Entry> set = new TreeMap<>();
+    private final Map<String, Entry> amended = new TreeMap<>();
     private final TreeSet<String> unreadable = new TreeSet<>();
     private final TreeSet<String> used = new TreeSet<>();
 
@@ -38,15 +39,29 @@ final class Layers {
         return used.contains(standard);
     }
 
+    /** Whether some rule takes this value or table of the standard. */
+    boolean isUsed(String standard, String name) {
+        return used.contains(standard + "." + name);
+    }
+
     /** Sets values of one standard otherwise. What one file sets, another may only repeat. */
     void set(String standard, Entry settings, Citations citations) {
+        set(standard, settings, citations, set);
+    }
+
+    /** Sets values of one standard otherwise than the edition does. What one amendment sets, another may only repeat. */
+    void amend(String standard, Entry settings, Citations citations) {
+        set(standard, settings, citations, amended);
+    }
+
+    private void set(String standard, Entry settings, Citations citations, Map<String, Entry> layer) {
         if (!standards.containsKey(standard)) {
             settings.unknown(standard, "standard in uses", standards.keySet());
             return;
         }
         Map<String, Layered> values = standards.get(standard);
         settings.members().forEach((name, setting) -> {
-            if (!setting.isSound() || isSet(standard + "/" + name, setting)) {
+            if (!setting.isSound() || isSet(standard + "/" + name, setting, layer)) {
                 return;
             }
             Optional<Citation> citation = citations.read(setting.member("cite"));
@@ -65,8 +80,8 @@ final class Layers {
         });
     }
 
-    private boolean isSet(String name, Entry setting) {
-        Optional<Entry> first = Optional.ofNullable(set.putIfAbsent(name, setting));
+    private static boolean isSet(String name, Entry setting, Map<String, Entry> layer) {
+        Optional<Entry> first = Optional.ofNullable(layer.putIfAbsent(name, setting));
         first.filter(f -> !f.isLike(setting))
                 .ifPresent(f -> setting.fault(
                         f.file().path() + " sets this otherwise on line " + f.line(), "the same, or not set here"));
@@ -81,7 +96,7 @@ final class Layers {
                 return Optional.empty();
             }
             return Optional.of(
-                    new StandardFile.Content.Grid(grid.columns(), StandardFile.rows(rows.get(), grid.columns())));
+                    new StandardFile.Content.Grid(grid.columns(), GridReader.rows(rows.get(), grid.columns())));
         }
         if (rows.isPresent()) {
             setting.fault("The standard gives a single value here", "{value, cite}");
@@ -124,11 +139,38 @@ final class Layers {
         return true;
     }
 
+    /** The table that an entry names by standard and name; empty if there is none, which is told. */
+    Optional<Layered> table(Entry reference) {
+        String[] parts = reference.text().split("\\.", 2);
+        if (!standards.containsKey(parts[0])) {
+            reference.unknown(parts[0], "standard in uses", standards.keySet());
+            return Optional.empty();
+        }
+        used.add(parts[0]);
+        Optional<Layered> found = find(parts[1], List.of(parts[0]));
+        if (found.isEmpty() && !unreadable.contains(parts[0])) {
+            reference.unknown(
+                    parts[1],
+                    "table in this standard's file",
+                    standards.get(parts[0]).keySet());
+        }
+        return found.filter(layered -> isTable(layered, reference));
+    }
+
+    private static boolean isTable(Layered layered, Entry reference) {
+        boolean isTable = layered.content() instanceof StandardFile.Content.Grid;
+        if (!isTable) {
+            reference.fault("The standard gives a single value here", "the name of a table");
+        }
+        return isTable;
+    }
+
     /** The value of this name in the last of the standards that has it. */
     Optional<Layered> find(String name, List<String> names) {
         for (int i = names.size() - 1; i >= 0; i--) {
             Layered found = standards.get(names.get(i)).get(name);
             if (found != null) {
+                used.add(found.standard() + "." + name);
                 return Optional.of(found);
             }
         }

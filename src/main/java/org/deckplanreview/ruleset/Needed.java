@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Keeps account of the sources and standards that files name and of those that some edition needs. */
+/** Keeps account of the sources, standards and tables in CSV files that files name and of those that some edition needs. */
 final class Needed {
 
     private final Map<String, Named> named = new TreeMap<>();
@@ -15,7 +15,7 @@ final class Needed {
     /** @param name the member's name, under which the entry stands */
     void account(String name, Entry entry, boolean isNeeded) {
         String place = entry.file().path() + entry.pointer().value();
-        named.put(place, new Named(name, entry));
+        named.putIfAbsent(place, new Named(name, entry));
         if (isNeeded) {
             needed.add(place);
         }
@@ -38,6 +38,13 @@ final class Needed {
                             "'" + name + "'",
                             "Nothing uses this standard",
                             "its name in values or a citation, or no such standard");
+        } else if (entry.pointer().value().startsWith("/tables/")) {
+            entry.file()
+                    .fault(
+                            entry.line(),
+                            "'" + name + "'",
+                            "Nothing uses this table",
+                            "its name in a lookUp, or no such table");
         } else {
             entry.file()
                     .fault(

@@ -85,7 +85,11 @@ final class ParameterReader {
         Origin origin = new Origin.FromStandard(layered.get());
         if (layered.get().content() instanceof StandardFile.Content.Grid grid) {
             return table(entry, asker, parameter, grid)
-                    .map(rows -> new Parameter.Grid(new Table(parameter.name(), origin.text(), rows), origin));
+                    .map(rows -> new Parameter.Grid(
+                            new Table(parameter.name(), origin.text(), rows),
+                            origin,
+                            grid.rows().stream()
+                                    .anyMatch(row -> row.confirmedBy().equals(Optional.of(Confirmation.MEMORY)))));
         }
         if (parameter.type() == ValueType.TABLE) {
             entry.fault(
@@ -116,7 +120,7 @@ final class ParameterReader {
         }
         boolean fits = true;
         for (ParameterDescription.Column wanted : parameter.columns()) {
-            StandardFile.ColumnType column = grid.columns().get(wanted.name());
+            ColumnType column = grid.columns().get(wanted.name());
             if (column == null) {
                 entry.fault(
                         "Table '%s' has no column '%s', which %s needs"
@@ -132,12 +136,24 @@ final class ParameterReader {
                                 .formatted(wanted.name(), parameter.name(), column.text(), asker),
                         columns(parameter));
                 fits = false;
+            } else if (grid.rows().stream()
+                    .anyMatch(row -> row.cells().get(wanted.name()) == LookUpTable.NOT_PERMITTED)) {
+                entry.fault(
+                        "Table '%s' says in places what is not permitted, which %s cannot use"
+                                .formatted(parameter.name(), asker),
+                        columns(parameter));
+                fits = false;
             }
         }
-        return fits ? Optional.of(grid.rows()) : Optional.empty();
+        return fits
+                ? Optional.of(grid.rows().stream()
+                        .filter(row -> row.cells().size() == grid.columns().size())
+                        .map(row -> new Table.Row(row.cells()))
+                        .toList())
+                : Optional.empty();
     }
 
-    private static boolean holds(StandardFile.ColumnType column, ParameterDescription.Column wanted) {
+    private static boolean holds(ColumnType column, ParameterDescription.Column wanted) {
         if (column.type() != wanted.type()) {
             return false;
         }

@@ -26,9 +26,20 @@ final class ResolvedParameters implements Parameters {
     sealed interface Parameter {
         Origin origin();
 
+        /** Whether it, or a part of it, was recalled from memory. */
+        default boolean recalled() {
+            return origin().citation().recalled();
+        }
+
         record Single(Value value, Origin origin) implements Parameter {}
 
-        record Grid(Table table, Origin origin) implements Parameter {}
+        /** @param hasRecalledRow whether some row of its own was recalled from memory */
+        record Grid(Table table, Origin origin, boolean hasRecalledRow) implements Parameter {
+            @Override
+            public boolean recalled() {
+                return hasRecalledRow || Parameter.super.recalled();
+            }
+        }
     }
 
     /** Who gives a parameter. */
@@ -99,7 +110,7 @@ final class ResolvedParameters implements Parameters {
     @Override
     public List<String> recalled() {
         return parameters.entrySet().stream()
-                .filter(p -> p.getValue().origin().citation().recalled())
+                .filter(p -> p.getValue().recalled())
                 .map(Map.Entry::getKey)
                 .toList();
     }

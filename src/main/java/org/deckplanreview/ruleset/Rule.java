@@ -1,6 +1,8 @@
 package org.deckplanreview.ruleset;
 
 import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
@@ -29,4 +31,33 @@ public sealed interface Rule {
 
     /** A method with its parameters. */
     record Calculation(String method, Parameters parameters) implements Rule {}
+
+    /**
+     * A quantity against what a table gives.
+     *
+     * @param sense AT_LEAST or AT_MOST
+     * @param column of the table that holds what is allowed: a number, or that the case is not permitted
+     * @param keys one for each other column of the table, in its order
+     */
+    record LookUp(
+            String quantity,
+            Sense sense,
+            String column,
+            LookUpTable table,
+            List<TableKey> keys,
+            Optional<Interpolation> interpolation)
+            implements Rule {
+        public LookUp {
+            keys = List.copyOf(keys);
+        }
+    }
+
+    /**
+     * Linear between the two neighbouring rows along one key.
+     *
+     * @param column of the key
+     * @param clause that permits it, in the numbering of the table's source
+     * @param roundedTo what the interpolated value is rounded to the nearest multiple of, as the source rounds
+     */
+    record Interpolation(String column, String clause, Optional<Measure> roundedTo) {}
 }

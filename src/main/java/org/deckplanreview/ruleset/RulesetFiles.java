@@ -8,7 +8,7 @@ import java.util.List;
 /** Where rulesets' files are read from. Paths are relative to the rulesets' root, with {@code /} between names. */
 public interface RulesetFiles {
 
-    /** Paths of the YAML files and of {@code released.txt} where there is one, in rising order. */
+    /** Paths of the YAML and CSV files and of {@code released.txt} where there is one, in rising order. */
     List<String> list() throws IOException;
 
     InputStream open(String path) throws IOException;

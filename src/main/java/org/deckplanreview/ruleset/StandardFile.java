@@ -1,30 +1,46 @@
 package org.deckplanreview.ruleset;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Value;
-import org.deckplanreview.vocabulary.Table;
-import org.deckplanreview.vocabulary.ValueType;
 
 /**
  * The values of one edition of a standard, as its file states them.
  *
  * @param source with the file's name as its key
  * @param statements by name
- * @param digest over the file's content, whatever its layout
+ * @param csvFiles by the name of the table that each holds
+ * @param digest over the content of the file and of its CSV files, whatever their layout
  */
-record StandardFile(RulesetFile file, Source source, Map<String, Statement> statements, String digest) {
+record StandardFile(
+        RulesetFile file,
+        Source source,
+        Map<String, Statement> statements,
+        Map<String, CsvFile> csvFiles,
+        String digest) {
+
+    /** A CSV file that holds one of its tables, and the entry that names it. */
+    record CsvFile(Entry path, CsvTable table) {}
+
+    /** The same values, whose faults are told in another place. */
+    StandardFile in(RulesetFile other) {
+        Map<String, Statement> moved = new TreeMap<>();
+        statements.forEach((name, s) -> moved.put(
+                name,
+                s.content() instanceof Content.Single single
+                        ? new Statement(
+                                new Content.Single(single.token().in(other)), s.clause(), s.confirmedBy(), s.on())
+                        : s));
+        return new StandardFile(other, source, Collections.unmodifiableMap(moved), csvFiles, digest);
+    }
 
     boolean faultless() {
-        return file.faultless();
+        return file.faultless()
+                && csvFiles.values().stream().allMatch(csv -> csv.table().file().faultless());
     }
 
     /** A value or table with its clause. */
@@ -40,14 +56,15 @@ record StandardFile(RulesetFile file, Source source, Map<String, Statement> stat
         record Single(Entry token) implements Content {}
 
         /** A table with its columns in order. */
-        record Grid(Map<String, ColumnType> columns, List<Table.Row> rows) implements Content {}
+        record Grid(Map<String, ColumnType> columns, List<GridRow> rows) implements Content {
+            public Grid {
+                rows = List.copyOf(rows);
+            }
+        }
     }
 
-    /** What a column holds; a unit for numbers. */
-    record ColumnType(String text, ValueType type, Optional<MeasureUnit> unit) {}
-
-    /** Reads a checked file; empty if it has faults, which are then told. */
-    static Optional<StandardFile> read(Entry root) {
+    /** Reads a checked file; empty if it or one of its CSV files has faults, which are then told. */
+    static Optional<StandardFile> read(Entry root, CsvTables csvTables) {
         if (!root.isMap()) {
             return Optional.empty();
         }
@@ -56,9 +73,15 @@ record StandardFile(RulesetFile file, Source source, Map<String, Statement> stat
                 .forEach((name, value) -> confirmedOn(value)
                         .ifPresent(on ->
                                 statements.put(name, statement(value, new Content.Single(value.member("value")), on))));
+        Map<String, CsvFile> csvFiles = new TreeMap<>();
         members(root, "tables").forEach((name, table) -> {
-            Map<String, ColumnType> columns = columns(table.member("columns"));
-            List<Table.Row> rows = rows(table.member("rows"), columns);
+            Map<String, ColumnType> columns = GridReader.columns(table.member("columns"));
+            Optional<Entry> path = table.optional("csv");
+            Optional<CsvTable> csv = path.flatMap(csvTables::named);
+            csv.ifPresent(found -> csvFiles.put(name, new CsvFile(path.get(), found)));
+            List<GridRow> rows = path.isPresent()
+                    ? csv.map(found -> rows(found, table, columns)).orElse(List.of())
+                    : GridReader.rows(table.member("rows"), columns);
             if (statements.containsKey(name)) {
                 table.file().fault(table.line(), "'" + name + "'", "A value has this name already", "another name");
             }
@@ -66,7 +89,9 @@ record StandardFile(RulesetFile file, Source source, Map<String, Statement> stat
                     .ifPresent(on -> statements.put(name, statement(table, new Content.Grid(columns, rows), on)));
         });
         root.optional("standard").filter(Entry::isSound).ifPresent(StandardFile::checkName);
-        if (!root.file().faultless()) {
+        boolean isSound = root.file().faultless()
+                && csvFiles.values().stream().allMatch(csv -> csv.table().file().faultless());
+        if (!isSound) {
             return Optional.empty();
         }
         String name = root.member("standard").text();
@@ -74,7 +99,29 @@ record StandardFile(RulesetFile file, Source source, Map<String, Statement> stat
                 root.file(),
                 source(name, root.member("source")),
                 Collections.unmodifiableMap(statements),
-                CanonicalEdition.digestOf(root.node())));
+                Collections.unmodifiableMap(csvFiles),
+                digest(root, csvFiles)));
+    }
+
+    private static List<GridRow> rows(CsvTable csv, Entry table, Map<String, ColumnType> columns) {
+        Optional<String> across = table.optional("across").map(Entry::text);
+        List<String> names = List.copyOf(columns.keySet());
+        boolean isColumn =
+                across.isEmpty() || names.subList(0, names.size() - 1).contains(across.get());
+        if (!isColumn) {
+            table.member("across").unknown(across.get(), "column before the last", names.subList(0, names.size() - 1));
+            return List.of();
+        }
+        return csv.rows(columns, across);
+    }
+
+    private static String digest(Entry root, Map<String, CsvFile> csvFiles) {
+        if (csvFiles.isEmpty()) {
+            return CanonicalEdition.digestOf(root.node().plain());
+        }
+        Map<String, Object> tables = new TreeMap<>();
+        csvFiles.forEach((name, csv) -> tables.put(name, csv.table().plain()));
+        return CanonicalEdition.digestOf(List.of(root.node().plain(), tables));
     }
 
     private static Map<String, Entry> members(Entry root, String name) {
@@ -115,60 +162,5 @@ record StandardFile(RulesetFile file, Source source, Map<String, Statement> stat
                 source.member("edition").text(),
                 source.member("publisher").text(),
                 source.member("standing").worded(Standing.class));
-    }
-
-    private static Map<String, ColumnType> columns(Entry columns) {
-        Map<String, ColumnType> types = new LinkedHashMap<>();
-        columns.members().forEach((name, type) -> {
-            Optional<MeasureUnit> unit = MeasureUnit.ofSymbol(type.text());
-            ValueType valueType =
-                    switch (type.text()) {
-                        case "word" -> ValueType.WORD;
-                        case "flag" -> ValueType.FLAG;
-                        default -> ValueType.NUMBER;
-                    };
-            if (valueType == ValueType.NUMBER && unit.isEmpty()) {
-                List<String> known = new ArrayList<>(List.of("word", "flag"));
-                known.addAll(MeasureUnit.symbols());
-                type.unknown(type.text(), "type of column", known);
-            }
-            types.put(name, new ColumnType(type.text(), valueType, unit));
-        });
-        return types;
-    }
-
-    /** Rows of a table with these columns; cells that do not fit are told. */
-    static List<Table.Row> rows(Entry rows, Map<String, ColumnType> columns) {
-        List<Table.Row> read = new ArrayList<>();
-        for (Entry row : rows.items()) {
-            List<Entry> cells = row.items();
-            if (cells.size() != columns.size()) {
-                row.fault(
-                        "The row has " + cells.size() + " cells for " + columns.size() + " columns",
-                        "a cell for each of " + String.join(", ", columns.keySet()));
-                continue;
-            }
-            Map<String, Value> values = new LinkedHashMap<>();
-            int place = 0;
-            for (Map.Entry<String, ColumnType> column : columns.entrySet()) {
-                cell(cells.get(place++), column.getValue()).ifPresent(value -> values.put(column.getKey(), value));
-            }
-            read.add(new Table.Row(Collections.unmodifiableMap(values)));
-        }
-        return List.copyOf(read);
-    }
-
-    private static Optional<? extends Value> cell(Entry cell, ColumnType column) {
-        if (column.type() == ValueType.FLAG) {
-            return TokenReader.flag(cell);
-        }
-        if (column.type() == ValueType.WORD) {
-            return TokenReader.word(cell, List.of());
-        }
-        if (!(cell.node() instanceof YamlNode.NumberNode)) {
-            cell.fault("This is no number", "a plain number in " + column.text());
-            return Optional.empty();
-        }
-        return column.unit().map(unit -> new Measure(Double.parseDouble(cell.text()), unit));
     }
 }

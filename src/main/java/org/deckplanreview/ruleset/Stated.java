@@ -10,8 +10,8 @@ import java.util.Optional;
  */
 record Stated(List<Entry> entries) {
 
-    private static final List<String> RULE = List.of("limit", "calculate");
-    private static final List<String> RULING = List.of("subjects", "when", "limit", "calculate");
+    static final List<String> RULE = List.of("limit", "lookUp", "calculate");
+    private static final List<String> RULING = List.of("subjects", "when", "limit", "lookUp", "calculate");
 
     Stated {
         entries = List.copyOf(entries);
@@ -44,9 +44,9 @@ record Stated(List<Entry> entries) {
         return last(List.of("when")).orElseGet(() -> entries.get(entries.size() - 1));
     }
 
-    /** The limit that holds; empty where a calculation does. */
-    Optional<Entry> limit() {
-        return last(RULE).flatMap(entry -> entry.optional("limit"));
+    /** The rule that holds, if it is of this name. */
+    Optional<Entry> rule(String name) {
+        return last(RULE).flatMap(entry -> entry.optional(name));
     }
 
     /** The files that state it, in order. */

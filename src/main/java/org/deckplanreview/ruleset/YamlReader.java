@@ -1,8 +1,5 @@
 package org.deckplanreview.ruleset;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,7 +27,6 @@ import org.yaml.snakeyaml.reader.StreamReader;
  */
 final class YamlReader {
 
-    static final int MOST_BYTES = 1 << 20;
     private static final int DEEPEST = 24;
     private static final Pattern NUMBER = Pattern.compile("-?(?:0|[1-9]\\d{0,14})(?:\\.\\d{1,15})?");
 
@@ -44,20 +40,10 @@ final class YamlReader {
 
     /** The file's content; empty if it cannot be read, with the faults in the file. */
     static Optional<YamlNode> read(RulesetFile file, byte[] bytes) {
-        if (bytes.length > MOST_BYTES) {
-            file.fault(1, "more than " + MOST_BYTES + " bytes", "The file is too large", "a smaller file");
-            return Optional.empty();
-        }
-        String text;
-        try {
-            text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            file.fault(1, "bytes that are no text", "The file cannot be read", "text in UTF-8");
-            return Optional.empty();
-        }
+        return file.text(bytes).flatMap(text -> read(file, text));
+    }
+
+    private static Optional<YamlNode> read(RulesetFile file, String text) {
         try {
             return Optional.of(new YamlReader(file, text).document());
         } catch (Unreadable e) {
@@ -168,6 +154,11 @@ final class YamlReader {
         if (text.isEmpty() || text.equals("~") || text.equals("null")) {
             file.fault(line, "nothing", "A value is missing here", "a value, or no such member at all");
         }
+        return plain(text, line);
+    }
+
+    /** A scalar as it is read where it stands without quotes. */
+    static YamlNode plain(String text, int line) {
         if (text.equals("true") || text.equals("false")) {
             return new YamlNode.FlagNode(line, text.equals("true"));
         }

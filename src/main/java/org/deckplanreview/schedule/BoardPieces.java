@@ -12,6 +12,7 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
+import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.PlanPoint;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -61,15 +62,18 @@ record BoardPieces(List<List<Piece>> rows, double lowMm, double pitchMm) {
     /** Of each platform that has boards, by its index. */
     static SortedMap<Integer, Derived<BoardPieces>> of(Layout layout) {
         SortedMap<Integer, Derived<BoardPieces>> all = new TreeMap<>();
-        layout.platforms().forEach(p -> p.boards().ifPresent(b -> all.put(p.platformIndex(), cut(b, p))));
+        layout.platforms()
+                .forEach(p -> p.boards()
+                        .ifPresent(b -> all.put(
+                                p.platformIndex(), cut(b, p, layout.submission().units()))));
         return all;
     }
 
-    static Derived<BoardPieces> cut(BoardField boards, PlatformLayout platform) {
+    static Derived<BoardPieces> cut(BoardField boards, PlatformLayout platform, LengthUnit units) {
         return Derived.of(
                         boards.boards().gap(),
                         boards.pointer().child("gap"),
-                        "the gap between the " + boards.label() + ", mm")
+                        "the gap between the " + boards.label() + ", " + units.word())
                 .map(Length::mm)
                 .flatMap(gap -> cut(boards, platform, gap));
     }

@@ -1,11 +1,11 @@
 package org.deckplanreview.submission;
 
-/** Visual grades of structural lumber, strongest first. */
+/** Visual grades of structural lumber, weakest first. */
 public enum Grade implements Worded {
-    SELECT_STRUCTURAL("select-structural"),
-    NO_1("no.1"),
+    NO_3("no.3"),
     NO_2("no.2"),
-    NO_3("no.3");
+    NO_1("no.1"),
+    SELECT_STRUCTURAL("select-structural");
 
     private final String word;
 

@@ -11,7 +11,7 @@ import org.deckplanreview.measure.Measure;
  * @param endDistance from the last fixing to the ledger's end
  * @param resistance design resistance of one fixing in shear, as its maker or a test states it
  * @param sheathing thickness between ledger and band joist, 0 for none
- * @param gap that washers or spacers keep open between ledger and sheathing
+ * @param gap that washers or spacers keep open between ledger and sheathing, 0 for none
  * @param topEdgeDistance from the upper row to the ledger's upper edge
  * @param bottomEdgeDistance from the lower row to the ledger's lower edge
  * @param rowDistance between the two rows

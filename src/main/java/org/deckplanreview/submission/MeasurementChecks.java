@@ -88,6 +88,14 @@ final class MeasurementChecks {
                     at.child("at"),
                     "The level was measured beside the deck",
                     "a place within the outline of a platform");
+        } else if (areas.values().stream()
+                        .filter(a -> a.buffer(-Tolerances.OUTLINE_MM).contains(place))
+                        .count()
+                > 1) {
+            faults.add(
+                    at.child("at"),
+                    "The level may be of any of the platforms that lie over each other there",
+                    "a place within the outline of one platform alone");
         }
     }
 }

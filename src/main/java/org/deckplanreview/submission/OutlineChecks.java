@@ -43,15 +43,24 @@ final class OutlineChecks {
             // Platforms that share a side may lap by the tolerance before they count as one upon the other.
             Geometry inner = area.buffer(-Tolerances.OUTLINE_MM);
             areas.forEach((j, other) -> {
-                if (i < j && inner.intersects(other)) {
+                if (i < j && inner.intersects(other) && !areStacked(i, j)) {
                     faults.add(
                             Pointer.of("/platforms").child(j).child("outline"),
                             "The platform overlaps /platforms/" + i,
                             "platforms that lie beside each other, with at most " + faults.length(Tolerances.OUTLINE_MM)
-                                    + " of overlap");
+                                    + " of overlap, or whose levels are at least "
+                                    + faults.length(Tolerances.STACKED_MM) + " apart");
                 }
             });
         });
+    }
+
+    private boolean areStacked(int one, int other) {
+        Optional<Level> level = submission.platforms().get(one).level();
+        Optional<Level> beside = submission.platforms().get(other).level();
+        return level.isPresent()
+                && beside.isPresent()
+                && Math.abs(level.get().z().mm() - beside.get().z().mm()) >= Tolerances.STACKED_MM;
     }
 
     private void heavyItems(Map<Integer, Polygon> areas) {
@@ -60,13 +69,27 @@ final class OutlineChecks {
             Pointer pointer = Pointer.of("/use/heavyItems").child(i).child("outline");
             Optional<Polygon> item = area(items.get(i).outline(), pointer);
             boolean allKnown = areas.size() == submission.platforms().size();
-            if (item.isPresent() && allKnown && areas.values().stream().noneMatch(a -> covers(a, item.get()))) {
+            if (item.isEmpty() || !allKnown) {
+                continue;
+            }
+            long platforms =
+                    areas.values().stream().filter(a -> covers(a, item.get())).count();
+            if (platforms == 0) {
                 faults.add(
                         pointer,
                         "The heavy item does not stand on any one platform with its whole area",
                         "an area within the outline of a platform");
+            } else if (areas.values().stream().filter(a -> isOn(a, item.get())).count() > 1) {
+                faults.add(
+                        pointer,
+                        "The heavy item may stand on any of the platforms that lie over each other there",
+                        "an area within the outline of one platform alone");
             }
         }
+    }
+
+    private static boolean isOn(Polygon platform, Polygon item) {
+        return platform.buffer(-Tolerances.OUTLINE_MM).intersects(item);
     }
 
     private static boolean covers(Polygon platform, Polygon item) {

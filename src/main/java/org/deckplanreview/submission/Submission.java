@@ -26,6 +26,22 @@ public record Submission(
         platforms = List.copyOf(platforms);
     }
 
+    /** The same deck on a site of which something else is known. */
+    public Submission with(Site other) {
+        return new Submission(
+                reference,
+                title,
+                units,
+                reviewOn,
+                ruleset,
+                use,
+                other,
+                timbers,
+                platforms,
+                protection,
+                siteMeasurements);
+    }
+
     /** The index in {@link #timbers()} of the timber of that id; a submission that was read has it. */
     public int timberIndex(String id) {
         for (int i = 0; i < timbers.size(); i++) {

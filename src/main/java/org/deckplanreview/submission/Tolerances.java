@@ -26,6 +26,9 @@ public final class Tolerances {
     /** How far a beam may lie outside the outline, such as under overhanging joists that the outline leaves out. */
     static final double BEAM_OUTSIDE_MM = 500;
 
+    /** Platforms that lie over each other are as far apart in height as one can stand between them; less is a slip of the pen. */
+    static final double STACKED_MM = 1500;
+
     /** The smallest area that an outline may enclose; less is a slip of the pen. */
     static final double SMALLEST_AREA_MM2 = 10_000;
 

@@ -9,6 +9,7 @@ import org.deckplanreview.measure.MeasureUnit;
  *
  * @param unit of a number
  * @param columns of a table, each a number (with unit), word or flag
+ * @param stricter which way a number goes for its method to ask for more, all else being equal
  * @param required whether the ruleset must give it; without one that is not, its asker does without
  */
 public record ParameterDescription(
@@ -17,16 +18,17 @@ public record ParameterDescription(
         Optional<MeasureUnit> unit,
         List<Column> columns,
         String meaning,
+        Stricter stricter,
         boolean required) {
 
     private ParameterDescription(
             String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
-        this(name, type, unit, columns, meaning, true);
+        this(name, type, unit, columns, meaning, Stricter.UNTOLD, true);
     }
 
     /** The same parameter, which a ruleset may leave out. */
     public ParameterDescription orNone() {
-        return new ParameterDescription(name, type, unit, columns, meaning, false);
+        return new ParameterDescription(name, type, unit, columns, meaning, stricter, false);
     }
 
     /** One column of a table parameter. */
@@ -46,6 +48,16 @@ public record ParameterDescription(
 
     public static ParameterDescription table(String name, String meaning, Column... columns) {
         return new ParameterDescription(name, ValueType.TABLE, Optional.empty(), List.of(columns), meaning);
+    }
+
+    /** The same parameter, whose method asks for more the higher it is. */
+    public ParameterDescription higherIsStricter() {
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.HIGHER, required);
+    }
+
+    /** The same parameter, whose method asks for more the lower it is. */
+    public ParameterDescription lowerIsStricter() {
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.LOWER, required);
     }
 
     public static Column numberColumn(String name, MeasureUnit unit) {

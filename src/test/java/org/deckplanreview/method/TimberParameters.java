@@ -132,5 +132,10 @@ public final class TimberParameters {
         public Derived<Double> footingWeightN(FootingPlace footing) {
             return none();
         }
+
+        @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
+            throw new AssertionError();
+        }
     }
 }

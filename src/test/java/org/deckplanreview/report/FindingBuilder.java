@@ -191,6 +191,7 @@ public final class FindingBuilder {
                 sentence,
                 working,
                 needs,
+                List.of(),
                 List.of());
     }
 }

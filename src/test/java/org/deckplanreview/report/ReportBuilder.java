@@ -11,8 +11,10 @@ import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.layout.Deck;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
+import org.deckplanreview.ruleset.SiteValues;
 import org.deckplanreview.ruleset.Source;
 import org.deckplanreview.ruleset.Standing;
 import org.deckplanreview.submission.LengthUnit;
@@ -68,17 +70,18 @@ public final class ReportBuilder {
                 e.regionTitle(),
                 e.name(),
                 e.title(),
-                e.from(),
-                e.until(),
+                e.binding(),
                 e.bases(),
                 e.basedOn(),
                 e.sources(),
+                e.site(),
                 e.loads(),
                 Optional.of(practice),
                 e.provisions(),
                 e.cautions(),
                 e.referrals(),
                 e.notes(),
+                e.amendments(),
                 e.canonical(),
                 e.digest());
         return new Reports(VOCABULARY, VERSION)
@@ -110,8 +113,7 @@ public final class ReportBuilder {
                 "The Shire",
                 "2024",
                 "Decks in the Shire",
-                LocalDate.of(2024, 10, 1),
-                Optional.empty(),
+                new Binding.ByDate(LocalDate.of(2024, 10, 1), Optional.empty()),
                 List.of(new Edition.Base("common/boards.yaml", "Boards in every shire", "sha256:" + "3".repeat(64))),
                 List.of(new Edition.BasedOn(
                         "en1995",
@@ -119,11 +121,13 @@ public final class ReportBuilder {
                                 "en1995", "Design of timber structures", "EN 1995-1-1:2004", "CEN", Standing.STANDARD),
                         "sha256:" + "1".repeat(64))),
                 List.of(),
+                new SiteValues(List.of()),
                 new LoadRules(List.of(), parameters()),
                 Optional.empty(),
                 List.of(),
                 List.of("Wet boards are slippery."),
                 List.of("Ask the authority whether the deck needs a permit."),
+                List.of(),
                 List.of(),
                 "{\"region\":\"shire\"}",
                 "sha256:" + "2".repeat(64));

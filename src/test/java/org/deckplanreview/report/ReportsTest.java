@@ -129,8 +129,8 @@ class ReportsTest {
     /** Six digits would show the limit itself, as if the value complied. */
     @ParameterizedTest
     @CsvSource({
-        "599.9999996, AT_LEAST, 600, 599.9999996",
-        "600.0000004, AT_MOST, 600, 600.0000004",
+        "599.999998, AT_LEAST, 600, 599.999998",
+        "600.000002, AT_MOST, 600, 600.000002",
         "599.99951, AT_LEAST, 600, 599.9995",
         "590.123456, AT_LEAST, 600, 590.123",
         "600, OVER, 600, 600",
@@ -149,7 +149,7 @@ class ReportsTest {
     void a_failing_value_is_compared_with_a_limit_in_another_unit() {
         ReportedFinding finding = report(finding("a")
                         .doesNotComply()
-                        .compares(Measure.mm(999.9999996), Sense.AT_LEAST, Measure.of(1, MeasureUnit.METRE_)))
+                        .compares(Measure.mm(999.999998), Sense.AT_LEAST, Measure.of(1, MeasureUnit.METRE_)))
                 .findings()
                 .get(0);
 

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Catalogue;
-import org.deckplanreview.layout.Layout;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Rulesets;
@@ -46,7 +45,7 @@ final class BuiltIn {
 
     /** Findings before they are rounded for show. */
     static Assessment assess(Submission submission) {
-        return new Assessor(CATALOGUE).assess(Layout.derive(submission), ENGLAND_2024);
+        return new Assessor(CATALOGUE).assess(submission, ENGLAND_2024);
     }
 
     static Submission submission(JsonNode document) {

@@ -241,7 +241,7 @@ class BasesTest {
         EditedFiles files = with("  - {id: post.treatment, overrides: true, "
                 + "limit: {quantity: use class, atLeast: \"4\"}, calculate: {method: test.bending}}\n");
         assertFault(files.fault(), files, EDITION, "overrides: true", "This has not the right form");
-        assertThat(files.fault().accepted()).isEqualTo("one of limit and calculate, or neither");
+        assertThat(files.fault().accepted()).isEqualTo("one of limit, lookUp and calculate, or none of them");
     }
 
     @Test

@@ -14,9 +14,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** The good rulesets of the test resources with changes to their text. */
-final class EditedFiles implements RulesetFiles {
+public final class EditedFiles implements RulesetFiles {
 
-    static final String EDITION = "testland/2024.yaml";
+    public static final String EDITION = "testland/2024.yaml";
     static final String EN338 = "standards/en338-2016.yaml";
     static final String EN1995 = "standards/en1995-1-1-2004.yaml";
     static final String CASES = "testland/cases/2024/guard.yaml";
@@ -27,7 +27,7 @@ final class EditedFiles implements RulesetFiles {
         this.contents = contents;
     }
 
-    static EditedFiles good() {
+    public static EditedFiles good() {
         RulesetFiles directory = RulesetFiles.ofDirectory(Path.of("src/test/resources/rulesets-for-tests"));
         SortedMap<String, byte[]> contents = new TreeMap<>();
         try {
@@ -47,7 +47,7 @@ final class EditedFiles implements RulesetFiles {
     }
 
     /** With the text's first occurrence replaced; it must be there. */
-    EditedFiles with(String path, String old, String replacement) {
+    public EditedFiles with(String path, String old, String replacement) {
         assertThat(text(path)).contains(old);
         int at = text(path).indexOf(old);
         return with(path, text(path).substring(0, at) + replacement + text(path).substring(at + old.length()));
@@ -98,13 +98,13 @@ final class EditedFiles implements RulesetFiles {
         return RulesetLoader.load(this, TestVocabulary.SMALL);
     }
 
-    Rulesets loaded() {
+    public Rulesets loaded() {
         LoadResult result = load();
         assertThat(result).isInstanceOf(LoadResult.Loaded.class);
         return ((LoadResult.Loaded) result).rulesets();
     }
 
-    Edition edition() {
+    public Edition edition() {
         return loaded().edition("testland", "2024").orElseThrow();
     }
 

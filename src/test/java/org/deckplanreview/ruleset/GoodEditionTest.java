@@ -38,8 +38,7 @@ class GoodEditionTest {
         assertThat(edition.regionTitle()).isEqualTo("Testland");
         assertThat(edition.name()).isEqualTo("2024");
         assertThat(edition.title()).isEqualTo("Provisions of Testland");
-        assertThat(edition.from()).isEqualTo(LocalDate.of(2024, 10, 1));
-        assertThat(edition.until()).isEmpty();
+        assertThat(edition.binding()).isEqualTo(new Binding.ByDate(LocalDate.of(2024, 10, 1), Optional.empty()));
         assertThat(edition.cautions()).containsExactly("Cut ends take up water.");
         assertThat(edition.referrals()).isEmpty();
         assertThat(edition.notes()).containsExactly("An invented region.");

@@ -133,7 +133,7 @@ class RulesetFaultsTest {
         RulesetFault fault = GOOD.with(EDITION, "    limit: {quantity: use class, atLeast: \"4\"}\n", "")
                 .fault();
         assertThat(fault.line()).isEqualTo(GOOD.lineOf(EDITION, "  - id: post.treatment"));
-        assertThat(fault.accepted()).isEqualTo("exactly one of limit and calculate");
+        assertThat(fault.accepted()).isEqualTo("exactly one of limit, lookUp and calculate");
     }
 
     @Test

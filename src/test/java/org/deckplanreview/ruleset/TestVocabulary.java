@@ -17,9 +17,9 @@ import org.deckplanreview.vocabulary.ValueType;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /** A small vocabulary with one of each kind. */
-final class TestVocabulary {
+public final class TestVocabulary {
 
-    static final Vocabulary SMALL = new Vocabulary(
+    public static final Vocabulary SMALL = new Vocabulary(
             List.of(
                     length("drop", SubjectKind.EDGES),
                     length("guard height", SubjectKind.EDGES),

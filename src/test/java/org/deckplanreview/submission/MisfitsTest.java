@@ -284,7 +284,8 @@ class MisfitsTest {
                     .isEqualTo(new Fault(
                             Pointer.of("/platforms/1/outline"),
                             "The platform overlaps /platforms/0",
-                            "platforms that lie beside each other, with at most 10 mm of overlap"));
+                            "platforms that lie beside each other, with at most 10 mm of overlap, or whose levels are at"
+                                    + " least 1500 mm apart"));
         }
 
         @Test

@@ -25,8 +25,9 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Final deflection of boards under uniform load, 2.2.3 and 7.2. */
 final class BoardDeflection implements Method {
-    private static final ParameterDescription SPAN_RATIO =
-            ParameterDescription.number("spanRatio", RATIO, "span over largest deflection");
+    private static final ParameterDescription SPAN_RATIO = ParameterDescription.number(
+                    "spanRatio", RATIO, "span over largest deflection")
+            .higherIsStricter();
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.boardDeflection",

@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -42,10 +44,10 @@ final class BraceFixing implements Method {
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         BraceLine brace = (BraceLine) subject;
-        return BraceBasis.evaluate(brace, parameters, context, basis -> fixed(brace, basis));
+        return BraceBasis.evaluate(brace, parameters, context, basis -> fixed(brace, basis, context.units()));
     }
 
-    private static Evaluation fixed(BraceLine brace, BraceBasis basis) {
+    private static Evaluation fixed(BraceLine brace, BraceBasis basis, UnitSystem units) {
         Combination combination = basis.worst();
         double force = NEWTON_.convert(basis.forceN(combination), KILONEWTON);
         Pointer pointer = brace.pointer().child("fixingResistance");
@@ -53,8 +55,10 @@ final class BraceFixing implements Method {
         if (stated.isEmpty()) {
             return new Evaluation.Missing(List.of(new Need(
                     pointer,
-                    "the design resistance of the fixing at either end of " + brace.label() + ", in kN; from "
-                            + roundedUp(force) + " kN on it complies")));
+                    "the design resistance of the fixing at either end of " + brace.label() + ", in "
+                            + units.unit(KILONEWTON).symbol() + "; from "
+                            + Phrases.of(roundedUp(Measure.of(force, KILONEWTON), units))
+                            + " on it complies")));
         }
         double resistance = stated.get().in(KILONEWTON);
         if (resistance <= 0) {
@@ -80,8 +84,13 @@ final class BraceFixing implements Method {
                 basis.assumptions());
     }
 
-    /** To 0.1 kN, so that whoever gives this value complies. */
-    private static String roundedUp(double kN) {
-        return BigDecimal.valueOf(kN).setScale(1, RoundingMode.CEILING).toPlainString();
+    /** To 0.1 kN or 10 lbf, so that whoever gives this value complies. */
+    private static Measure roundedUp(Measure force, UnitSystem units) {
+        Measure shown = units.measure(force);
+        int decimals = units == UnitSystem.METRIC ? 1 : -1;
+        double roundedUp = BigDecimal.valueOf(shown.value())
+                .setScale(decimals, RoundingMode.CEILING)
+                .doubleValue();
+        return Measure.of(roundedUp, shown.unit());
     }
 }

@@ -12,6 +12,7 @@ import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -90,8 +91,9 @@ final class HangerForce implements Method {
                 .max();
         return new Need(
                 pointer,
-                "the characteristic resistance of one joist hanger, as its maker states it, in kN"
-                        + Enough.from(enough.orElseThrow()));
+                "the characteristic resistance of one joist hanger, as its maker states it, in "
+                        + context.units().unit(MeasureUnit.KILONEWTON).symbol()
+                        + Enough.from(enough.orElseThrow(), context.units()));
     }
 
     private static List<Place> places(MemberBasis basis, double resistanceN, Pointer pointer) {

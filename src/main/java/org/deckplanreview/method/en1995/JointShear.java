@@ -84,17 +84,20 @@ final class JointShear implements Method {
 
     private static Evaluation evaluate(BeamJoint joint, Parameters p) {
         double largest = p.number(EmbedmentStrength.LARGEST_DIAMETER.name(), MILLIMETRE);
-        if (joint.diameterMm() > largest) {
+        if (!Sense.AT_MOST.holds(joint.diameterMm(), largest)) {
             return new Evaluation.OutOfScope(
-                    "The embedment strength is known for diameters up to " + Numbers.plain(largest) + " mm",
+                    "The embedment strength is known for diameters up to "
+                            + joint.context().written(Measure.mm(largest)),
                     p.source(EmbedmentStrength.LARGEST_DIAMETER.name()));
         }
         double over = p.number(LEAST_SCREW.name(), MILLIMETRE);
-        if (joint.screwed() && !(effectiveDiameterMm(joint, p) > over)) {
+        if (joint.screwed() && !Sense.OVER.holds(effectiveDiameterMm(joint, p), over)) {
             return new Evaluation.OutOfScope(
-                    "The effective diameter of the screws, " + Numbers.plain(effectiveDiameterMm(joint, p))
-                            + " mm, is not over " + Numbers.plain(over)
-                            + " mm, so that the rules of bolts do not hold for them",
+                    "The effective diameter of the screws, "
+                            + joint.context().written(Measure.mm(effectiveDiameterMm(joint, p)))
+                            + ", is not over "
+                            + joint.context().written(Measure.mm(over))
+                            + ", so that the rules of bolts do not hold for them",
                     p.source(LEAST_SCREW.name()));
         }
         for (int i = 0; i < joint.line().supports().size(); i++) {

@@ -69,8 +69,9 @@ final class JointSplitting implements Method {
         double he = joint.joint().edgeDistance().orElseThrow().mm() + joint.rowLengthMm();
         if (he >= h) {
             return new Evaluation.OutOfScope(
-                    "The farthest fastener would lie " + Numbers.plain(he) + " mm below the upper edge of a beam of "
-                            + Numbers.plain(h) + " mm",
+                    "The farthest fastener would lie " + basis.context().written(Measure.mm(he))
+                            + " below the upper edge of a beam of "
+                            + basis.context().written(Measure.mm(h)),
                     "8.1.4(3)");
         }
         List<Place> places = new ArrayList<>();

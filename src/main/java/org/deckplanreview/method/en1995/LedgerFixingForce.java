@@ -16,6 +16,8 @@ import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -92,7 +94,7 @@ final class LedgerFixingForce implements Method {
         Optional<Measure> resistance = fixings.flatMap(LedgerFixings::resistance);
         if (!needs.isEmpty()) {
             if (fixings.isPresent() && resistance.isEmpty()) {
-                needs.add(new Need(pointer.child("resistance"), RESISTANCE));
+                needs.add(new Need(pointer.child("resistance"), resistanceAsked(context.units())));
             }
             return new Evaluation.Missing(needs.stream().distinct().sorted().toList());
         }
@@ -100,14 +102,17 @@ final class LedgerFixingForce implements Method {
         List<Share> shares = shares(line, analyses, parameters, psi.orElseThrow(), spacing, resistance);
         if (resistance.isEmpty()) {
             double enough = shares.stream().mapToDouble(Share::forceN).max().orElseThrow();
-            return new Evaluation.Missing(
-                    List.of(new Need(pointer.child("resistance"), RESISTANCE + Enough.from(enough))));
+            return new Evaluation.Missing(List.of(new Need(
+                    pointer.child("resistance"),
+                    resistanceAsked(context.units()) + Enough.from(enough, context.units()))));
         }
         return Case.worst(shares);
     }
 
-    private static final String RESISTANCE =
-            "the design resistance of one ledger fixing in shear in this wall, as its maker or a test states it, in kN";
+    private static String resistanceAsked(UnitSystem units) {
+        return "the design resistance of one ledger fixing in shear in this wall, as its maker or a test states it, in "
+                + units.unit(MeasureUnit.KILONEWTON).symbol();
+    }
 
     private static List<Share> shares(
             LedgerLine line,

@@ -136,7 +136,8 @@ final class MemberBearing implements Method {
         private boolean discrete() {
             double least = basis.parameters().number(LEAST_DISTANCE.name(), RATIO)
                     * basis.section().depthMm();
-            return !combination.isConcentrated() && contact().smallestGapMm() >= least;
+            return !combination.isConcentrated()
+                    && Sense.AT_LEAST.holds(contact().smallestGapMm(), least);
         }
 
         private double kc90() {

@@ -28,10 +28,12 @@ import org.deckplanreview.vocabulary.Sense;
  * tip of an unloaded cantilever rises when the span behind it sags is not limited.
  */
 final class MemberDeflection implements Method {
-    private static final ParameterDescription SPAN_RATIO =
-            ParameterDescription.number("spanRatio", RATIO, "span over largest deflection, between supports");
-    private static final ParameterDescription CANTILEVER_RATIO =
-            ParameterDescription.number("cantileverRatio", RATIO, "length over largest deflection, of a cantilever");
+    private static final ParameterDescription SPAN_RATIO = ParameterDescription.number(
+                    "spanRatio", RATIO, "span over largest deflection, between supports")
+            .higherIsStricter();
+    private static final ParameterDescription CANTILEVER_RATIO = ParameterDescription.number(
+                    "cantileverRatio", RATIO, "length over largest deflection, of a cantilever")
+            .higherIsStricter();
 
     private final DeflectionState state;
     private final MethodDescription description;

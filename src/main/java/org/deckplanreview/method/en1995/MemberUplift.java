@@ -10,7 +10,6 @@ import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -115,8 +114,9 @@ final class MemberUplift implements Method {
                     holdDownN() == 0
                             ? "Uplift is resisted by weight alone, not by fixings."
                             : "Fixings at every support of "
-                                    + basis.member().kind().word() + " hold down " + Numbers.plain(holdDownN())
-                                    + " N at least.");
+                                    + basis.member().kind().word() + " hold down "
+                                    + basis.context().written(Measure.of(holdDownN(), NEWTON_))
+                                    + " at least.");
         }
 
         private List<WorkingStep> working() {

@@ -7,7 +7,6 @@ import java.util.List;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -71,7 +70,7 @@ final class PostCompression implements Method {
         private String buckling() {
             Buckling worst = column.yGoverns() ? column.y() : column.z();
             return (column.yGoverns() ? PostBasis.ACROSS : PostBasis.ALONG) + ", effective length "
-                    + Numbers.plain(worst.effectiveLengthMm()) + " mm";
+                    + basis.context().written(Measure.mm(worst.effectiveLengthMm()));
         }
 
         private List<WorkingStep> working() {

@@ -8,6 +8,7 @@ import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** System strength of several members side by side that share load, 6.6. */
 record SystemStrength(double ksys, double leastMembers, double largestSpacingMm) {
@@ -27,7 +28,7 @@ record SystemStrength(double ksys, double leastMembers, double largestSpacingMm)
     double factor(Member member) {
         return member instanceof JoistLine joist
                         && joist.fieldSize() >= leastMembers
-                        && joist.spacingMm() <= largestSpacingMm
+                        && Sense.AT_MOST.holds(joist.spacingMm(), largestSpacingMm)
                 ? ksys
                 : 1;
     }

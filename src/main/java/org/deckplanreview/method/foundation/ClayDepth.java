@@ -17,6 +17,7 @@ import org.deckplanreview.submission.VolumeChange;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 import org.deckplanreview.vocabulary.Table;
 
 /**
@@ -76,7 +77,7 @@ final class ClayDepth implements Method {
                 parameters.source(DEPTHS),
                 SOIL.child("volumeChange"));
         Evaluation awayFromTrees = Foundation.atLeast(d, allowed, "", working, List.of());
-        if (d < allowed) {
+        if (!Sense.AT_LEAST.holds(d, allowed)) {
             return awayFromTrees;
         }
         Optional<Boolean> trees = soil.flatMap(Soil::treesNearby);

@@ -18,6 +18,7 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Depth to which a post is embedded: a fixed least depth, or a part of the post's whole length if that is more. */
 final class Embedment implements Method {
@@ -70,7 +71,7 @@ final class Embedment implements Method {
                 MeasureUnit.MILLIMETRE,
                 "least depth of a post below the ground",
                 parameters.source(LEAST));
-        if (e < least) {
+        if (!Sense.AT_LEAST.holds(e, least)) {
             return Foundation.atLeast(e, least, "", working, List.of());
         }
         Derived<Double> length = post.topLevelMm().with(post.bottomLevelMm(), (top, bottom) -> top - bottom);

@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
@@ -205,15 +204,17 @@ final class AsBuilt {
                         MEASURED.child("levels").child(i).child("z")));
             }
         }
-        return leastFall(shots, platform);
+        return leastFall(shots, platform, context);
     }
 
-    private static Observation leastFall(List<Shot> shots, PlatformLayout platform) {
+    private static Observation leastFall(List<Shot> shots, PlatformLayout platform, ReviewContext context) {
         double longest = shots.stream().mapToDouble(Shot::downhillMm).max().orElseThrow()
                 - shots.stream().mapToDouble(Shot::downhillMm).min().orElseThrow();
         if (longest <= DRAWN_MM) {
             return Observations.missing(
-                    MEASURED.child("levels"), "a level of " + platform.label() + " further along its fall, mm");
+                    MEASURED.child("levels"),
+                    "a level of " + platform.label() + " further along its fall, "
+                            + context.submission().units().word());
         }
         double least = Double.POSITIVE_INFINITY;
         Optional<Observation> found = Optional.empty();
@@ -222,33 +223,40 @@ final class AsBuilt {
                 double run = lower.downhillMm() - upper.downhillMm();
                 if (run >= longest / 2 - DRAWN_MM && run > 0 && (upper.levelMm() - lower.levelMm()) / run < least) {
                     least = (upper.levelMm() - lower.levelMm()) / run;
-                    found = Optional.of(between(upper, lower, run));
+                    found = Optional.of(between(upper, lower, run, context));
                 }
             }
         }
         return found.orElseThrow();
     }
 
-    private static Observation between(Shot upper, Shot lower, double runMm) {
+    private static Observation between(Shot upper, Shot lower, double runMm, ReviewContext context) {
         Working working = new Working();
         double zUpper = working.given(
-                "z_up", upper.levelMm(), MeasureUnit.MILLIMETRE, "level uphill, " + placed(upper), "", upper.pointer());
+                "z_up",
+                upper.levelMm(),
+                MeasureUnit.MILLIMETRE,
+                "level uphill, " + placed(upper, context),
+                "",
+                upper.pointer());
         double zLower = working.given(
                 "z_down",
                 lower.levelMm(),
                 MeasureUnit.MILLIMETRE,
-                "level downhill, " + placed(lower),
+                "level downhill, " + placed(lower, context),
                 "",
                 lower.pointer());
         double run = working.given("l", runMm, MeasureUnit.MILLIMETRE, "run along the fall", "");
         double i = working.step("i", "(z_up - z_down) / l", (zUpper - zLower) / run, MeasureUnit.RATIO, "");
         return new Observation.Found(
-                Measure.of(i, MeasureUnit.RATIO), "from " + placed(upper) + " to " + placed(lower), working.steps());
+                Measure.of(i, MeasureUnit.RATIO),
+                "from " + placed(upper, context) + " to " + placed(lower, context),
+                working.steps());
     }
 
-    private static String placed(Shot shot) {
-        return "x = " + Numbers.plain(shot.at().xMm()) + " mm, y = "
-                + Numbers.plain(shot.at().yMm()) + " mm";
+    private static String placed(Shot shot, ReviewContext context) {
+        return "x = " + context.written(Measure.mm(shot.at().xMm())) + ", y = "
+                + context.written(Measure.mm(shot.at().yMm()));
     }
 
     private static double downhillMm(Direction d, PlanPoint p) {

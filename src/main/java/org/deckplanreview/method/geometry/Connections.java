@@ -258,7 +258,8 @@ final class Connections {
                         f -> observing.apply(f, pointer));
     }
 
-    private static Observation ofFixings(
+    /** Of the fixings of a ledger, with their pointer. */
+    static Observation ofFixings(
             LedgerLine line, ReviewContext context, BiFunction<LedgerFixings, Pointer, Observation> observing) {
         Pointer pointer = line.pointer().child("fixings");
         return ofGiven(

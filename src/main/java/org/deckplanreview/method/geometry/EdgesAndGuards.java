@@ -9,10 +9,11 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
+import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.Guard;
@@ -36,7 +37,7 @@ final class EdgesAndGuards {
                         EDGES,
                         "The largest height, along the edge, of the boards above what lies beside it: the ground, or the boards of"
                                 + " another platform, and then 0 where these lie as high or higher.",
-                        (edge, context) -> drop(edge)),
+                        EdgesAndGuards::drop),
                 word(
                         "edge kind",
                         EdgeKind.values(),
@@ -87,10 +88,21 @@ final class EdgesAndGuards {
                         EdgeRun.class,
                         EDGES,
                         "Whether the guard gives a foothold; horizontal rails always do.",
-                        (edge, context) -> ofGuard(edge, EdgesAndGuards::climbable)));
+                        (edge, context) -> ofGuard(edge, EdgesAndGuards::climbable)),
+                flag(
+                        "guard posts notched",
+                        EdgeRun.class,
+                        EDGES,
+                        "Whether the posts of the guard are notched where they meet the frame.",
+                        (edge, context) -> ofGuard(
+                                edge,
+                                (guard, pointer) -> Observations.flag(
+                                        guard.postsNotched(),
+                                        pointer.child("postsNotched"),
+                                        "whether the posts of " + guard.displayLabel() + " are notched"))));
     }
 
-    private static Observation drop(EdgeRun edge) {
+    private static Observation drop(EdgeRun edge, ReviewContext context) {
         if (edge.drop() instanceof Derived.Known<Drop> known) {
             Drop drop = known.value();
             return Observations.number(
@@ -100,8 +112,8 @@ final class EdgesAndGuards {
                     edge.edgeKind().filter(EdgeKind.PLATFORM::equals).isPresent()
                             ? "step down to the boards of the platform beside the edge"
                             : "height of the boards above the ground beside the edge",
-                    "at x = " + Numbers.plain(drop.at().xMm()) + " mm, y = "
-                            + Numbers.plain(drop.at().yMm()) + " mm");
+                    "at x = " + context.written(Measure.mm(drop.at().xMm())) + ", y = "
+                            + context.written(Measure.mm(drop.at().yMm())));
         }
         return Observations.missing(edge.drop().needs());
     }

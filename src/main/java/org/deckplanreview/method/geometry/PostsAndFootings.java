@@ -7,13 +7,21 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.CarriedArea;
 import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.FrameLevels;
+import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.submission.FootingShape;
+import org.deckplanreview.submission.PostBase;
 import org.deckplanreview.submission.PostEnd;
 import org.deckplanreview.submission.PostTop;
 import org.deckplanreview.submission.SubjectKind;
@@ -113,7 +121,143 @@ final class PostsAndFootings {
                         (footing, context) -> Observations.flag(
                                 footing.footing().topShedsWater(),
                                 footing.pointer().child("topShedsWater"),
-                                "whether the top of " + footing.label() + " is shaped to shed water")));
+                                "whether the top of " + footing.label() + " is shaped to shed water")),
+                word(
+                        "post base",
+                        PostBase.values(),
+                        PostPlace.class,
+                        POSTS,
+                        "What keeps the lower end of the post from moving sideways.",
+                        (post, context) -> Observations.word(
+                                post.post().base(),
+                                post.pointer().child("base"),
+                                "what holds the lower end of " + post.label() + ": connector, embedded or none")),
+                number(
+                        "post height under beam",
+                        MeasureUnit.MILLIMETRE,
+                        PostPlace.class,
+                        POSTS,
+                        "The height of the post from the top of its footing or pier to the underside of the lowest beam that it"
+                                + " carries.",
+                        PostsAndFootings::heightUnderBeam),
+                number(
+                        "tributary area",
+                        MeasureUnit.SQUARE_METRE_,
+                        Subject.class,
+                        BOTH,
+                        "The area of deck that the post or footing carries, with borders midway between the supports of joists"
+                                + " and midway between the posts of beams, overhangs added to the last support.",
+                        (subject, context) -> Observations.derived(
+                                tributaryArea(subject, context),
+                                "A",
+                                MeasureUnit.SQUARE_METRE_,
+                                "area of deck carried")),
+                word(
+                        "footing shape",
+                        FootingShape.values(),
+                        FootingPlace.class,
+                        FOOTINGS,
+                        "The shape of the footing in plan.",
+                        (footing, context) ->
+                                Observations.word(footing.footing().shape(), "")),
+                number(
+                        "footing side",
+                        MeasureUnit.MILLIMETRE,
+                        FootingPlace.class,
+                        FOOTINGS,
+                        "The smaller side in plan of a rectangular footing.",
+                        (footing, context) -> ofShape(
+                                footing,
+                                FootingShape.RECTANGULAR,
+                                "b",
+                                Math.min(
+                                        footing.footing().breadth().mm(),
+                                        footing.footing()
+                                                .length()
+                                                .orElse(footing.footing().breadth())
+                                                .mm()),
+                                "smaller side of the footing")),
+                number(
+                        "footing diameter",
+                        MeasureUnit.MILLIMETRE,
+                        FootingPlace.class,
+                        FOOTINGS,
+                        "The diameter of a round footing.",
+                        (footing, context) -> ofShape(
+                                footing,
+                                FootingShape.ROUND,
+                                "d",
+                                footing.footing().breadth().mm(),
+                                "diameter of the footing")),
+                number(
+                        "footing thickness",
+                        MeasureUnit.MILLIMETRE,
+                        FootingPlace.class,
+                        FOOTINGS,
+                        "The thickness of the footing's concrete.",
+                        (footing, context) -> Observations.length(
+                                footing.footing().thickness(),
+                                "t",
+                                "the thickness of the concrete of " + footing.label(),
+                                footing.pointer().child("thickness"))),
+                flag(
+                        "frost protected",
+                        FootingPlace.class,
+                        FOOTINGS,
+                        "Whether the footing is built as a frost-protected shallow foundation or stands on solid rock.",
+                        (footing, context) -> Observations.flag(
+                                footing.footing().frostProtected(),
+                                footing.pointer().child("frostProtected"),
+                                "whether " + footing.label()
+                                        + " is a frost-protected shallow foundation or stands on solid rock")));
+    }
+
+    private static Observation heightUnderBeam(PostPlace post, ReviewContext context) {
+        PlatformLayout platform = context.layout().platformOf(post);
+        FrameLevels levels = FrameLevels.of(context.layout(), platform);
+        List<BeamLine> beams = platform.beams().stream()
+                .filter(b -> post.beams().contains(b.id()))
+                .toList();
+        Derived<Double> underside = beams.isEmpty()
+                ? Derived.missing(platform.pointer().child("beams"), "the beam that " + post.label() + " carries")
+                : Derived.known(Double.POSITIVE_INFINITY);
+        for (BeamLine beam : beams) {
+            underside = underside.with(levels.undersideMm(beam, post.post().at()), Math::min);
+        }
+        Derived<FootingPlace> footing =
+                Derived.of(post.footing(), post.pointer().child("footing"), "the footing under " + post.label());
+        Derived<Double> top = footing.flatMap(f -> Derived.of(
+                        f.footing().topAboveGround(),
+                        f.pointer().child("topAboveGround"),
+                        "the height of the concrete's top above the ground at " + f.label() + ", a length"))
+                .with(post.groundLevelMm(), (above, ground) -> ground + above.mm());
+        return Observations.derived(
+                underside.with(top, (beam, concrete) -> beam - concrete),
+                "h_post",
+                MeasureUnit.MILLIMETRE,
+                "height of the post from its footing to the beam's underside");
+    }
+
+    private static Derived<Double> tributaryArea(Subject subject, ReviewContext context) {
+        CarriedArea areas = new CarriedArea(context.layout().platformOf(subject));
+        Derived<Double> mm2 = subject instanceof FootingPlace footing
+                ? areas.ofFootingMm2(footing)
+                : areas.ofPostMm2((PostPlace) subject);
+        return mm2.map(a -> MeasureUnit.SQUARE_MILLIMETRE.convert(a, MeasureUnit.SQUARE_METRE_));
+    }
+
+    private static Observation ofShape(
+            FootingPlace footing, FootingShape shape, String symbol, double mm, String meaning) {
+        return footing.footing().shape() == shape
+                ? Observations.number(
+                        symbol,
+                        mm,
+                        MeasureUnit.MILLIMETRE,
+                        meaning,
+                        "",
+                        footing.pointer().child("breadth"))
+                : Observations.notApplicable(
+                        "the footing is " + footing.footing().shape().word());
     }
 
     private static Observation groundEnd(PostPlace post) {

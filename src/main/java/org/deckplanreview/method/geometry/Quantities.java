@@ -14,8 +14,11 @@ public final class Quantities {
                     EdgesAndGuards.quantities(),
                     Stairs.quantities(),
                     PostsAndFootings.quantities(),
+                    Spans.quantities(),
                     Stability.quantities(),
                     Connections.quantities(),
+                    LedgerConnection.quantities(),
+                    Lumber.quantities(),
                     TimberAndMetal.quantities(),
                     AsBuilt.quantities())
             .flatMap(List::stream)

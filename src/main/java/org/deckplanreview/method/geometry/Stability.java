@@ -9,7 +9,6 @@ import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
-import org.deckplanreview.layout.Span;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
@@ -124,20 +123,10 @@ final class Stability {
     }
 
     private static Observation distanceBetweenBeams(JoistLine joist, ReviewContext context) {
-        OptionalDouble largest = joist.spans().stream()
-                .filter(s -> !s.isCantilever())
-                .mapToDouble(Span::lengthMm)
-                .max();
-        PlatformLayout platform = context.layout().platformOf(joist);
-        return largest.isPresent()
-                ? Observations.number(
-                        "l",
-                        largest.getAsDouble(),
-                        MeasureUnit.MILLIMETRE,
-                        "largest distance between beams or ledger along the joist",
-                        "",
-                        platform.pointer().child("beams"))
-                : Observations.missing(
-                        platform.pointer().child("beams"), "two beams, or a beam and a ledger, under " + joist.label());
+        return Spans.largestSpan(
+                joist,
+                "largest distance between beams or ledger along the joist",
+                Spans.supportsMissing(joist, context),
+                context.layout().platformOf(joist).pointer().child("beams"));
     }
 }

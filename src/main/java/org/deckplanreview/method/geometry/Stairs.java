@@ -12,9 +12,9 @@ import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
+import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.HandrailSides;
@@ -77,8 +77,11 @@ final class Stairs {
                     Working w = new Working();
                     return found(writeFlight(w, stair), MeasureUnit.MILLIMETRE, "", w);
                 }),
-                length(
+                number(
                         "difference between risers and climb",
+                        MeasureUnit.MILLIMETRE,
+                        StairRun.class,
+                        STAIRS,
                         "How far the risers together miss the height from the foot of the stair to the boards, and so how"
                                 + " much one riser differs from the others.",
                         Stairs::missedClimb),
@@ -227,7 +230,7 @@ final class Stairs {
                 w.step("s", "2 * R + G", 2 * rise + going, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, "", w);
     }
 
-    private static Observation missedClimb(StairRun stair) {
+    private static Observation missedClimb(StairRun stair, ReviewContext context) {
         if (!stair.climbMm().isKnown()) {
             return Observations.missing(stair.climbMm().needs());
         }
@@ -241,7 +244,8 @@ final class Stairs {
                 "",
                 stair.pointer().child("footLevel"));
         double missed = w.step("Δh", "max(H, h) - min(H, h)", Math.abs(flight - climb), MeasureUnit.MILLIMETRE, "");
-        String remark = "risers together " + Numbers.plain(flight) + " mm, climb " + Numbers.plain(climb) + " mm";
+        String remark = "risers together " + context.written(Measure.mm(flight)) + ", climb "
+                + context.written(Measure.mm(climb));
         return found(missed, MeasureUnit.MILLIMETRE, remark, w);
     }
 

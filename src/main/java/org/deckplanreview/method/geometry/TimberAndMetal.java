@@ -26,6 +26,7 @@ import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Treatment;
+import org.deckplanreview.submission.UseCategory;
 import org.deckplanreview.submission.UseClass;
 
 /** What keeps timber from rot and metal from rust. */
@@ -78,6 +79,21 @@ final class TimberAndMetal {
                                         "the use class of EN 335 that "
                                                 + subject.timber().displayLabel()
                                                 + " is treated for, for example UC4"))),
+                risingWord(
+                        "use category of treatment",
+                        UseCategory.values(),
+                        TimberPiece.class,
+                        TIMBERS,
+                        "The use category (AWPA U1) that the timber is treated for, mildest first.",
+                        (subject, context) -> ofTreatment(
+                                subject,
+                                context,
+                                (treatment, pointer) -> Observations.word(
+                                        treatment.useCategory(),
+                                        pointer.child("useCategory"),
+                                        "the use category of AWPA U1 that "
+                                                + subject.timber().displayLabel()
+                                                + " is treated for, for example UC4A"))),
                 number(
                         "service life",
                         MeasureUnit.YEAR_,

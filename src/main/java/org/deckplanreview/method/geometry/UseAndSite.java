@@ -5,9 +5,10 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 import static org.deckplanreview.method.geometry.DescribedQuantity.risingWord;
 import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.deckplanreview.layout.Overlap;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.MeasureUnit;
@@ -15,7 +16,6 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Site;
@@ -123,29 +123,88 @@ final class UseAndSite {
                                 "l_coast",
                                 MeasureUnit.KILOMETRE,
                                 "the distance from the site to the sea",
-                                SITE.child("coastDistance"))));
+                                SITE.child("coastDistance"))),
+                number(
+                        "ground snow load",
+                        MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                        Subject.class,
+                        EVERY_KIND,
+                        "The snow load on the ground at the site.",
+                        (subject, context) -> Observations.measure(
+                                site(context).groundSnowLoad(),
+                                "p_g",
+                                MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                                "the snow load on the ground at the site",
+                                SITE.child("groundSnowLoad"))),
+                number(
+                        "deck live load",
+                        MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                        Subject.class,
+                        EVERY_KIND,
+                        "The uniform imposed load that the review puts on the platform, the edition's or a larger one that the"
+                                + " design states; of the deck and of fixings, the largest of all platforms.",
+                        UseAndSite::liveLoad),
+                flag(
+                        "roof over deck",
+                        Subject.class,
+                        EVERY_KIND,
+                        "Whether a roof stands on the deck or on its posts.",
+                        (subject, context) -> Observations.flag(
+                                context.submission().use().roofOver(),
+                                USE.child("roofOver"),
+                                "whether a roof stands on the deck or on its posts")),
+                flag(
+                        "platform over another",
+                        Subject.class,
+                        EVERY_KIND,
+                        "Whether the platform lies over or under another in plan; of the deck and of fixings, whether any does.",
+                        (subject, context) -> Observations.flag(
+                                platforms(subject, context).stream()
+                                        .anyMatch(p -> Overlap.ofPlatforms(context.submission(), p.platformIndex())),
+                                "")),
+                flag(
+                        "heavy item on platform",
+                        Subject.class,
+                        EVERY_KIND,
+                        "Whether a heavy item, such as a spa bath or a planter, stands on the platform; of the deck and of"
+                                + " fixings, on any.",
+                        (subject, context) -> Observations.flag(
+                                platforms(subject, context).stream()
+                                        .anyMatch(p -> Overlap.ofHeavyItems(context.submission(), p.platformIndex())),
+                                "")));
     }
 
     private static Observation largestDrop(Subject subject, ReviewContext context) {
+        return Observations.derived(
+                largest(subject, context, PlatformLayout::largestDropMm),
+                "h_drop",
+                MeasureUnit.MILLIMETRE,
+                "largest height of the boards above what lies beside them");
+    }
+
+    private static Observation liveLoad(Subject subject, ReviewContext context) {
+        return Observations.derived(
+                largest(subject, context, p -> context.loadPath().imposedKNPerM2(p.platformIndex())),
+                "q",
+                MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                "uniform imposed load on the deck");
+    }
+
+    /** The largest over the subject's platform, or over all platforms, and at least 0. */
+    private static Derived<Double> largest(
+            Subject subject, ReviewContext context, Function<PlatformLayout, Derived<Double>> value) {
+        Derived<Double> largest = Derived.known(0.0);
+        for (PlatformLayout platform : platforms(subject, context)) {
+            largest = largest.with(value.apply(platform), Math::max);
+        }
+        return largest;
+    }
+
+    private static List<PlatformLayout> platforms(Subject subject, ReviewContext context) {
         boolean wholeDeck = subject.kind() == SubjectKind.DECK || subject.kind() == SubjectKind.FIXINGS;
-        List<PlatformLayout> platforms = wholeDeck
+        return wholeDeck
                 ? context.layout().platforms()
                 : List.of(context.layout().platformOf(subject));
-        List<Need> needs = new ArrayList<>();
-        double largest = 0;
-        for (PlatformLayout platform : platforms) {
-            Derived<Double> drop = platform.largestDropMm();
-            needs.addAll(drop.needs());
-            largest = Math.max(largest, drop.optional().orElse(0.0));
-        }
-        return needs.isEmpty()
-                ? Observations.number(
-                        "h_drop",
-                        largest,
-                        MeasureUnit.MILLIMETRE,
-                        "largest height of the boards above what lies beside them",
-                        "")
-                : Observations.missing(needs.stream().distinct().sorted().toList());
     }
 
     private static Observation volumeChange(Subject subject, ReviewContext context) {

@@ -11,7 +11,6 @@ import java.util.List;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -70,7 +69,8 @@ final class PostFixing implements Method {
         return new Need(
                 basis.postsMember("fixingResistance"),
                 "the design resistance in tension of one fixing of a post of "
-                        + basis.run().label() + " to the frame, in kN" + from);
+                        + basis.run().label() + " to the frame, in "
+                        + basis.context().units().unit(KILONEWTON).symbol() + from);
     }
 
     private static Evaluation against(GuardBasis basis, GuardPosts posts, double armMm, double heightMm) {
@@ -91,7 +91,9 @@ final class PostFixing implements Method {
         double tension = w.step("T_d", "M_d / a + F_d", moment / armMm + load, NEWTON_, "");
         if (posts.fixingResistance().isEmpty()) {
             return new Evaluation.Missing(List.of(resistance(
-                    basis, "; it complies from " + Numbers.plain(NEWTON_.convert(tension, KILONEWTON)) + " kN")));
+                    basis,
+                    "; it complies from "
+                            + basis.context().written(Measure.of(NEWTON_.convert(tension, KILONEWTON), KILONEWTON)))));
         }
         double resistance = w.given(
                 "R_d",

@@ -12,4 +12,9 @@ public final class JsonRendering {
     public static byte[] render(Report report) {
         return (ReportJson.text(report) + "\n").getBytes(StandardCharsets.UTF_8);
     }
+
+    /** UTF-8, on one line, ending with a line end. */
+    public static byte[] line(Report report) {
+        return (ReportJson.line(report) + "\n").getBytes(StandardCharsets.UTF_8);
+    }
 }

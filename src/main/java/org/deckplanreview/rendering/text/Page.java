@@ -2,10 +2,14 @@ package org.deckplanreview.rendering.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Lines of at most 80 characters. Everything that is written passes {@link PlainText}. */
 final class Page {
     static final int WIDTH = 80;
+    /** Blanks, but for the one before a fraction of an inch: 5'-6 and 1/2" stay on one line. */
+    private static final Pattern BREAK = Pattern.compile(" +(?!\\d{1,2}/\\d{1,2}\")");
+
     private final StringBuilder text = new StringBuilder();
 
     void blank() {
@@ -52,7 +56,7 @@ final class Page {
     private static List<String> wrapped(String words, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : words.strip().split(" +")) {
+        for (String word : BREAK.split(words.strip())) {
             String rest = word;
             if (line.length() > 0 && line.length() + 1 + rest.length() > width) {
                 lines.add(line.toString());

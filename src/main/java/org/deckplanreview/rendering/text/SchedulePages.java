@@ -1,11 +1,11 @@
 package org.deckplanreview.rendering.text;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.schedule.BeamTop;
 import org.deckplanreview.schedule.BoardCount;
 import org.deckplanreview.schedule.PlatformSchedule;
@@ -19,23 +19,24 @@ import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PlanPoint;
 
-/** The site schedule as tables to be taken to site: lengths and levels in whole mm, but for what is cut to less. */
+/** The site schedule as tables to be taken to site. */
 final class SchedulePages {
     private static final int NAME = 24;
-    private static final int CELL = 10;
     private static final int INDENT = 4;
     private static final String UNKNOWN = "?";
 
     private final SiteSchedule schedule;
+    private final SiteFigures figures;
     private final Page page;
 
-    private SchedulePages(SiteSchedule schedule, Page page) {
+    private SchedulePages(SiteSchedule schedule, SiteFigures figures, Page page) {
         this.schedule = schedule;
+        this.figures = figures;
         this.page = page;
     }
 
-    static void write(SiteSchedule schedule, Page page) {
-        new SchedulePages(schedule, page).write();
+    static void write(SiteSchedule schedule, UnitSystem units, Page page) {
+        new SchedulePages(schedule, SiteFigures.of(units), page).write();
     }
 
     private void write() {
@@ -60,34 +61,36 @@ final class SchedulePages {
         page.paragraph(
                 0,
                 platform.label() + ": datum at " + point(platform.datum()) + ", baseline from there to "
-                        + point(platform.baselineEnd()) + ". All figures in mm.");
+                        + point(platform.baselineEnd()) + ". All figures in " + figures.unit() + ".");
     }
 
-    private static String point(PlanPoint p) {
-        return "x = " + mm(p.xMm()) + ", y = " + mm(p.yMm());
+    private String point(PlanPoint p) {
+        return "x = " + length(p.xMm()) + ", y = " + length(p.yMm());
     }
 
     private void posts(List<PostCut> posts) {
         if (posts.isEmpty()) {
             return;
         }
-        table("Posts", "along", "offset", "length", "bottom", "top");
-        for (PostCut p : posts) {
-            row(
-                    p.label(),
-                    mm(p.alongMm()),
-                    mm(p.offsetMm()),
-                    mm(p.lengthMm()),
-                    mm(p.bottomLevelMm()),
-                    mm(p.topLevelMm()));
+        Columns<PostCut> places = new Columns<>(
+                List.of("along", "offset", "length"),
+                p -> List.of(length(p.alongMm()), length(p.offsetMm()), length(p.lengthMm())));
+        Columns<PostCut> levels = new Columns<>(
+                List.of("bottom", "top"), p -> List.of(length(p.bottomLevelMm()), length(p.topLevelMm())));
+        Columns<PostCut> all = places.and(levels);
+        if (fits(all)) {
+            table("Posts", posts, PostCut::label, all);
+        } else {
+            table("Posts", posts, PostCut::label, places);
+            table("Levels of posts", posts, PostCut::label, levels);
         }
         table("Tops of posts", "angle", "over post", "lower towards");
         for (PostCut p : posts) {
             String[] cells = p.top()
                     .optional()
                     .map(t -> new String[] {
-                        decimals(t.degrees(), 1) + " deg",
-                        decimals(t.mmOverBreadth(), 1),
+                        SiteFigures.decimals(t.degrees(), 1) + " deg",
+                        figures.fine(t.mmOverBreadth()),
                         t.lowerTowards().orElse("level")
                     })
                     .orElse(new String[] {UNKNOWN, UNKNOWN, ""});
@@ -105,11 +108,11 @@ final class SchedulePages {
             page.entry(0, 2, "-", String.join(", ", r.corners()));
             page.paragraph(
                     INDENT,
-                    "sides " + mm(r.firstSideMm()) + " and " + mm(r.secondSideMm()) + "; diagonals "
-                            + decimals(r.diagonalMm(), 1) + " and " + decimals(r.otherDiagonalMm(), 1)
+                    "sides " + length(r.firstSideMm()) + " and " + length(r.secondSideMm()) + "; diagonals "
+                            + figures.fine(r.diagonalMm()) + " and " + figures.fine(r.otherDiagonalMm())
                             + r.triangle()
-                                    .map(t -> "; right angle by " + mm(t.shorterLegMm()) + ", " + mm(t.longerLegMm())
-                                            + ", " + mm(t.hypotenuseMm()))
+                                    .map(t -> "; right angle by " + length(t.shorterLegMm()) + ", "
+                                            + length(t.longerLegMm()) + ", " + length(t.hypotenuseMm()))
                                     .orElse(""));
         }
     }
@@ -122,7 +125,7 @@ final class SchedulePages {
         for (BeamTop beam : beams) {
             page.paragraph(0, beam.label());
             for (BeamTop.At at : beam.levels()) {
-                row("  " + at.place(), mm(at.alongMm()), mm(at.levelMm()));
+                row("  " + at.place(), length(at.alongMm()), length(at.levelMm()));
             }
         }
     }
@@ -140,43 +143,45 @@ final class SchedulePages {
             isFirst = false;
             page.paragraph(
                     0,
-                    order.label() + " for " + order.use().word() + ", " + decimals(order.breadthMm(), 0) + " x "
-                            + decimals(order.depthMm(), 0) + ": " + metres(order.lengthMm()) + " m in all");
-            order.pieces().forEach(p -> page.entry(INDENT, 12, counted(p.count(), p.lengthMm()), p.member()));
+                    order.label() + " for " + order.use().word() + ", " + figures.length(order.breadthMm()) + " x "
+                            + figures.length(order.depthMm()) + ": " + figures.inAll(order.lengthMm()) + " in all");
+            order.pieces()
+                    .forEach(p -> page.entry(INDENT, figures.counted(), counted(p.count(), p.lengthMm()), p.member()));
             if (!order.stock().isEmpty()) {
                 page.paragraph(2, "Buy and cut:");
             }
             for (TimberOrder.Stock s : order.stock()) {
                 page.entry(
                         INDENT,
-                        12,
+                        figures.counted(),
                         counted(s.count(), s.lengthMm()),
-                        "each into "
-                                + s.cutsMm().stream().map(SchedulePages::mm).collect(Collectors.joining(" + ")));
+                        "each into " + s.cutsMm().stream().map(figures::length).collect(Collectors.joining(" + ")));
             }
             if (!order.stock().isEmpty()) {
                 page.paragraph(
                         2,
-                        "Stock " + metres(order.stockLengthMm()) + " m, waste " + metres(order.wasteMm()) + " m ("
-                                + decimals(order.wastePercent(), 1) + " %)");
+                        "Stock " + figures.inAll(order.stockLengthMm()) + ", waste " + figures.inAll(order.wasteMm())
+                                + " (" + SiteFigures.decimals(order.wastePercent(), 1) + " %)");
             }
             if (!order.overlong().isEmpty()) {
                 page.paragraph(2, "Longer than any stock, to be jointed over a support or ordered to length:");
-                order.overlong().forEach(p -> page.entry(INDENT, 12, counted(p.count(), p.lengthMm()), p.member()));
+                order.overlong()
+                        .forEach(p ->
+                                page.entry(INDENT, figures.counted(), counted(p.count(), p.lengthMm()), p.member()));
             }
         }
     }
 
-    private static String counted(int count, double lengthMm) {
-        return count + " x " + mm(lengthMm);
+    private String counted(int count, double lengthMm) {
+        return count + " x " + length(lengthMm);
     }
 
     private void quantities() {
         page.heading("Site schedule: concrete, boards, cut ends, membrane");
         for (PlatformSchedule platform : schedule.platforms()) {
-            platform.concrete().forEach(c -> row(c.label(), decimals(c.volumeM3(), 3) + " m3"));
+            platform.concrete().forEach(c -> row(c.label(), volume(c.volumeM3())));
         }
-        row("concrete in all", decimals(schedule.concreteM3(), 3) + " m3");
+        row("concrete in all", volume(schedule.concreteM3()));
         for (PlatformSchedule platform : schedule.platforms()) {
             platform.boards().forEach(this::boards);
         }
@@ -188,17 +193,17 @@ final class SchedulePages {
                 "cut ends in all",
                 schedule.cutEndsInAll().map(n -> "" + n).optional().orElse(UNKNOWN));
         for (PlatformSchedule platform : schedule.platforms()) {
-            row("membrane", decimals(platform.membraneAreaM2(), 2) + " m2", platform.label());
+            row("membrane", figures.area(platform.membraneAreaM2()), platform.label());
         }
     }
 
     private void boards(BoardCount boards) {
         String laid = boards.laid()
-                .map(l -> ", " + l.rows() + " rows, " + l.pieces() + " boards, " + metres(l.lengthMm()) + " m, "
+                .map(l -> ", " + l.rows() + " rows, " + l.pieces() + " boards, " + figures.inAll(l.lengthMm()) + ", "
                         + l.fixings() + " fixings at " + l.crossings() + " crossings with joists")
                 .optional()
                 .orElse("");
-        page.paragraph(0, boards.label() + ": " + decimals(boards.areaM2(), 2) + " m2" + laid);
+        page.paragraph(0, boards.label() + ": " + figures.area(boards.areaM2()) + laid);
     }
 
     private void notes() {
@@ -219,6 +224,26 @@ final class SchedulePages {
         }
     }
 
+    /** Cells beside a name, under their headings. */
+    private record Columns<T>(List<String> headings, Function<T, List<String>> cells) {
+        Columns<T> and(Columns<T> more) {
+            return new Columns<>(joined(headings, more.headings), t -> joined(cells.apply(t), more.cells.apply(t)));
+        }
+
+        private static List<String> joined(List<String> some, List<String> more) {
+            return Stream.concat(some.stream(), more.stream()).toList();
+        }
+    }
+
+    private boolean fits(Columns<?> columns) {
+        return NAME + columns.headings().size() * figures.cell() <= Page.WIDTH;
+    }
+
+    private <T> void table(String name, List<T> rows, Function<T, String> label, Columns<T> columns) {
+        table(name, columns.headings().toArray(String[]::new));
+        rows.forEach(r -> row(label.apply(r), columns.cells().apply(r).toArray(String[]::new)));
+    }
+
     private void table(String name, String... columns) {
         page.blank();
         row(name, columns);
@@ -232,14 +257,15 @@ final class SchedulePages {
             page.paragraph(0, safe);
             safe = "";
         }
-        StringBuilder figures = new StringBuilder();
+        int cell = figures.cell();
+        StringBuilder columns = new StringBuilder();
         int shown = (int) IntStream.range(0, cells.length)
-                .takeWhile(i -> cells[i].length() <= CELL - 1)
+                .takeWhile(i -> cells[i].length() < cell)
                 .count();
         for (int i = 0; i < shown; i++) {
-            figures.append(" ".repeat(CELL - cells[i].length())).append(cells[i]);
+            columns.append(" ".repeat(cell - cells[i].length())).append(cells[i]);
         }
-        String start = Page.padded(safe, NAME) + figures;
+        String start = Page.padded(safe, NAME) + columns;
         String rest =
                 IntStream.range(shown, cells.length).mapToObj(i -> cells[i]).collect(Collectors.joining("  "));
         if (rest.isEmpty()) {
@@ -249,24 +275,15 @@ final class SchedulePages {
         }
     }
 
-    private static String mm(Derived<Double> length) {
-        return length.map(SchedulePages::mm).optional().orElse(UNKNOWN);
+    private String length(Derived<Double> mm) {
+        return mm.map(figures::length).optional().orElse(UNKNOWN);
     }
 
-    private static String mm(double length) {
-        return decimals(length, 0);
+    private String length(double mm) {
+        return figures.length(mm);
     }
 
-    private static String metres(double mm) {
-        return decimals(mm / 1000, 2);
-    }
-
-    private static String decimals(Derived<Double> value, int digits) {
-        return value.map(v -> decimals(v, digits)).optional().orElse(UNKNOWN);
-    }
-
-    private static String decimals(double value, int digits) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN);
-        return (rounded.signum() == 0 ? BigDecimal.ZERO.setScale(digits) : rounded).toPlainString();
+    private String volume(Derived<Double> m3) {
+        return m3.map(figures::volume).optional().orElse(UNKNOWN) + " " + figures.volumeUnit();
     }
 }

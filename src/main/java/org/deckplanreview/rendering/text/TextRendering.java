@@ -16,9 +16,12 @@ import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.report.Allowed;
+import org.deckplanreview.report.AmendedValue;
 import org.deckplanreview.report.Counts;
+import org.deckplanreview.report.PickedBy;
 import org.deckplanreview.report.Provenance;
 import org.deckplanreview.report.Report;
+import org.deckplanreview.report.ReportedAmendment;
 import org.deckplanreview.report.ReportedCitation;
 import org.deckplanreview.report.ReportedEdition;
 import org.deckplanreview.report.ReportedFinding;
@@ -61,9 +64,10 @@ public final class TextRendering {
         beyondTheRules();
         list("Cautions", report.cautions());
         list("Referrals", report.referrals());
+        amended();
         report.counts().byConcern().forEach(this::concern);
         notApplicable();
-        report.schedule().ifPresent(s -> SchedulePages.write(s, page));
+        report.schedule().ifPresent(s -> SchedulePages.write(s, report.unitSystem(), page));
         list("Assumptions", report.assumptions());
         recalled();
         provenance();
@@ -81,12 +85,61 @@ public final class TextRendering {
                 0,
                 NAME,
                 "Edition",
-                edition.regionTitle() + " " + edition.edition() + ": " + edition.title() + ", in force from "
-                        + edition.inForce().from()
-                        + edition.inForce().until().map(u -> " until " + u).orElse("") + "; picked by the day "
-                        + report.reviewOn());
+                edition.regionTitle() + " " + edition.edition() + ": " + edition.title() + ", " + binding(edition)
+                        + "; " + picked(edition));
+        edition.amendments().forEach(a -> page.entry(0, NAME, "Amended by", a.amendment() + ": " + a.title()));
         page.blank();
         page.paragraph(0, report.notice());
+    }
+
+    private static String binding(ReportedEdition edition) {
+        return edition.inForce()
+                .map(period -> "in force from " + period.from()
+                        + period.until().map(u -> " until " + u).orElse(""))
+                .orElseGet(() -> "published on " + edition.published().orElseThrow() + ", binding only where adopted");
+    }
+
+    private String picked(ReportedEdition edition) {
+        return switch (edition.pickedBy().orElse(PickedBy.DAY)) {
+            case DAY -> "picked by the day " + report.reviewOn();
+            case SUBMISSION -> "named by the submission";
+            case AMENDMENT ->
+                "adopted by the amendment "
+                        + edition.amendments().stream()
+                                .filter(ReportedAmendment::adopts)
+                                .map(ReportedAmendment::amendment)
+                                .collect(Collectors.joining(", "));
+            case REQUEST -> "named by the request";
+        };
+    }
+
+    /** Each value that an amendment changed, what it replaced, and by whose authority. */
+    private void amended() {
+        if (report.edition().amendedValues().isEmpty()) {
+            return;
+        }
+        page.heading("Amended values");
+        for (AmendedValue value : report.edition().amendedValues()) {
+            page.entry(
+                    0,
+                    2,
+                    "-",
+                    capital(value.what())
+                            + value.provision().map(p -> " (" + p + ")").orElse("") + ": "
+                            + value.strictness().word());
+            value.was().ifPresent(side -> page.entry(INDENT, NAME, "Was", side(side)));
+            page.entry(INDENT, NAME, "Is", value.is().map(TextRendering::side).orElse("withdrawn"));
+            page.entry(INDENT, NAME, "Set by", value.setBy());
+        }
+    }
+
+    private static String side(AmendedValue.Side side) {
+        return side.value() + "; " + side.source() + " (" + side.standing().word() + ")"
+                + side.reservation().map(r -> "; " + r).orElse("");
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private void counts() {
@@ -234,7 +287,11 @@ public final class TextRendering {
         page.paragraph(INDENT, finding.sentence());
         finding.found()
                 .ifPresent(f -> f.value()
-                        .ifPresent(v -> page.entry(INDENT, NAME, "Found", f.quantity() + " " + shown(v, f.unit()))));
+                        .ifPresent(v -> page.entry(
+                                INDENT,
+                                NAME,
+                                "Found",
+                                f.quantity() + " " + f.text().orElseGet(() -> shown(v, f.unit())))));
         finding.allowed().ifPresent(a -> page.entry(INDENT, NAME, "Allowed", allowed(a)));
         finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
         page.entry(INDENT, NAME, "Source", cited(finding));
@@ -248,7 +305,11 @@ public final class TextRendering {
         step.substituted()
                 .filter(s -> !step.expression().equals(Optional.of(s)))
                 .ifPresent(parts::add);
-        parts.add(step.value().map(v -> v.toPlainString() + unit(step.unit())).orElse("not a finite number"));
+        parts.add(step.value()
+                        .map(v -> v.toPlainString() + unit(step.unit()))
+                        .or(step::word)
+                        .orElse("not a finite number")
+                + step.text().map(t -> " (" + t + ")").orElse(""));
         StringBuilder words = new StringBuilder(String.join(" = ", parts));
         List<String> remarks = new ArrayList<>();
         step.meaning().ifPresent(remarks::add);
@@ -279,6 +340,7 @@ public final class TextRendering {
         digest("Bytes received", provenance.received());
         digest("Submission in canonical form", provenance.submission());
         digest("Edition with its standards", provenance.edition());
+        report.edition().amendments().forEach(a -> digest("Amendment " + a.amendment(), a.digest()));
         report.edition().bases().forEach(b -> digest(b.title(), b.digest()));
         report.edition()
                 .basedOn()
@@ -315,8 +377,11 @@ public final class TextRendering {
     }
 
     private static String allowed(Allowed allowed) {
-        String values =
-                allowed.values().stream().map(v -> shown(v, allowed.unit())).collect(Collectors.joining(", "));
+        String values = allowed.text()
+                        .orElseGet(() -> allowed.values().stream()
+                                .map(v -> shown(v, allowed.unit()))
+                                .collect(Collectors.joining(", ")))
+                + allowed.asWritten().map(w -> " (" + w + ")").orElse("");
         return allowed.sense() == Sense.EQUAL ? values : allowed.sense().phrase() + " " + values;
     }
 

@@ -457,5 +457,10 @@ public final class DeckPiece {
         public Derived<Double> footingWeightN(FootingPlace footing) {
             throw new UnsupportedOperationException();
         }
+
+        @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
+            throw new UnsupportedOperationException();
+        }
     }
 }

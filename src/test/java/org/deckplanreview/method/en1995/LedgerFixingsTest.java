@@ -176,5 +176,10 @@ class LedgerFixingsTest {
         public Derived<Double> footingWeightN(FootingPlace footing) {
             return Derived.missing(footing.pointer(), "the footing");
         }
+
+        @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
+            throw new AssertionError();
+        }
     }
 }

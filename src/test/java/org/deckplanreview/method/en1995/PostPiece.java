@@ -431,5 +431,10 @@ public final class PostPiece {
         public Derived<Double> footingWeightN(FootingPlace footing) {
             throw new AssertionError("Not stated");
         }
+
+        @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
+            throw new AssertionError("Not stated");
+        }
     }
 }

@@ -402,6 +402,11 @@ public final class PaperDeck {
         }
 
         @Override
+        public Derived<Double> imposedKNPerM2(int platformIndex) {
+            throw new AssertionError("Not written down");
+        }
+
+        @Override
         public Derived<MemberAnalysis> member(Member member) {
             throw new AssertionError("Not written down");
         }

@@ -1,0 +1,376 @@
+package org.deckplanreview.assessment;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
+import org.deckplanreview.measure.Value;
+import org.deckplanreview.method.Observation;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.ruleset.LookUpTable;
+import org.deckplanreview.ruleset.Rule;
+import org.deckplanreview.ruleset.TableKey;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.vocabulary.Sense;
+
+/** What a look-up comes to on one subject. Reasons are sentences. */
+sealed interface TableEntry {
+
+    /** The rows that were taken, the working that led to them and what was taken for it that is not stated. */
+    Way way();
+
+    String reason();
+
+    record Way(List<WorkingStep> working, List<TakenRow> rows, List<String> assumptions) {
+        public Way {
+            working = List.copyOf(working);
+            rows = List.copyOf(rows);
+            assumptions = List.copyOf(assumptions);
+        }
+    }
+
+    /** @param reason which row it is from, to follow the sentence that tells the value */
+    record Allowed(Measure value, String reason, Way way) implements TableEntry {}
+
+    record NotPermitted(String reason, Way way) implements TableEntry {}
+
+    /** The table does not cover the case. */
+    record NoRow(String reason, Way way) implements TableEntry {}
+
+    record Missing(List<Need> needs, String reason, Way way) implements TableEntry {}
+
+    /**
+     * @param observing finds a quantity of the subject
+     * @param units in which what was found is told; rows are told as the table has them
+     */
+    static TableEntry of(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
+        return new Reading(rule, observing, units).read();
+    }
+
+    /** One reading of a table. */
+    final class Reading {
+
+        private static final int DIGITS_OF_A_QUOTIENT = 9;
+
+        private final Rule.LookUp rule;
+        private final LookUpTable table;
+        private final UnitSystem units;
+        private final Function<String, Observation> observing;
+        private final List<WorkingStep> working = new ArrayList<>();
+        private final List<TakenRow> rows = new ArrayList<>();
+        private final List<String> assumptions = new ArrayList<>();
+        private final List<Need> needs = new ArrayList<>();
+        private final Map<String, Value> keys = new LinkedHashMap<>();
+        private Optional<Between> between = Optional.empty();
+
+        private Reading(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
+            this.rule = rule;
+            this.units = units;
+            this.table = rule.table();
+            this.observing = observing;
+        }
+
+        /** A value between those of two neighbouring rows. */
+        private record Between(TableKey.Direct key, Measure found, Measure lower, Measure upper) {}
+
+        private TableEntry read() {
+            Optional<String> beyond = Optional.empty();
+            for (TableKey key : rule.keys()) {
+                Optional<String> reason =
+                        key instanceof TableKey.Direct direct ? find(direct) : translate((TableKey.Translated) key);
+                beyond = beyond.or(() -> reason);
+            }
+            if (beyond.isPresent()) {
+                return noRow(beyond.get());
+            }
+            if (!needs.isEmpty()) {
+                return new Missing(
+                        List.copyOf(needs),
+                        "Which row of " + table.source() + " counts cannot be told from the submission.",
+                        way());
+            }
+            return between.map(this::between).orElseGet(() -> taken(keys));
+        }
+
+        private Way way() {
+            return new Way(working, rows, assumptions);
+        }
+
+        private NoRow noRow(String reason) {
+            return new NoRow(reason + " (" + table.source() + ").", way());
+        }
+
+        /** Finds the value of a key's column; a reason where the table has none. */
+        private Optional<String> find(TableKey.Direct key) {
+            Observation seen = observing.apply(key.quantity());
+            if (seen instanceof Observation.Missing && key.unstated().isPresent()) {
+                return unstated(key, key.unstated().get());
+            }
+            if (seen instanceof Observation.Missing m) {
+                needs.addAll(m.needs());
+                return Optional.empty();
+            }
+            if (seen instanceof Observation.NotApplicable n) {
+                return Optional.of("The table asks for the " + key.quantity() + ": " + n.reason());
+            }
+            Observation.Found found = (Observation.Found) seen;
+            working.addAll(found.working());
+            return enter(key, found.value());
+        }
+
+        private Optional<String> unstated(TableKey.Direct key, Measure value) {
+            assumptions.add("The " + key.quantity() + " is not stated: " + Phrases.of(value) + " is taken to enter "
+                    + table.source() + ".");
+            return enter(key, value);
+        }
+
+        /** Takes the value of a column that a found one leads to; a reason where the table has none. */
+        private Optional<String> enter(TableKey.Direct key, Value found) {
+            Optional<Value> taken = found instanceof Measure m ? number(key, m) : same(key, found);
+            taken.ifPresent(value -> keys.put(key.column(), value));
+            return taken.isPresent() || between.filter(b -> b.key() == key).isPresent()
+                    ? Optional.empty()
+                    : Optional.of("The table has no row for the " + key.quantity() + " " + Phrases.of(found, units));
+        }
+
+        private Optional<Value> same(TableKey.Direct key, Value found) {
+            Optional<Value> same = table.rows().stream()
+                    .map(row -> row.cells().get(key.column()))
+                    .filter(found::equals)
+                    .findFirst();
+            same.ifPresent(value ->
+                    working.add(WorkingStep.ofWord(key.column(), Phrases.of(value), table.source(), key.quantity())));
+            return same;
+        }
+
+        private Optional<Value> number(TableKey.Direct key, Measure measured) {
+            MeasureUnit unit = table.columns().get(key.column()).unit().orElseThrow();
+            Measure found = Measure.of(measured.in(unit), unit);
+            boolean isBelow = key.least()
+                    .filter(least -> Sense.UNDER.holds(found.value(), least.in(unit)))
+                    .isPresent();
+            if (isBelow) {
+                return Optional.empty();
+            }
+            TreeSet<Double> values = new TreeSet<>();
+            table.rows().forEach(row -> values.add(((Measure) row.cells().get(key.column())).value()));
+            Optional<Double> own = values.stream()
+                    .filter(value -> Sense.EQUAL.holds(found.value(), value))
+                    .findFirst();
+            if (own.isPresent()) {
+                return Optional.of(taken(key, found, own.get(), "a row's own value"));
+            }
+            Optional<Double> lower = Optional.ofNullable(values.lower(found.value()));
+            Optional<Double> upper = Optional.ofNullable(values.higher(found.value()));
+            boolean isInterpolated = rule.interpolation()
+                    .filter(i -> i.column().equals(key.column()))
+                    .isPresent();
+            if (isInterpolated && lower.isPresent() && upper.isPresent()) {
+                between = Optional.of(
+                        new Between(key, found, Measure.of(lower.get(), unit), Measure.of(upper.get(), unit)));
+                return Optional.empty();
+            }
+            return next(key, lower, upper).map(value -> taken(key, found, value, direction(key.match())));
+        }
+
+        private static Optional<Double> next(TableKey.Direct key, Optional<Double> lower, Optional<Double> upper) {
+            return switch (key.match()) {
+                case NONE -> Optional.empty();
+                case UP -> upper;
+                case DOWN -> lower;
+            };
+        }
+
+        private static String direction(TableKey.Match match) {
+            return match == TableKey.Match.UP
+                    ? "the next larger value, on the safe side"
+                    : "the next smaller value, on the safe side";
+        }
+
+        private Value taken(TableKey.Direct key, Measure found, double value, String how) {
+            Working step = new Working();
+            step.given(
+                    key.column(),
+                    value,
+                    found.unit(),
+                    key.quantity() + " " + Phrases.of(found, units) + ", row taken: " + how,
+                    table.source());
+            working.addAll(step.steps());
+            return Measure.of(value, found.unit());
+        }
+
+        private Optional<String> translate(TableKey.Translated key) {
+            Map<String, Value> by = new LinkedHashMap<>();
+            List<String> known = new ArrayList<>();
+            for (Map.Entry<String, String> one : key.by().entrySet()) {
+                Observation seen = observing.apply(one.getValue());
+                if (seen instanceof Observation.NotApplicable n) {
+                    return Optional.of("The table asks for the " + one.getValue() + ": " + n.reason());
+                }
+                if (seen instanceof Observation.Missing m) {
+                    needs.addAll(m.needs());
+                } else if (seen instanceof Observation.Found found) {
+                    working.addAll(found.working());
+                    by.put(one.getKey(), found.value());
+                    known.add(one.getValue() + " " + Phrases.of(found.value(), units));
+                }
+            }
+            List<LookUpTable.Row> candidates = key.table().rows().stream()
+                    .filter(row -> by.entrySet().stream()
+                            .allMatch(e -> isSame(row.cells().get(e.getKey()), e.getValue())))
+                    .toList();
+            if (candidates.isEmpty()) {
+                return Optional.of("There is no " + key.column() + " for " + String.join(", ", known) + " in "
+                        + key.table().source() + ", which the table asks for");
+            }
+            if (by.size() < key.by().size()) {
+                return Optional.empty();
+            }
+            LookUpTable.Row row = candidates.get(0);
+            Value given = row.cells().get(key.column());
+            keys.put(key.column(), given);
+            rows.add(row(key.table(), row, List.copyOf(key.by().keySet())));
+            working.add(WorkingStep.ofWord(
+                    key.column(), Phrases.of(given), key.table().source(), "from " + String.join(", ", known)));
+            return hasRow(key.column(), given)
+                    ? Optional.empty()
+                    : Optional.of("The table has no row for " + key.column() + " " + Phrases.of(given));
+        }
+
+        private boolean hasRow(String column, Value value) {
+            return table.rows().stream().anyMatch(row -> isSame(row.cells().get(column), value));
+        }
+
+        private static boolean isSame(Value cell, Value value) {
+            return cell instanceof Measure a && value instanceof Measure b
+                    ? Sense.EQUAL.holds(b.in(a.unit()), a.value())
+                    : cell.equals(value);
+        }
+
+        private Optional<LookUpTable.Row> rowOf(Map<String, Value> wanted) {
+            return table.rows().stream()
+                    .filter(row -> row.cells().containsKey(rule.column()))
+                    .filter(row -> wanted.entrySet().stream()
+                            .allMatch(e -> isSame(row.cells().get(e.getKey()), e.getValue())))
+                    .findFirst();
+        }
+
+        private Map<String, Value> keysWith(TableKey.Direct key, Measure value) {
+            Map<String, Value> all = new LinkedHashMap<>();
+            rule.keys().forEach(k -> all.put(k.column(), k == key ? value : keys.get(k.column())));
+            return all;
+        }
+
+        private TableEntry taken(Map<String, Value> wanted) {
+            Optional<LookUpTable.Row> row = rowOf(wanted);
+            if (row.isEmpty()) {
+                return noRow("The table has no row for " + named(wanted));
+            }
+            rows.add(row(table, row.get(), List.copyOf(wanted.keySet())));
+            if (row.get().cells().get(rule.column()) instanceof Measure allowed) {
+                working.addAll(given(rule.column(), allowed, named(wanted)));
+                return new Allowed(allowed, "Row taken: " + named(wanted) + " (" + table.source() + ").", way());
+            }
+            working.add(
+                    WorkingStep.ofWord(rule.column(), LookUpTable.NOT_PERMITTED.word(), table.source(), named(wanted)));
+            return new NotPermitted("The table does not permit " + named(wanted) + " (" + table.source() + ").", way());
+        }
+
+        private TableEntry between(Between at) {
+            Optional<Measure> below = allowed(keysWith(at.key(), at.lower()));
+            Optional<Measure> above = allowed(keysWith(at.key(), at.upper()));
+            if (below.isPresent() && above.isPresent()) {
+                return interpolated(at, below.get(), above.get());
+            }
+            return next(
+                            at.key(),
+                            Optional.of(at.lower().value()),
+                            Optional.of(at.upper().value()))
+                    .map(value -> taken(
+                            at.key(), at.found(), value, direction(at.key().match())))
+                    .map(value -> taken(keysWith(at.key(), (Measure) value)))
+                    .orElseGet(() -> noRow("The table has no rows on both sides of the "
+                            + at.key().quantity() + " " + Phrases.of(at.found(), units)));
+        }
+
+        private Optional<Measure> allowed(Map<String, Value> wanted) {
+            return rowOf(wanted)
+                    .map(row -> row.cells().get(rule.column()))
+                    .filter(Measure.class::isInstance)
+                    .map(Measure.class::cast);
+        }
+
+        private TableEntry interpolated(Between at, Measure below, Measure above) {
+            Rule.Interpolation permitted = rule.interpolation().orElseThrow();
+            for (Measure side : List.of(at.lower(), at.upper())) {
+                Map<String, Value> wanted = keysWith(at.key(), side);
+                rows.add(row(table, rowOf(wanted).orElseThrow(), List.copyOf(wanted.keySet())));
+            }
+            Working steps = new Working();
+            String column = at.key().column();
+            double x = steps.given(
+                    "x", at.found().value(), at.found().unit(), at.key().quantity(), "");
+            double x1 = steps.given("x_1", at.lower().value(), at.lower().unit(), column + " below", table.source());
+            double x2 = steps.given("x_2", at.upper().value(), at.upper().unit(), column + " above", table.source());
+            double y1 = steps.given("y_1", below.value(), below.unit(), rule.column() + " below", table.source());
+            double y2 = steps.given("y_2", above.value(), above.unit(), rule.column() + " above", table.source());
+            double y = steps.step(
+                    "y",
+                    "y_1 + (y_2 - y_1) * (x - x_1) / (x_2 - x_1)",
+                    y1 + (y2 - y1) * (x - x1) / (x2 - x1),
+                    below.unit(),
+                    permitted.clause());
+            working.addAll(steps.steps());
+            Measure value = Measure.of(y, below.unit());
+            Measure rounded =
+                    permitted.roundedTo().map(step -> rounded(value, step)).orElse(value);
+            permitted
+                    .roundedTo()
+                    .ifPresent(step -> working.addAll(
+                            given(rule.column(), rounded, "y rounded to the nearest " + Phrases.of(step))));
+            Map<String, Value> others = new LinkedHashMap<>(keys);
+            String reason = "Interpolated between " + column + " " + Phrases.of(at.lower()) + " and "
+                    + Phrases.of(at.upper()) + (others.isEmpty() ? "" : ", " + named(others)) + " (" + table.source()
+                    + ", " + permitted.clause() + ").";
+            return new Allowed(rounded, reason, way());
+        }
+
+        /** To the nearest multiple, halves up; a noise beyond the ninth digit of the quotient decides nothing. */
+        private static Measure rounded(Measure value, Measure step) {
+            double steps = value.value() / step.in(value.unit());
+            BigDecimal whole = new BigDecimal(steps)
+                    .setScale(DIGITS_OF_A_QUOTIENT, RoundingMode.HALF_EVEN)
+                    .setScale(0, RoundingMode.HALF_UP);
+            return Measure.of(whole.doubleValue() * step.in(value.unit()), value.unit());
+        }
+
+        private List<WorkingStep> given(String symbol, Measure value, String meaning) {
+            Working step = new Working();
+            step.given(symbol, value.value(), value.unit(), meaning, table.source());
+            return step.steps();
+        }
+
+        private static TakenRow row(LookUpTable table, LookUpTable.Row row, List<String> columns) {
+            Map<String, Value> cells = new LinkedHashMap<>();
+            columns.forEach(column -> cells.put(column, row.cells().get(column)));
+            return new TakenRow(table.reference(), named(cells), table.source(), table.confirmedBy(row));
+        }
+
+        private static String named(Map<String, Value> cells) {
+            return cells.entrySet().stream()
+                    .map(e -> e.getKey() + " " + Phrases.of(e.getValue()))
+                    .collect(Collectors.joining(", "));
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package org.deckplanreview.method.geometry;
+
+import static org.deckplanreview.method.geometry.DescribedQuantity.flag;
+import static org.deckplanreview.method.geometry.DescribedQuantity.number;
+import static org.deckplanreview.method.geometry.DescribedQuantity.risingWord;
+import static org.deckplanreview.method.geometry.DescribedQuantity.word;
+
+import java.util.List;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.TimberPiece;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Observation;
+import org.deckplanreview.method.Quantity;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.Grade;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Species;
+import org.deckplanreview.submission.SubjectKind;
+
+/** What a timber is by its species, grade and section, as prescriptive tables are entered. */
+final class Lumber {
+
+    private static final List<SubjectKind> TIMBERS =
+            List.of(SubjectKind.BOARDS, SubjectKind.JOISTS, SubjectKind.BEAMS, SubjectKind.LEDGERS, SubjectKind.POSTS);
+
+    private Lumber() {}
+
+    static List<Quantity> quantities() {
+        return List.of(
+                word(
+                        "species",
+                        Species.values(),
+                        TimberPiece.class,
+                        TIMBERS,
+                        "The species or species combination of visually graded lumber.",
+                        (piece, context) -> Observations.word(
+                                piece.timber().species(),
+                                pointer(piece, context).child("species"),
+                                "the species of " + piece.timber().displayLabel() + ", for example southern-pine")),
+                risingWord(
+                        "timber grade",
+                        Grade.values(),
+                        TimberPiece.class,
+                        TIMBERS,
+                        "The visual grade of the lumber, weakest first.",
+                        (piece, context) -> Observations.word(
+                                piece.timber().grade(),
+                                pointer(piece, context).child("grade"),
+                                "the grade of " + piece.timber().displayLabel() + ", for example no.2")),
+                flag(
+                        "incised",
+                        TimberPiece.class,
+                        TIMBERS,
+                        "Whether the timber's faces were cut to let preservative in.",
+                        (piece, context) -> Observations.flag(
+                                piece.timber().incised(),
+                                pointer(piece, context).child("incised"),
+                                "whether " + piece.timber().displayLabel() + " is incised")),
+                number(
+                        "section breadth",
+                        MeasureUnit.MILLIMETRE,
+                        TimberPiece.class,
+                        TIMBERS,
+                        "The dressed breadth of the section, of one ply where there are several; the width of a board.",
+                        (piece, context) -> side(
+                                piece.timber().breadth(),
+                                "b",
+                                "breadth of the section",
+                                pointer(piece, context).child("breadth"))),
+                number(
+                        "section depth",
+                        MeasureUnit.MILLIMETRE,
+                        TimberPiece.class,
+                        TIMBERS,
+                        "The dressed depth of the section along the load; the thickness of a board.",
+                        (piece, context) -> side(
+                                piece.timber().depth(),
+                                "d",
+                                "depth of the section",
+                                pointer(piece, context).child("depth"))),
+                number(
+                        "plies",
+                        MeasureUnit.RATIO,
+                        BeamLine.class,
+                        List.of(SubjectKind.BEAMS),
+                        "The number of timbers side by side that make up the beam.",
+                        (beam, context) -> Observations.number(
+                                "n",
+                                beam.plies(),
+                                MeasureUnit.RATIO,
+                                "plies of the beam",
+                                "",
+                                beam.pointer().child("plies"))));
+    }
+
+    private static Observation side(Length length, String symbol, String meaning, Pointer pointer) {
+        return Observations.number(symbol, length.mm(), MeasureUnit.MILLIMETRE, meaning, "", pointer);
+    }
+
+    private static Pointer pointer(TimberPiece piece, ReviewContext context) {
+        return context.submission().timberPointer(piece.timber().id());
+    }
+}

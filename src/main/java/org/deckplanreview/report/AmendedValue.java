@@ -1,0 +1,51 @@
+package org.deckplanreview.report;
+
+import java.util.Optional;
+import org.deckplanreview.ruleset.Amendment;
+import org.deckplanreview.ruleset.ChangedValue;
+import org.deckplanreview.ruleset.Standing;
+import org.deckplanreview.ruleset.Strictness;
+
+/**
+ * A value that an amendment changed.
+ *
+ * @param what it is, in plain words
+ * @param provision id of the provision whose value it is; empty for loads, values of standards and values of the site
+ * @param was what it replaced; empty where there was nothing
+ * @param is what holds; empty where nothing does any more
+ * @param setBy name of the amendment
+ */
+public record AmendedValue(
+        String what,
+        Optional<String> provision,
+        Optional<Side> was,
+        Optional<Side> is,
+        Strictness strictness,
+        String setBy) {
+
+    /**
+     * @param value in the words and units of its document
+     * @param source document and clause
+     * @param reservation what the reader must do before relying on it
+     */
+    public record Side(String value, String source, Standing standing, Optional<String> reservation) {
+        private static Side of(ChangedValue.Side side) {
+            return new Side(
+                    side.text(),
+                    side.citation().text(),
+                    side.citation().source().standing(),
+                    ReportedCitation.reservation(side.citation().recalled()));
+        }
+    }
+
+    static AmendedValue of(Amendment.Value value, Amendment amendment) {
+        ChangedValue change = value.change();
+        return new AmendedValue(
+                change.what() + change.standard().map(s -> " of " + s).orElse(""),
+                value.provision(),
+                change.was().map(Side::of),
+                change.is().map(Side::of),
+                change.strictness(),
+                amendment.name());
+    }
+}

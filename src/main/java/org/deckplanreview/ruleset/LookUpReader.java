@@ -1,0 +1,318 @@
+package org.deckplanreview.ruleset;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Value;
+import org.deckplanreview.measure.Word;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.QuantityDescription;
+import org.deckplanreview.vocabulary.Sense;
+import org.deckplanreview.vocabulary.ValueType;
+
+/** Reads look-ups and checks them against their tables and the vocabulary: every row can be reached, and by one way only. */
+final class LookUpReader {
+
+    private final Layers layers;
+    private final ConditionReader conditions;
+
+    LookUpReader(Layers layers, ConditionReader conditions) {
+        this.layers = layers;
+        this.conditions = conditions;
+    }
+
+    /** A sound {@code lookUp}; empty if it or its tables have faults, which are then told. */
+    Optional<Rule> read(Entry lookUp, SubjectKind subjects) {
+        Entry name = lookUp.member("quantity");
+        Optional<QuantityDescription> quantity = conditions.quantity(name.text(), name, subjects);
+        Optional<Layered> layered = layers.table(lookUp.member("table"));
+        if (quantity.isEmpty() || layered.isEmpty()) {
+            return Optional.empty();
+        }
+        LookUpTable table = layered.get().table().orElseThrow();
+        Sense sense = lookUp.optional(Sense.AT_LEAST.word()).isPresent() ? Sense.AT_LEAST : Sense.AT_MOST;
+        Entry column = lookUp.member(sense.word());
+        boolean holds = holdsAllowed(table, column, quantity.get());
+        Optional<List<TableKey>> keys = keys(lookUp, table, column.text(), subjects);
+        if (!holds || keys.isEmpty()) {
+            return Optional.empty();
+        }
+        tellTwice(
+                layered.get(),
+                table.columns().keySet().stream()
+                        .filter(c -> !c.equals(column.text()))
+                        .toList());
+        Optional<Entry> interpolate = lookUp.optional("interpolate");
+        Optional<Rule.Interpolation> interpolation =
+                interpolate.flatMap(entry -> interpolation(entry, lookUp, keys.get(), table, column));
+        if (interpolate.isEmpty()) {
+            lookUp.optional("round")
+                    .ifPresent(r -> r.fault("Only an interpolated value is rounded", "interpolate, or no round"));
+        }
+        return interpolate.isPresent() && interpolation.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Rule.LookUp(name.text(), sense, column.text(), table, keys.get(), interpolation));
+    }
+
+    private static boolean holdsAllowed(LookUpTable table, Entry column, QuantityDescription quantity) {
+        Optional<LookUpTable.Column> found = column(table, column.text(), column);
+        if (found.isEmpty()) {
+            return false;
+        }
+        if (quantity.type() != ValueType.NUMBER) {
+            column.fault("'" + quantity.name() + "' is no number", "a quantity that is a number");
+            return false;
+        }
+        return fits(found.get(), quantity, column);
+    }
+
+    private static Optional<LookUpTable.Column> column(LookUpTable table, String name, Entry at) {
+        Optional<LookUpTable.Column> column =
+                Optional.ofNullable(table.columns().get(name));
+        if (column.isEmpty()) {
+            at.unknown(name, "column in " + table.reference(), table.columns().keySet());
+        }
+        return column;
+    }
+
+    /** Whether a column can hold what a quantity is found to be; told if not. */
+    private static boolean fits(LookUpTable.Column column, QuantityDescription quantity, Entry at) {
+        boolean fits = column.type() == quantity.type()
+                && (column.type() != ValueType.NUMBER
+                        || column.unit()
+                                .orElseThrow()
+                                .sameDimension(quantity.unit().orElseThrow()));
+        if (!fits) {
+            at.file()
+                    .fault(
+                            at.line(),
+                            "'" + quantity.name() + "'",
+                            "The column holds " + column.word() + ", the quantity is "
+                                    + quantity.unit()
+                                            .map(unit -> "a number in " + unit.symbol())
+                                            .orElse(quantity.type() == ValueType.FLAG ? "a flag" : "a word"),
+                            "a quantity of what the column holds");
+        }
+        return fits;
+    }
+
+    private Optional<List<TableKey>> keys(Entry lookUp, LookUpTable table, String allowed, SubjectKind subjects) {
+        Map<String, Entry> stated = lookUp.membersOf("keys");
+        stated.forEach((name, key) -> {
+            if (!table.columns().containsKey(name) || name.equals(allowed)) {
+                key.unknown(
+                        name,
+                        "key column in " + table.reference(),
+                        table.columns().keySet().stream()
+                                .filter(c -> !c.equals(allowed))
+                                .toList());
+            }
+        });
+        List<TableKey> keys = new ArrayList<>();
+        boolean sound = true;
+        for (String column : table.columns().keySet()) {
+            if (column.equals(allowed)) {
+                continue;
+            }
+            if (!stated.containsKey(column)) {
+                lookUp.member("keys")
+                        .fault("The column '" + column + "' of " + table.reference() + " has no key", "a key for it");
+                sound = false;
+                continue;
+            }
+            Optional<TableKey> key = key(column, stated.get(column), lookUp, table, subjects);
+            sound &= key.isPresent();
+            key.ifPresent(keys::add);
+        }
+        return sound ? Optional.of(keys) : Optional.empty();
+    }
+
+    private Optional<TableKey> key(String column, Entry key, Entry lookUp, LookUpTable table, SubjectKind subjects) {
+        Optional<Entry> from = key.optional("from");
+        return from.isPresent()
+                ? translated(column, key, table, subjects)
+                : direct(column, key, isInterpolated(column, lookUp), table, subjects);
+    }
+
+    private static boolean isInterpolated(String column, Entry lookUp) {
+        return lookUp.optional("interpolate")
+                .filter(i -> i.member("key").text().equals(column))
+                .isPresent();
+    }
+
+    private Optional<TableKey> direct(
+            String name, Entry key, boolean isInterpolated, LookUpTable table, SubjectKind subjects) {
+        Entry asked = key.member("quantity");
+        Optional<QuantityDescription> quantity = conditions.quantity(asked.text(), asked, subjects);
+        LookUpTable.Column column = table.columns().get(name);
+        if (quantity.isEmpty() || !fits(column, quantity.get(), asked)) {
+            return Optional.empty();
+        }
+        tellUnreachable(table, name, quantity.get(), asked);
+        Optional<Entry> conservative = key.optional("conservative");
+        Optional<Entry> least = key.optional("least");
+        Optional<Entry> unstated = key.optional("unstated");
+        if (column.type() != ValueType.NUMBER) {
+            Stream.of(conservative, least, unstated)
+                    .flatMap(Optional::stream)
+                    .forEach(e -> e.fault("Only a key that is a number has this", "the quantity alone"));
+        } else if (conservative.isEmpty() && !isInterpolated && column.unit().orElseThrow() != MeasureUnit.RATIO) {
+            key.fault(
+                    "It is not said which row counts between two rows",
+                    "conservative: up, down, or none where only a row's own value counts");
+        }
+        Optional<Measure> from = least.flatMap(e -> number(e, column));
+        Optional<Measure> taken = unstated.flatMap(e -> number(e, column));
+        TableKey.Match match =
+                conservative.map(c -> c.worded(TableKey.Match.class)).orElse(TableKey.Match.NONE);
+        boolean isRead = least.isPresent() == from.isPresent() && unstated.isPresent() == taken.isPresent();
+        return isRead ? Optional.of(new TableKey.Direct(name, asked.text(), match, from, taken)) : Optional.empty();
+    }
+
+    /** A zero is the same in every unit. */
+    private static Optional<Measure> number(Entry entry, LookUpTable.Column column) {
+        if (column.type() != ValueType.NUMBER) {
+            return Optional.empty();
+        }
+        MeasureUnit unit = column.unit().orElseThrow();
+        return entry.text().equals("0") ? Optional.of(Measure.of(0, unit)) : TokenReader.number(entry, unit);
+    }
+
+    private Optional<TableKey> translated(String column, Entry key, LookUpTable table, SubjectKind subjects) {
+        Entry from = key.member("from");
+        Optional<Layered> layered = layers.table(from);
+        if (layered.isEmpty()) {
+            return Optional.empty();
+        }
+        LookUpTable other = layered.get().table().orElseThrow();
+        Optional<LookUpTable.Column> given = column(other, column, from);
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!given.get().equals(table.columns().get(column))) {
+            from.fault(
+                    "The column '" + column + "' of " + other.reference() + " holds "
+                            + given.get().word() + ", that of " + table.reference() + " "
+                            + table.columns().get(column).word(),
+                    "columns that hold the same");
+            return Optional.empty();
+        }
+        Map<String, String> by = new LinkedHashMap<>();
+        boolean sound = true;
+        for (Map.Entry<String, Entry> one : key.membersOf("by").entrySet()) {
+            Entry asked = one.getValue();
+            Optional<LookUpTable.Column> found = column(other, one.getKey(), asked);
+            Optional<QuantityDescription> quantity = conditions.quantity(asked.text(), asked, subjects);
+            sound &= found.isPresent() && quantity.isPresent() && fits(found.get(), quantity.get(), asked);
+            if (sound) {
+                tellUnreachable(other, one.getKey(), quantity.get(), asked);
+            }
+            by.put(one.getKey(), asked.text());
+        }
+        if (!sound) {
+            return Optional.empty();
+        }
+        tellTwice(layered.get(), List.copyOf(by.keySet()));
+        tellUntranslated(table, column, other, from);
+        return Optional.of(new TableKey.Translated(column, other, by));
+    }
+
+    /** A word in the table that the quantity can never be was mistyped. */
+    private static void tellUnreachable(LookUpTable table, String column, QuantityDescription quantity, Entry at) {
+        if (quantity.words().isEmpty()) {
+            return;
+        }
+        for (String word : words(table, column)) {
+            if (!quantity.words().contains(word)) {
+                at.file()
+                        .fault(
+                                at.line(),
+                                "'" + Shortened.of(word) + "'",
+                                "The column '" + column + "' of " + table.reference() + " has a word that '"
+                                        + quantity.name() + "' can never be",
+                                KnownNames.accepted(word, quantity.words()));
+            }
+        }
+    }
+
+    private static void tellUntranslated(LookUpTable table, String column, LookUpTable other, Entry at) {
+        TreeSet<String> given = words(other, column);
+        for (String word : words(table, column)) {
+            if (!given.contains(word)) {
+                at.file()
+                        .fault(
+                                at.line(),
+                                "'" + Shortened.of(word) + "'",
+                                "The column '" + column + "' of " + table.reference() + " has a word that "
+                                        + other.reference() + " never gives",
+                                KnownNames.accepted(word, given));
+            }
+        }
+    }
+
+    private static TreeSet<String> words(LookUpTable table, String column) {
+        TreeSet<String> words = new TreeSet<>();
+        table.rows().forEach(row -> {
+            if (row.cells().get(column) instanceof Word word) {
+                words.add(word.word());
+            }
+        });
+        return words;
+    }
+
+    /** Tells rows that cannot be told apart by these columns. */
+    private static void tellTwice(Layered layered, List<String> columns) {
+        Map<List<Value>, GridRow> first = new LinkedHashMap<>();
+        for (GridRow row : ((StandardFile.Content.Grid) layered.content()).rows()) {
+            List<Value> key = columns.stream().map(c -> row.cells().get(c)).toList();
+            GridRow other = first.putIfAbsent(key, row);
+            if (other != null) {
+                row.entry()
+                        .fault(
+                                "Line " + other.entry().line() + " has a row with the same "
+                                        + String.join(", ", columns) + " already",
+                                "each row once");
+            }
+        }
+    }
+
+    private static Optional<Rule.Interpolation> interpolation(
+            Entry interpolate, Entry lookUp, List<TableKey> keys, LookUpTable table, Entry allowed) {
+        Entry name = interpolate.member("key");
+        boolean isKey =
+                keys.stream().anyMatch(key -> key.column().equals(name.text()) && key instanceof TableKey.Direct);
+        if (!isKey || table.columns().get(name.text()).type() != ValueType.NUMBER) {
+            name.unknown(
+                    name.text(),
+                    "key that is a number",
+                    keys.stream()
+                            .filter(key -> key instanceof TableKey.Direct
+                                    && table.columns().get(key.column()).type() == ValueType.NUMBER)
+                            .map(TableKey::column)
+                            .toList());
+            return Optional.empty();
+        }
+        Optional<Entry> round = lookUp.optional("round");
+        Optional<Measure> step =
+                round.flatMap(entry -> step(entry, table.columns().get(allowed.text())));
+        return round.isPresent() && step.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Rule.Interpolation(
+                        name.text(), interpolate.member("clause").text(), step));
+    }
+
+    private static Optional<Measure> step(Entry round, LookUpTable.Column column) {
+        Optional<Measure> step = TokenReader.number(round, column.unit().orElseThrow());
+        if (step.isPresent() && step.get().value() <= 0) {
+            round.fault("Nothing is rounded to this", "a number above 0");
+            return Optional.empty();
+        }
+        return step;
+    }
+}
