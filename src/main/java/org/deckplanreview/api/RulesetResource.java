@@ -4,6 +4,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.EntityTag;
 import jakarta.ws.rs.core.MediaType;
@@ -16,7 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.deckplanreview.report.AmendedValue;
 import org.deckplanreview.review.Editions;
+import org.deckplanreview.ruleset.Amending;
+import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -40,7 +44,10 @@ public class RulesetResource {
     record Ruleset(
             @Schema(examples = "uk-england") String region,
             @Schema(examples = "England") String title,
-            List<Summary> editions) {}
+            List<Summary> editions,
+
+            @Schema(description = "What may be laid over the editions.")
+            List<AmendmentSummary> amendments) {}
 
     @Schema(name = "EditionSummary")
     record Summary(
@@ -79,18 +86,44 @@ public class RulesetResource {
         }
     }
 
+    @Schema(name = "AmendmentSummary")
+    record AmendmentSummary(
+            @Schema(description = "Its name, as submissions write it.", examples = "frost-42-in")
+            String amendment,
+
+            String title,
+
+            @Schema(
+                    implementation = String.class,
+                    description = "The edition that it makes binding, where it adopts one.")
+            Optional<String> adopts,
+
+            @Schema(description = "The editions that it may be laid over, with what it changes there.")
+            List<Over> over) {}
+
+    @Schema(name = "AmendedEdition")
+    record Over(
+            String edition,
+
+            @Schema(description = "Digest of the resolved edition with the amendment.")
+            String digest,
+
+            @Schema(description = "Where the edition stands with the amendment.")
+            String href,
+
+            List<AmendedValue> values) {}
+
     @GET
-    @Operation(summary = "The regions and their editions")
+    @Operation(summary = "The regions, their editions and amendments")
     public Rulesets all() {
         Map<String, List<Edition>> byRegion = editions.all().stream()
                 .collect(Collectors.groupingBy(Edition::region, LinkedHashMap::new, Collectors.toList()));
-        return new Rulesets(
-                byRegion.values().stream().map(RulesetResource::ruleset).toList());
+        return new Rulesets(byRegion.values().stream().map(this::ruleset).toList());
     }
 
     @GET
     @Path("/{region}")
-    @Operation(summary = "The editions of a region")
+    @Operation(summary = "The editions and amendments of a region")
     public Response region(@Parameter(example = "uk-england") @PathParam("region") String region) {
         List<Edition> ofRegion = of(region);
         return ofRegion.isEmpty()
@@ -111,9 +144,11 @@ public class RulesetResource {
     public Response edition(
             @Parameter(example = "uk-england") @PathParam("region") String region,
             @Parameter(example = "2024") @PathParam("edition") String name,
+            @Parameter(description = "Names of amendments, in the order in which they are laid over the edition.")
+                    @QueryParam("amendment")
+                    List<String> amendments,
             @Context Request request) {
-        Optional<Edition> found =
-                of(region).stream().filter(e -> e.name().equals(name)).findFirst();
+        Optional<Amending> found = editions.edition(region, name, amendments);
         if (found.isEmpty()) {
             return region(region).getStatus() == Response.Status.OK.getStatusCode()
                     ? unknown(
@@ -122,7 +157,11 @@ public class RulesetResource {
                             of(region).stream().map(Edition::name).toList())
                     : region(region);
         }
-        Edition edition = found.get();
+        if (found.get() instanceof Amending.Refused refused) {
+            return Problem.of(ProblemType.UNKNOWN_RULESET, refused.detail() + " Accepted: " + refused.accepted() + ".")
+                    .response();
+        }
+        Edition edition = ((Amending.Amended) found.get()).edition();
         EntityTag tag = new EntityTag(edition.digest());
         Response.ResponseBuilder unchanged = request.evaluatePreconditions(tag);
         return unchanged != null
@@ -136,12 +175,33 @@ public class RulesetResource {
         return editions.all().stream().filter(e -> e.region().equals(region)).toList();
     }
 
-    private static Ruleset ruleset(List<Edition> ofRegion) {
+    private Ruleset ruleset(List<Edition> ofRegion) {
         Edition first = ofRegion.get(0);
         return new Ruleset(
                 first.region(),
                 first.regionTitle(),
-                ofRegion.stream().map(Summary::of).toList());
+                ofRegion.stream().map(Summary::of).toList(),
+                editions.amendments(first.region()).stream()
+                        .map(this::amendment)
+                        .toList());
+    }
+
+    private AmendmentSummary amendment(Amendment amendment) {
+        return new AmendmentSummary(
+                amendment.name(),
+                amendment.title(),
+                amendment.adopts(),
+                amendment.amends().stream()
+                        .flatMap(edition ->
+                                editions.edition(amendment.region(), edition, List.of(amendment.name())).stream())
+                        .map(amending -> ((Amending.Amended) amending).edition())
+                        .map(amended -> new Over(
+                                amended.name(),
+                                amended.digest(),
+                                "/rulesets/" + amended.region() + "/" + amended.name() + "?amendment="
+                                        + amendment.name(),
+                                AmendedValue.of(amended)))
+                        .toList());
     }
 
     private static Response unknown(String what, String asked, List<String> known) {

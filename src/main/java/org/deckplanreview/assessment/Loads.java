@@ -62,7 +62,8 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                             LEAST_DEAD,
                             MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
                             "Least permanent load of finishes, boards and joists together")
-                    .orNone());
+                    .orNone()
+                    .higherIsStricter());
 
     static Loads of(Edition edition, Layout layout, Conditions conditions) {
         LoadRules rules = edition.loads();

@@ -1,9 +1,11 @@
 package org.deckplanreview.assessment;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
 import org.deckplanreview.measure.FeetInches;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -26,16 +28,35 @@ public record ShownComparison(Optional<BigDecimal> number, String found, String 
     public static ShownComparison of(
             Value found, Sense sense, List<Value> allowed, Determination determination, UnitSystem system) {
         if (!(found instanceof Measure f)) {
-            return new ShownComparison(Optional.empty(), Phrases.of(found), Phrases.of(allowed, system));
+            return new ShownComparison(Optional.empty(), Phrases.of(found), limit(sense, allowed, system));
         }
         Measure shown = system.measure(f);
         if (allowed.size() == 1
                 && allowed.get(0) instanceof Measure a
                 && a.unit().sameDimension(f.unit())) {
-            return of(shown, system.measure(a), telling(sense, determination), system);
+            return of(shown, sense, system.measure(a), telling(sense, determination), system);
         }
         return new ShownComparison(
-                Optional.of(Numbers.rounded(shown.value())), Phrases.of(found, system), Phrases.of(allowed, system));
+                Optional.of(Numbers.rounded(shown.value())), Phrases.of(found, system), limit(sense, allowed, system));
+    }
+
+    /** A limit for people. In fractions of an inch it is rounded so that whoever keeps to them complies. */
+    static String limit(Sense sense, List<Value> allowed, UnitSystem system) {
+        return allowed.stream().map(v -> limit(sense, v, system)).collect(Collectors.joining(" or "));
+    }
+
+    private static String limit(Sense sense, Value allowed, UnitSystem system) {
+        return allowed instanceof Measure m && system.unit(m.unit()) == MeasureUnit.INCH
+                ? FeetInches.of(m.in(MeasureUnit.INCH), safe(sense))
+                : Phrases.of(allowed, system);
+    }
+
+    private static RoundingMode safe(Sense sense) {
+        return switch (sense) {
+            case AT_LEAST, OVER -> RoundingMode.CEILING;
+            case AT_MOST, UNDER -> RoundingMode.FLOOR;
+            case EQUAL, ONE_OF -> RoundingMode.HALF_UP;
+        };
     }
 
     /** Whether a report in these units shows values of a ruleset in other units than the ruleset writes them. */
@@ -53,14 +74,17 @@ public record ShownComparison(Optional<BigDecimal> number, String found, String 
     }
 
     private static ShownComparison of(
-            Measure found, Measure allowed, BiPredicate<Double, Double> tells, UnitSystem system) {
+            Measure found, Sense sense, Measure allowed, BiPredicate<Double, Double> tells, UnitSystem system) {
         double limit = Numbers.rounded(allowed.in(found.unit())).doubleValue();
         BigDecimal number = Numbers.rounded(found.value(), n -> tells.test(n.doubleValue(), limit));
         boolean showsFractions = found.unit() == MeasureUnit.INCH
-                && (tells.test(FeetInches.nearest(found.value()), FeetInches.nearest(allowed.in(MeasureUnit.INCH)))
+                && (tells.test(
+                                FeetInches.rounded(found.value(), RoundingMode.HALF_UP),
+                                FeetInches.rounded(allowed.in(MeasureUnit.INCH), safe(sense)))
                         || !tells.test(number.doubleValue(), limit));
         return showsFractions
-                ? new ShownComparison(Optional.of(number), Phrases.of(found, system), Phrases.of(allowed, system))
+                ? new ShownComparison(
+                        Optional.of(number), Phrases.of(found, system), limit(sense, List.of(allowed), system))
                 : new ShownComparison(Optional.of(number), Phrases.of(number, found.unit()), Phrases.of(allowed));
     }
 }

@@ -9,14 +9,20 @@ import org.deckplanreview.review.RulesetChecker;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 @Command(
-        name = "check-rulesets",
+        name = CheckRulesetsCommand.NAME,
         description = "Checks rulesets and runs the cases beside them.",
         exitCodeList = {"0:all is well", "1:there are faults", ExitCode.USAGE_MEANS, ExitCode.SOFTWARE_MEANS})
 class CheckRulesetsCommand implements Callable<Integer> {
+    static final String NAME = "check-rulesets";
+
     private final RulesetChecker checker;
+
+    @ParentCommand
+    DeckPlanReviewCommand parent;
 
     @Spec
     CommandSpec spec;
@@ -24,7 +30,8 @@ class CheckRulesetsCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "DIRECTORY",
-            description = "Where the rulesets are; those that are built in if left out.")
+            description =
+                    "Where the rulesets are; if left out, those that are built in, with those that --rulesets names.")
     Optional<Path> directory;
 
     CheckRulesetsCommand(RulesetChecker checker) {
@@ -33,7 +40,7 @@ class CheckRulesetsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<String> faults = checker.check(directory);
+        List<String> faults = checker.check(directory, parent.rulesets);
         faults.forEach(f -> spec.commandLine().getErr().println(PlainText.of(f)));
         if (faults.isEmpty()) {
             spec.commandLine().getOut().println("All rulesets are well.");

@@ -1,8 +1,11 @@
 package org.deckplanreview.cli;
 
 import io.quarkus.picocli.runtime.annotations.TopCommand;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
 /** Without a command, the service. What all commands have in common is said here and inherited. */
@@ -27,6 +30,16 @@ import picocli.CommandLine.ScopeType;
             GenerateCommand.class
         })
 class DeckPlanReviewCommand implements Callable<Integer> {
+    static final String RULESETS = "--rulesets";
+
+    @Option(
+            names = RULESETS,
+            paramLabel = "DIR",
+            scope = ScopeType.INHERIT,
+            description =
+                    "A directory whose rulesets and amendments join those that are built in. Checked the same way.")
+    Optional<Path> rulesets = Optional.empty();
+
     @Override
     public Integer call() {
         return ServeCommand.serve();

@@ -5,6 +5,7 @@ import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.Arrays;
 import java.util.List;
+import org.deckplanreview.review.ReviewServices;
 
 /** Starts the service, or runs one command. */
 @QuarkusMain
@@ -12,8 +13,12 @@ public final class Main {
     private Main() {}
 
     public static void main(String... args) {
-        if (!serves(Arrays.asList(args))) {
+        RulesetsOption rulesets = RulesetsOption.of(Arrays.asList(args));
+        if (!serves(rulesets.others())) {
             openNoPort();
+        }
+        if (!rulesets.others().contains(CheckRulesetsCommand.NAME)) {
+            rulesets.directory().ifPresent(directory -> System.setProperty(ReviewServices.DIRECTORY, directory));
         }
         ApplicationLifecycleManager.setDefaultExitCodeHandler(Main::exit);
         Quarkus.run(CommandLineApplication.class, args);

@@ -5,7 +5,7 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 
 /**
- * Lengths as drawings in feet and inches write them, to the nearest sixteenth of an inch: {@code 5'-6 1/2"},
+ * Lengths as drawings in feet and inches write them, to a sixteenth of an inch: {@code 5'-6 1/2"},
  * {@code 12'-0"}, and below a foot {@code 7 1/4"} (common practice).
  */
 public final class FeetInches {
@@ -19,27 +19,35 @@ public final class FeetInches {
 
     private FeetInches() {}
 
-    /** What lies nearest to 0 without being 0 is written in decimals of an inch. */
+    /** To the nearest sixteenth. */
     public static String of(double inches) {
-        return parts(inches).signum() == 0 && Math.abs(inches) > NOISE_INCH
+        return of(inches, RoundingMode.HALF_UP);
+    }
+
+    /**
+     * To a sixteenth, so that a limit can be rounded to its safe side; what is a whole sixteenth stays. What would become 0
+     * without being 0 is written in decimals of an inch.
+     */
+    public static String of(double inches, RoundingMode rounding) {
+        BigInteger parts = parts(inches, rounding);
+        return parts.signum() == 0 && Math.abs(inches) > NOISE_INCH
                 ? Phrases.of(Measure.of(inches, MeasureUnit.INCH))
-                : fraction(inches);
+                : fraction(parts);
     }
 
-    /** The length that {@link #of} writes in fractions, in inches. */
-    public static double nearest(double inches) {
-        return new BigDecimal(parts(inches)).divide(PARTS).doubleValue();
+    /** The length in inches that {@link #of(double, RoundingMode)} writes in fractions. */
+    public static double rounded(double inches, RoundingMode rounding) {
+        return new BigDecimal(parts(inches, rounding)).divide(PARTS).doubleValue();
     }
 
-    private static BigInteger parts(double inches) {
-        return new BigDecimal(inches)
-                .multiply(PARTS)
-                .setScale(0, RoundingMode.HALF_UP)
-                .toBigInteger();
+    private static BigInteger parts(double inches, RoundingMode rounding) {
+        BigDecimal exact = new BigDecimal(inches).multiply(PARTS);
+        BigDecimal nearest = exact.setScale(0, RoundingMode.HALF_UP);
+        boolean isWhole = Math.abs(exact.subtract(nearest).divide(PARTS).doubleValue()) <= NOISE_INCH;
+        return (isWhole ? nearest : exact.setScale(0, rounding)).toBigInteger();
     }
 
-    private static String fraction(double inches) {
-        BigInteger parts = parts(inches);
+    private static String fraction(BigInteger parts) {
         BigInteger[] feet = parts.abs().divideAndRemainder(PARTS_IN_FOOT);
         BigInteger[] whole = feet[1].divideAndRemainder(PARTS_IN_INCH);
         StringBuilder text = new StringBuilder(parts.signum() < 0 ? "-" : "");

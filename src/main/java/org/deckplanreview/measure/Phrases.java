@@ -29,10 +29,6 @@ public final class Phrases {
         return isInFeetAndInches(shown, system) ? FeetInches.of(shown.value()) : of(shown);
     }
 
-    public static String of(List<Value> values, UnitSystem system) {
-        return values.stream().map(v -> of(v, system)).collect(Collectors.joining(" or "));
-    }
-
     private static boolean isInFeetAndInches(Measure shown, UnitSystem system) {
         return system == UnitSystem.INCH_POUND && shown.unit() == MeasureUnit.INCH;
     }

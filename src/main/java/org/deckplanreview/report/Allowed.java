@@ -10,7 +10,8 @@ import org.deckplanreview.vocabulary.Sense;
  *
  * @param values one but for {@link Sense#ONE_OF}
  * @param unit of numbers
- * @param text for people, where that is not the number with its unit: feet and inches
+ * @param text for people, where that is not the number with its unit: feet and inches, rounded to
+ *     the side that complies
  * @param asWritten as the ruleset writes it, where it is shown in another unit
  */
 public record Allowed(

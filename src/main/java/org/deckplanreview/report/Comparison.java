@@ -38,7 +38,9 @@ record Comparison(Optional<Found> found, Optional<Allowed> allowed) {
                         .<ShownValue>map(ShownValue.Number::new)
                         .or(() -> value.map(v -> shown(v, system))),
                 unit,
-                shown.map(ShownComparison::found).filter(t -> isInFeetAndInches(unit, system)));
+                shown.map(ShownComparison::found)
+                        .or(() -> value.map(v -> Phrases.of(v, system)))
+                        .filter(t -> isInFeetAndInches(unit, system)));
     }
 
     private static Allowed allowed(Finding finding, ShownComparison shown, UnitSystem system) {

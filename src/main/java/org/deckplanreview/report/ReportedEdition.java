@@ -81,9 +81,7 @@ public record ReportedEdition(
                 edition.amendments().stream()
                         .map(applied -> ReportedAmendment.of(applied.amendment(), edition))
                         .toList(),
-                edition.amendments().stream()
-                        .flatMap(applied -> applied.values().stream().map(v -> AmendedValue.of(v, applied.amendment())))
-                        .toList(),
+                AmendedValue.of(edition),
                 edition.bases().stream()
                         .map(b -> new Base(b.title(), b.digest()))
                         .toList(),

@@ -3,8 +3,9 @@ package org.deckplanreview.review;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Catalogue;
@@ -16,9 +17,10 @@ import org.deckplanreview.method.guard.Guards;
 import org.deckplanreview.method.nds2018.Nds2018;
 import org.deckplanreview.method.stair.StairMethods;
 import org.deckplanreview.report.Reports;
+import org.deckplanreview.ruleset.Amending;
+import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadResult;
-import org.deckplanreview.ruleset.RulesetFault;
 import org.deckplanreview.ruleset.RulesetFiles;
 import org.deckplanreview.ruleset.RulesetLoader;
 import org.deckplanreview.ruleset.Rulesets;
@@ -29,6 +31,8 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 /** Puts the review together once, from the rulesets that come with the service. */
 @ApplicationScoped
 public class ReviewServices {
+    /** Names a directory whose rulesets join those that come with the service. */
+    public static final String DIRECTORY = "deckplanreview.rulesets.directory";
 
     /** Every quantity and method of this version. */
     public static Catalogue catalogue() {
@@ -54,15 +58,27 @@ public class ReviewServices {
                 new Reports(catalogue.vocabulary(), serviceVersion));
     }
 
-    /** @throws IllegalStateException naming every fault; the service does not start on rulesets that it cannot trust */
+    /** @throws FaultyRulesets naming every fault; the service does not start on rulesets that it cannot trust */
     public static Rulesets builtIn(Vocabulary vocabulary) {
-        LoadResult result = RulesetLoader.load(RulesetFiles.ofClassPath(), vocabulary);
+        return loaded(vocabulary, Optional.empty());
+    }
+
+    /**
+     * The built-in rulesets with those of a directory, if there is one.
+     *
+     * @throws FaultyRulesets naming every fault
+     */
+    public static Rulesets loaded(Vocabulary vocabulary, Optional<Path> directory) {
+        LoadResult result = RulesetLoader.load(files(directory), vocabulary);
         if (result instanceof LoadResult.Faulty faulty) {
-            throw new IllegalStateException(faulty.faults().stream()
-                    .map(RulesetFault::message)
-                    .collect(Collectors.joining("\n", "The rulesets have faults:\n", "")));
+            throw new FaultyRulesets(directory, faulty.faults());
         }
         return ((LoadResult.Loaded) result).rulesets();
+    }
+
+    static RulesetFiles files(Optional<Path> directory) {
+        RulesetFiles builtIn = RulesetFiles.ofClassPath();
+        return directory.map(RulesetFiles::ofDirectory).map(builtIn::and).orElse(builtIn);
     }
 
     @Produces
@@ -79,17 +95,29 @@ public class ReviewServices {
 
     @Produces
     @Singleton
-    Rulesets rulesets(Vocabulary vocabulary) {
-        return builtIn(vocabulary);
+    Rulesets rulesets(Vocabulary vocabulary, @ConfigProperty(name = DIRECTORY) Optional<Path> directory) {
+        return loaded(vocabulary, directory);
     }
 
     @Produces
     @Singleton
     Editions editions(Rulesets rulesets) {
-        List<Edition> all = rulesets.regions().stream()
-                .flatMap(r -> rulesets.editions(r).stream())
-                .toList();
-        return () -> all;
+        return new Editions() {
+            @Override
+            public List<Edition> all() {
+                return rulesets.all();
+            }
+
+            @Override
+            public List<Amendment> amendments(String region) {
+                return rulesets.amendments(region);
+            }
+
+            @Override
+            public Optional<Amending> edition(String region, String name, List<String> amendments) {
+                return rulesets.edition(region, name, amendments);
+            }
+        };
     }
 
     @Produces
@@ -103,7 +131,7 @@ public class ReviewServices {
 
     @Produces
     @Singleton
-    RulesetChecker checker(Catalogue catalogue) {
-        return new RulesetCheck(catalogue);
+    RulesetChecker checker(Catalogue catalogue, @ConfigProperty(name = DIRECTORY) Optional<Path> configured) {
+        return new RulesetCheck(catalogue, configured);
     }
 }

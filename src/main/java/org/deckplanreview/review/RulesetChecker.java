@@ -9,7 +9,8 @@ public interface RulesetChecker {
     /**
      * The faults, one a line for people, in a stable order; none if all is well.
      *
-     * @param directory of rulesets; the built-in ones if empty
+     * @param directory of rulesets; the built-in ones, with those that the service is configured to add, if empty
+     * @param added a directory whose rulesets join these
      */
-    List<String> check(Optional<Path> directory);
+    List<String> check(Optional<Path> directory, Optional<Path> added);
 }

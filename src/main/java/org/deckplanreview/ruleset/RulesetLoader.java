@@ -47,7 +47,16 @@ public final class RulesetLoader {
     }
 
     private LoadResult load(Vocabulary vocabulary) {
-        List<String> paths = paths();
+        List<String> listed = paths();
+        List<String> paths = listed.stream().distinct().toList();
+        paths.stream()
+                .filter(path -> listed.indexOf(path) != listed.lastIndexOf(path))
+                .forEach(path -> file(path)
+                        .fault(
+                                1,
+                                "'" + path + "'",
+                                "A file of this path is built in already, and what is built in does not change",
+                                "another path, such as an amendment of another name"));
         CsvTables tables = new CsvTables(tables(paths));
         Map<String, Optional<StandardFile>> standards = new TreeMap<>();
         paths.stream()
@@ -137,7 +146,7 @@ public final class RulesetLoader {
 
     private CasesResult cases(Rulesets rulesets) {
         List<CaseFile> cases = new ArrayList<>();
-        for (String path : paths()) {
+        for (String path : paths().stream().distinct().toList()) {
             var place = CASES.matcher(path);
             var amendment = AMENDMENT_CASES.matcher(path);
             if (place.matches()) {

@@ -8,11 +8,14 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.review.Editions;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.review.Reviewer;
 import org.deckplanreview.review.RulesetChecker;
+import org.deckplanreview.ruleset.Amending;
+import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.submission.Fault;
 import org.deckplanreview.submission.Pointer;
@@ -58,7 +61,25 @@ class TestDoubles {
     @Mock
     @Singleton
     Editions editions() {
-        return () -> List.of(ReportBuilder.edition());
+        return new Editions() {
+            @Override
+            public List<Edition> all() {
+                return List.of(ReportBuilder.edition());
+            }
+
+            @Override
+            public List<Amendment> amendments(String region) {
+                return List.of();
+            }
+
+            @Override
+            public Optional<Amending> edition(String region, String name, List<String> amendments) {
+                return all().stream()
+                        .filter(e -> e.region().equals(region) && e.name().equals(name))
+                        .findFirst()
+                        .map(Amending.Amended::new);
+            }
+        };
     }
 
     @Produces
@@ -72,7 +93,7 @@ class TestDoubles {
     @Mock
     @Singleton
     RulesetChecker checker() {
-        return directory -> directory
+        return (directory, added) -> directory
                 .map(d -> List.of(d + ":3: 'atLest' is not known. Accepted: atLeast"))
                 .orElse(List.of());
     }

@@ -54,6 +54,7 @@ public final class Decks {
             timber("beam", 47, 197),
             timber("ledger", 47, 147),
             timber("post", 100, 100)));
+    private LengthUnit units = LengthUnit.MILLIMETRE;
     private final List<GroundLevel> ground = new ArrayList<>();
     private final List<HeavyItem> heavyItems = new ArrayList<>();
     private final List<Beam> beams = new ArrayList<>();
@@ -300,6 +301,7 @@ public final class Decks {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
     }
 
@@ -372,13 +374,19 @@ public final class Decks {
                 overRoom);
     }
 
+    /** As if the document had been written in inches; this builder's lengths stay in mm. */
+    public Decks writtenInInches() {
+        units = LengthUnit.INCH;
+        return this;
+    }
+
     public Submission submission() {
         List<Platform> platforms = new ArrayList<>(List.of(platform("p1")));
         platforms.addAll(others);
         return new Submission(
                 "A-1",
                 Optional.empty(),
-                LengthUnit.MILLIMETRE,
+                units,
                 LocalDate.of(2025, 6, 1),
                 new RulesetChoice("uk-england", Optional.empty()),
                 new Use(occupancy, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems, Optional.empty()),

@@ -7,6 +7,7 @@ import static org.deckplanreview.layout.Decks.line;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.submission.EdgeKind;
+import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Pointer;
@@ -364,6 +365,17 @@ class EdgesTest {
                     assertThat(n.pointer().value()).isEqualTo("/platforms/0/level");
                     assertThat(n.what()).isEqualTo("the finished level of terrace at a point, mm");
                 });
+    }
+
+    @Test
+    void a_document_in_inches_is_asked_for_inches_and_its_undrawn_edges_are_named_in_feet_and_inches() {
+        PlatformLayout p =
+                Decks.rectangle(3048, 3657.6).levelGround(0).writtenInInches().platform();
+
+        assertThat(p.largestDropMm().needs())
+                .extracting(Need::what)
+                .containsExactly("the finished level of terrace at a point, in");
+        assertThat(p.edges().get(1).label()).isEqualTo("edge of terrace from (10'-0\", 0\") to (10'-0\", 12'-0\")");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
+import org.deckplanreview.assessment.TakenRow;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Value;
@@ -51,6 +52,7 @@ public final class FindingBuilder {
     private String sentence = "The guard is as high as it must be.";
     private List<WorkingStep> working = List.of();
     private List<Need> needs = List.of();
+    private List<TakenRow> rows = List.of();
 
     private FindingBuilder(String provision) {
         this.provision = provision;
@@ -161,6 +163,11 @@ public final class FindingBuilder {
         return this;
     }
 
+    public FindingBuilder takes(TakenRow... taken) {
+        rows = List.of(taken);
+        return this;
+    }
+
     public Finding build() {
         Source source =
                 new Source("guarding", "Protection from falling", "2013", "The ministry", Standing.STATUTORY_GUIDANCE);
@@ -174,6 +181,7 @@ public final class FindingBuilder {
                         new Citation(source, "Diagram 3.1", confirmation, CONFIRMED_ON),
                         SubjectKind.EDGES,
                         Condition.ALWAYS,
+                        List.of(),
                         rule,
                         "Raise the guard.",
                         caution,
@@ -192,6 +200,6 @@ public final class FindingBuilder {
                 working,
                 needs,
                 List.of(),
-                List.of());
+                rows);
     }
 }

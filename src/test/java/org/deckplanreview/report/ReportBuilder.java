@@ -57,6 +57,15 @@ public final class ReportBuilder {
         return report("DPR-1", findings);
     }
 
+    /** Of a submission whose lengths are in inches. */
+    public static Report reportInInches(FindingBuilder... findings) {
+        return new Reports(VOCABULARY, VERSION)
+                .of(
+                        assessment("DPR-1", LengthUnit.INCH, findings),
+                        SUBMISSION.getBytes(StandardCharsets.UTF_8),
+                        SUBMISSION);
+    }
+
     public static Report report(String reference, FindingBuilder... findings) {
         return new Reports(VOCABULARY, VERSION)
                 .of(assessment(reference, findings), SUBMISSION.getBytes(StandardCharsets.UTF_8), SUBMISSION);
@@ -92,6 +101,10 @@ public final class ReportBuilder {
     }
 
     public static Assessment assessment(String reference, FindingBuilder... builders) {
+        return assessment(reference, LengthUnit.MILLIMETRE, builders);
+    }
+
+    private static Assessment assessment(String reference, LengthUnit units, FindingBuilder... builders) {
         List<Finding> findings =
                 Arrays.stream(builders).map(FindingBuilder::build).toList();
         Determination outcome = findings.stream()
@@ -100,7 +113,7 @@ public final class ReportBuilder {
                 .min(Determination::compareTo)
                 .orElse(Determination.COMPLIES);
         return new Assessment(
-                new Layout(submission(reference), new Deck(), List.of(), List.of()),
+                new Layout(submission(reference, units), new Deck(), List.of(), List.of()),
                 edition(),
                 findings,
                 List.of("The imposed load is that of a single dwelling."),
@@ -173,11 +186,11 @@ public final class ReportBuilder {
         };
     }
 
-    private static Submission submission(String reference) {
+    private static Submission submission(String reference, LengthUnit units) {
         return new Submission(
                 reference,
                 Optional.of("Terrace behind the mill"),
-                LengthUnit.MILLIMETRE,
+                units,
                 LocalDate.of(2026, 11, 25),
                 new RulesetChoice("shire", Optional.empty()),
                 new Use(

@@ -12,11 +12,13 @@ import java.security.MessageDigest;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import org.deckplanreview.assessment.TakenRow;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
@@ -48,7 +50,25 @@ class ReportJsonTest {
                 finding("b").undetermined(new Need(Pointer.of("/platforms/0/level"), "the level of the boards")),
                 finding("c").fromMemory().compares(new Word("x"), Sense.ONE_OF, new Word("x"), new Word("y")),
                 finding("d").should().compares(new Flag(false), Sense.EQUAL, new Flag(false)),
-                finding("e").notApplicable());
+                finding("e").notApplicable(),
+                finding("f")
+                        .takes(new TakenRow("code.sizes", "depth 5.5 in", "Sizes, Table 1", Confirmation.MEMORY))
+                        .working(List.of(WorkingStep.ofWord("size", "2x6", "Sizes, Table 1", "from section depth"))));
+    }
+
+    @Test
+    void a_step_that_comes_to_a_word_and_a_row_with_its_confirmation_are_told() throws Exception {
+        JsonNode report = JSON.readTree(ReportJson.text(everyForm()));
+        JsonNode finding = report.at("/findings").findParents("provision").stream()
+                .filter(f -> f.at("/provision").asText().equals("f"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(finding.at("/working/0/word").asText()).isEqualTo("2x6");
+        assertThat(finding.at("/working/0").has("value")).isFalse();
+        assertThat(finding.at("/citation/setBy/0/parameter").asText()).isEqualTo("code.sizes, depth 5.5 in");
+        assertThat(finding.at("/citation/setBy/0/confirmed").asText()).isEqualTo("memory");
+        assertThat(finding.at("/citation/setBy/0/reservation").asText()).startsWith("recalled from memory");
     }
 
     @Test

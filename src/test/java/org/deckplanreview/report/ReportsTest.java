@@ -3,8 +3,11 @@ package org.deckplanreview.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.deckplanreview.report.FindingBuilder.finding;
 import static org.deckplanreview.report.ReportBuilder.report;
+import static org.deckplanreview.report.ReportBuilder.reportInInches;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -13,6 +16,7 @@ import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.ruleset.Concern;
 import org.deckplanreview.ruleset.Rule;
+import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
@@ -154,6 +158,78 @@ class ReportsTest {
                 .get(0);
 
         assertThat(finding.found().orElseThrow().value().orElseThrow().text()).startsWith("999.9999");
+    }
+
+    @Test
+    void a_limit_in_inches_is_shown_in_millimetres_beside_what_the_ruleset_writes() {
+        Allowed allowed = report(
+                        finding("a").compares(Measure.mm(914.4), Sense.AT_LEAST, Measure.of(36, MeasureUnit.INCH)))
+                .findings()
+                .get(0)
+                .allowed()
+                .orElseThrow();
+
+        assertThat(allowed.values()).extracting(ShownValue::text).containsExactly("914.4");
+        assertThat(allowed.unit()).contains(MeasureUnit.MILLIMETRE);
+        assertThat(allowed.text()).isEmpty();
+        assertThat(allowed.asWritten()).contains("36 in");
+    }
+
+    @Test
+    void a_report_in_inches_shows_a_limit_in_millimetres_in_inches() {
+        Report report = reportInInches(finding("a").compares(Measure.mm(1200), Sense.AT_LEAST, Measure.mm(1100)));
+        ReportedFinding finding = report.findings().get(0);
+
+        assertThat(report.units()).contains(LengthUnit.INCH);
+        assertThat(finding.found().orElseThrow().value()).contains(new ShownValue.Number(new BigDecimal("47.2441")));
+        assertThat(finding.found().orElseThrow().unit()).contains(MeasureUnit.INCH);
+        assertThat(finding.found().orElseThrow().text()).contains("3'-11 1/4\"");
+        assertThat(finding.allowed().orElseThrow().unit()).contains(MeasureUnit.INCH);
+        assertThat(finding.allowed().orElseThrow().text()).contains("3'-7 5/16\"");
+        assertThat(finding.allowed().orElseThrow().asWritten()).contains("1100 mm");
+    }
+
+    @Test
+    void a_report_in_inches_shows_a_limit_in_inches_as_the_ruleset_writes_it() {
+        Allowed allowed = reportInInches(
+                        finding("a").compares(Measure.mm(914.4), Sense.AT_LEAST, Measure.of(36, MeasureUnit.INCH)))
+                .findings()
+                .get(0)
+                .allowed()
+                .orElseThrow();
+
+        assertThat(allowed.values()).extracting(ShownValue::text).containsExactly("36");
+        assertThat(allowed.text()).contains("3'-0\"");
+        assertThat(allowed.asWritten()).isEmpty();
+    }
+
+    @Test
+    void a_report_in_millimetres_names_no_unit_and_a_step_in_metric_units_has_no_text_there() {
+        Report report = report(finding("a").working(steps()));
+
+        assertThat(report.units()).isEmpty();
+        assertThat(report.findings().get(0).working())
+                .extracting(ReportedStep::text)
+                .containsOnly(Optional.empty());
+    }
+
+    @Test
+    void a_report_in_inches_tells_each_step_in_inch_pound_units_beside_those_of_its_equation() {
+        assertThat(reportInInches(finding("a").working(steps()))
+                        .findings()
+                        .get(0)
+                        .working())
+                .extracting(s -> s.value().orElseThrow() + " " + s.unit().symbol() + ": "
+                        + s.text().orElse("the same"))
+                .containsExactly("914.4 mm: 3'-0\"", "24 N/mm2: 3480.91 psi", "1.3 1: the same");
+    }
+
+    private static List<WorkingStep> steps() {
+        Working working = new Working();
+        working.given("l", 914.4, MeasureUnit.MILLIMETRE, "span", "");
+        working.given("f", 24, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE, "strength", "");
+        working.given("γ", 1.3, MeasureUnit.RATIO, "partial factor", "");
+        return working.steps();
     }
 
     @Test

@@ -54,12 +54,14 @@ class EquilibriumTest {
             "C24", new Material(11000, 690, 420),
             "D30", new Material(11000, 690, 640)));
 
-    /** The samples that are complete, the L-shaped one with its planter among them, and drawn decks. */
+    /** The samples that are complete and graded by strength class, the L-shaped one with its planter among them, and drawn decks. */
     @Provide
     Arbitrary<Submission> decks() {
         List<Submission> samples = BuiltIn.samples().stream()
                 .filter(s -> !s.endsWith("first-sketch.json"))
                 .map(s -> BuiltIn.submission(BuiltIn.read(s)))
+                .filter(s ->
+                        s.timbers().stream().allMatch(t -> t.strengthClass().isPresent()))
                 .toList();
         return Arbitraries.oneOf(Arbitraries.of(samples), DrawnDeck.any().map(DrawnDeck::submission));
     }

@@ -76,7 +76,7 @@ class RulesetCasesTest {
                 advice: Give the frame a fall.
             """;
 
-    private final RulesetChecker checker = new RulesetCheck(BuiltIn.CATALOGUE);
+    private final RulesetChecker checker = new RulesetCheck(BuiltIn.CATALOGUE, Optional.empty());
 
     @TempDir
     Path folder;
@@ -106,7 +106,7 @@ class RulesetCasesTest {
     }
 
     private List<String> faults() {
-        return checker.check(Optional.of(rulesets));
+        return checker.check(Optional.of(rulesets), Optional.empty());
     }
 
     private List<String> faultsWith(String old, String replacement) throws IOException {
@@ -117,12 +117,12 @@ class RulesetCasesTest {
 
     @Test
     void the_rulesets_that_come_with_the_service_and_all_their_cases_are_faultless() {
-        assertThat(checker.check(Optional.empty())).isEmpty();
+        assertThat(checker.check(Optional.empty(), Optional.empty())).isEmpty();
     }
 
     @Test
     void the_directory_of_rulesets_is_what_comes_with_the_service() {
-        assertThat(checker.check(Optional.of(RULESETS))).isEmpty();
+        assertThat(checker.check(Optional.of(RULESETS), Optional.empty())).isEmpty();
     }
 
     @Test
@@ -132,7 +132,7 @@ class RulesetCasesTest {
 
     @Test
     void a_directory_without_an_edition_is_not_well() throws IOException {
-        assertThat(checker.check(Optional.of(Files.createDirectory(folder.resolve("empty")))))
+        assertThat(checker.check(Optional.of(Files.createDirectory(folder.resolve("empty"))), Optional.empty()))
                 .singleElement()
                 .satisfies(fault -> assertThat(fault).contains("nothing to check", "<region>/<edition>.yaml"));
     }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.deckplanreview.vocabulary.Vocabulary;
 
 /** The good rulesets of the test resources with changes to their text. */
 public final class EditedFiles implements RulesetFiles {
@@ -22,13 +23,24 @@ public final class EditedFiles implements RulesetFiles {
     static final String CASES = "testland/cases/2024/guard.yaml";
 
     private final SortedMap<String, byte[]> contents;
+    private final Vocabulary vocabulary;
 
-    private EditedFiles(SortedMap<String, byte[]> contents) {
+    private EditedFiles(SortedMap<String, byte[]> contents, Vocabulary vocabulary) {
         this.contents = contents;
+        this.vocabulary = vocabulary;
     }
 
     public static EditedFiles good() {
-        RulesetFiles directory = RulesetFiles.ofDirectory(Path.of("src/test/resources/rulesets-for-tests"));
+        return of("rulesets-for-tests", TestVocabulary.SMALL);
+    }
+
+    /** Those with look-up tables. */
+    static EditedFiles tables() {
+        return of("tables-for-tests", TableVocabulary.SMALL);
+    }
+
+    private static EditedFiles of(String resource, Vocabulary vocabulary) {
+        RulesetFiles directory = RulesetFiles.ofDirectory(Path.of("src/test/resources", resource));
         SortedMap<String, byte[]> contents = new TreeMap<>();
         try {
             for (String path : directory.list()) {
@@ -39,7 +51,7 @@ public final class EditedFiles implements RulesetFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new EditedFiles(contents);
+        return new EditedFiles(contents, vocabulary);
     }
 
     String text(String path) {
@@ -60,13 +72,13 @@ public final class EditedFiles implements RulesetFiles {
     EditedFiles with(String path, byte[] bytes) {
         SortedMap<String, byte[]> changed = new TreeMap<>(contents);
         changed.put(path, bytes);
-        return new EditedFiles(changed);
+        return new EditedFiles(changed, vocabulary);
     }
 
     EditedFiles without(String path) {
         SortedMap<String, byte[]> changed = new TreeMap<>(contents);
         changed.remove(path);
-        return new EditedFiles(changed);
+        return new EditedFiles(changed, vocabulary);
     }
 
     /** The line, from 1, of the text's first occurrence. */
@@ -95,7 +107,7 @@ public final class EditedFiles implements RulesetFiles {
     }
 
     LoadResult load() {
-        return RulesetLoader.load(this, TestVocabulary.SMALL);
+        return RulesetLoader.load(this, vocabulary);
     }
 
     public Rulesets loaded() {

@@ -17,6 +17,7 @@ class MutatedRulesetsTest {
     private static final EditedFiles GOOD = EditedFiles.good();
     private static final List<String> PATHS =
             List.of(EditedFiles.EDITION, EditedFiles.EN338, EditedFiles.EN1995, EditedFiles.CASES);
+    private static final EditedFiles TABLES = EditedFiles.tables();
     private static final Rulesets RULESETS = GOOD.loaded();
 
     /**
@@ -35,6 +36,15 @@ class MutatedRulesetsTest {
 
     @Provide
     Arbitrary<Mutation> mutations() {
+        return mutationsOf(PATHS);
+    }
+
+    @Provide
+    Arbitrary<Mutation> mutationsOfTables() {
+        return mutationsOf(TABLES.list());
+    }
+
+    private static Arbitrary<Mutation> mutationsOf(List<String> paths) {
         Arbitrary<String> snippets = Arbitraries.of(
                 "",
                 " ",
@@ -76,12 +86,17 @@ class MutatedRulesetsTest {
                 "~",
                 "mm",
                 "when: {}",
+                ",",
+                ",,",
+                "NP",
+                "9-11",
+                "\r\n",
                 "cite: {}",
                 "\ufeff");
         Arbitrary<String> inserts =
                 Arbitraries.oneOf(snippets, Arbitraries.strings().ofMaxLength(8));
         return Combinators.combine(
-                        Arbitraries.of(PATHS),
+                        Arbitraries.of(paths),
                         Arbitraries.integers().between(0, 9999),
                         Arbitraries.oneOf(
                                 Arbitraries.integers().between(0, 6),
@@ -99,6 +114,22 @@ class MutatedRulesetsTest {
         if (RulesetLoader.readCases(mutated, RULESETS) instanceof CasesResult.Faulty faulty) {
             assertTold(faulty.faults(), mutated);
         }
+    }
+
+    @Property(tries = 400)
+    void mutated_tables_load_or_are_faulty(
+            @ForAll("mutationsOfTables") Mutation first, @ForAll("mutationsOfTables") Mutation second) {
+        EditedFiles mutated = second.apply(first.apply(TABLES));
+        if (mutated.load() instanceof LoadResult.Faulty faulty) {
+            assertTold(faulty.faults(), mutated);
+        }
+    }
+
+    @Property(tries = 100)
+    void any_bytes_of_a_table_load_or_are_faulty(@ForAll byte[] bytes) {
+        EditedFiles mutated = TABLES.with("testland/tables/beams.csv", bytes);
+        assertThat(mutated.load()).isInstanceOf(LoadResult.Faulty.class);
+        assertTold(mutated.faults(), mutated);
     }
 
     @Property(tries = 100)

@@ -169,7 +169,7 @@ class RulesetFaultsTest {
         assertThat(fault.file()).isEqualTo(EN1995);
         assertThat(fault.line()).isEqualTo(GOOD.lineOf(EN1995, "  contactLength:"));
         assertThat(fault.found()).isEqualTo("'30 kN'");
-        assertThat(fault.accepted()).isEqualTo("a number in mm, m, km, in");
+        assertThat(fault.accepted()).isEqualTo("a number in mm, m, km, in, ft, mi");
     }
 
     @Test

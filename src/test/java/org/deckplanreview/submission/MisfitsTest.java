@@ -299,6 +299,41 @@ class MisfitsTest {
         }
 
         @Test
+        void platforms_lie_over_each_other_only_with_room_to_stand_between() {
+            assertThat(stacked(2400).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(stacked(-600).read()).isInstanceOf(ReadResult.Read.class);
+            assertThat(only(stacked(2399)).detail()).isEqualTo("The platform overlaps /platforms/0");
+            assertThat(only(stacked(2400).without("/platforms/1/level")).detail())
+                    .isEqualTo("The platform overlaps /platforms/0");
+        }
+
+        @Test
+        void what_lies_on_either_of_two_platforms_lies_on_none() {
+            SampleDeck item = stacked(3600)
+                    .withHeavyItem("T", "planter", "3 kN", SampleDeck.points(500, 500, 1500, 500, 1500, 1500));
+            assertThat(only(item))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/use/heavyItems/0/outline"),
+                            "The heavy item may stand on any of the platforms that lie over each other there",
+                            "an area within the outline of one platform alone"));
+            assertThat(only(stacked(3600).withMeasuredLevel(1000, 1000, 890)))
+                    .isEqualTo(new Fault(
+                            Pointer.of("/siteMeasurements/levels/0/at"),
+                            "The level may be of any of the platforms that lie over each other there",
+                            "a place within the outline of one platform alone"));
+            assertThat(stacked(3600).withMeasuredLevel(3000, 1000, 890).read()).isInstanceOf(ReadResult.Read.class);
+        }
+
+        /** The deck at 900 with another platform over its corner, or under it. */
+        private SampleDeck stacked(double level) {
+            return SampleDeck.complete()
+                    .withJson(
+                            "/platforms/-",
+                            "{\"id\": \"other\", \"outline\": [[0, 0], [2000, 0], [2000, 2000], [0, 2000]],"
+                                    + " \"level\": {\"at\": [0, 0], \"z\": " + level + "}}");
+        }
+
+        @Test
         void a_heavy_item_stands_on_one_platform_with_its_whole_area() {
             assertThat(heavyItem(3800).read()).isInstanceOf(ReadResult.Read.class);
             assertThat(heavyItem(3810).read()).isInstanceOf(ReadResult.Read.class);

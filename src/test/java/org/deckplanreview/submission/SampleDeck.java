@@ -49,6 +49,7 @@ public final class SampleDeck {
                 .withMeasuredLevel(0, 3600, 900)
                 .withHeavyItem("SPA", "spa-bath", "9 kN", points(2000, 1000, 4000, 1000, 4000, 3000, 2000, 3000))
                 .with("/ruleset/edition", "2024")
+                .withJson("/ruleset/amendments", "[\"office-stiffer-decks\"]")
                 .with("/use/imposedLoad", "1.5 kN/m2")
                 .with("/use/concentratedLoad", "2 kN")
                 .with("/site/windPressure", "0.8 kN/m2")

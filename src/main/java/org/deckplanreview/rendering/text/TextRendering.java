@@ -126,7 +126,7 @@ public final class TextRendering {
                     "-",
                     capital(value.what())
                             + value.provision().map(p -> " (" + p + ")").orElse("") + ": "
-                            + value.strictness().word());
+                            + value.strictness());
             value.was().ifPresent(side -> page.entry(INDENT, NAME, "Was", side(side)));
             page.entry(INDENT, NAME, "Is", value.is().map(TextRendering::side).orElse("withdrawn"));
             page.entry(INDENT, NAME, "Set by", value.setBy());
@@ -134,7 +134,7 @@ public final class TextRendering {
     }
 
     private static String side(AmendedValue.Side side) {
-        return side.value() + "; " + side.source() + " (" + side.standing().word() + ")"
+        return side.value() + "; " + side.source() + " (" + side.standing() + ")"
                 + side.reservation().map(r -> "; " + r).orElse("");
     }
 

@@ -403,7 +403,7 @@ public final class PaperDeck {
 
         @Override
         public Derived<Double> imposedKNPerM2(int platformIndex) {
-            throw new AssertionError("Not written down");
+            return Derived.known(1.5);
         }
 
         @Override

@@ -3,6 +3,7 @@ package org.deckplanreview.rendering.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.deckplanreview.report.FindingBuilder.finding;
 import static org.deckplanreview.report.ReportBuilder.report;
+import static org.deckplanreview.report.ReportBuilder.reportInInches;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.deckplanreview.assessment.TakenRow;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Working;
@@ -18,6 +20,7 @@ import org.deckplanreview.report.FindingBuilder;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.ruleset.Concern;
+import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
@@ -170,6 +173,35 @@ class TextRenderingTest {
     }
 
     @Test
+    void in_inches_a_step_tells_its_length_in_feet_and_inches_too() {
+        assertThat(TextRendering.render(
+                        reportInInches(finding("a").utilisation(0.9).working(step("l"))), WorkingShown.ALL))
+                .contains("l = 1 mm (1/16\")");
+    }
+
+    @Test
+    void in_inches_found_and_allowed_are_in_feet_and_inches_beside_what_the_ruleset_writes() {
+        assertThat(TextRendering.render(
+                        reportInInches(finding("a")
+                                .doesNotComply()
+                                .compares(Measure.mm(1000), Sense.AT_LEAST, Measure.mm(1100))),
+                        WorkingShown.NONE))
+                .containsPattern("Found +.* 3'-3 3/8\"")
+                .containsPattern("Allowed +at least 3'-7 5/16\" \\(1100 mm\\)");
+    }
+
+    @Test
+    void a_length_is_not_broken_before_its_fraction() {
+        String words = ("word ".repeat(14) + "12'-10 15/16\" ").repeat(3);
+        Page page = new Page();
+        page.paragraph(0, words);
+
+        assertThat(page.text().lines())
+                .noneMatch(line -> line.endsWith("12'-10"))
+                .allMatch(l -> l.length() <= 80);
+    }
+
+    @Test
     void one_other_alike_is_told_in_the_singular() {
         assertThat(TextRendering.render(report(finding("a").also("edge 2", "/e")), WorkingShown.NONE))
                 .containsPattern("edge 1 of the terrace\\s+and\\s+1\\s+other\\s+alike");
@@ -211,6 +243,21 @@ class TextRenderingTest {
                 .contains("(c, shall): edge 1 of the terrace\n")
                 .containsOnlyOnce("- kmod: source of kmod\n")
                 .doesNotContain("- gammaM");
+    }
+
+    @Test
+    void rows_of_a_look_up_that_were_recalled_are_listed_and_a_step_may_be_a_word() {
+        Report report = report(finding("a")
+                .takes(
+                        new TakenRow("irc.joists", "size 2x6", "Code, Table 6", Confirmation.MEMORY),
+                        new TakenRow("irc.sizes", "depth 5.5 in", "Sizes, Table 1", Confirmation.PAGE))
+                .working(List.of(WorkingStep.ofWord("size", "2x6", "Sizes, Table 1", "from section depth 5.5 in"))));
+
+        assertThat(TextRendering.render(report, WorkingShown.ALL))
+                .contains("(a, shall): edge 1 of the terrace *\n")
+                .contains("size = 2x6 [from section depth 5.5 in; Sizes, Table 1]\n")
+                .contains("- irc.joists, size 2x6: Code, Table 6\n")
+                .doesNotContain("irc.sizes");
     }
 
     private static List<WorkingStep> step(String symbol) {

@@ -1,0 +1,22 @@
+package org.deckplanreview.review;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.deckplanreview.ruleset.RulesetFault;
+
+/** Rulesets that cannot be trusted. The message names every fault, one a line. */
+public final class FaultyRulesets extends IllegalStateException {
+    FaultyRulesets(Optional<Path> directory, List<RulesetFault> faults) {
+        super(faults.stream()
+                .map(RulesetFault::message)
+                .collect(Collectors.joining(
+                        "\n",
+                        "The rulesets"
+                                + directory
+                                        .map(d -> ", with those in " + d + ",")
+                                        .orElse("") + " have faults:\n",
+                        "")));
+    }
+}
