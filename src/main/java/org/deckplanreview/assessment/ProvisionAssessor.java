@@ -113,9 +113,6 @@ final class ProvisionAssessor {
     /** Where a design is beyond what a provision covers, it is neither said to comply nor not to. */
     private Result withinReach(Provision provision, Subject subject) {
         Result result = result(provision.rule(), subject);
-        if (result.determination() == Determination.NOT_APPLICABLE) {
-            return result;
-        }
         List<Need> needs = new ArrayList<>();
         for (Reach reach : provision.scope()) {
             for (Reach.Beyond beyond : reach.beyond()) {
@@ -131,7 +128,9 @@ final class ProvisionAssessor {
                 needs.addAll(isBeyond.needs());
             }
         }
-        return needs.isEmpty() ? result : result.uncovered(needs);
+        return needs.isEmpty() || result.determination() == Determination.NOT_APPLICABLE
+                ? result
+                : result.uncovered(needs);
     }
 
     /** What rows beside the one that counts decide already. */

@@ -375,7 +375,7 @@ sealed interface TableEntry {
                     : new NotHeld(safe, favourable, reason + " (" + table.source() + ").", way());
         }
 
-        /** Whether a row lies beside the wanted one on its safe side, or on the other side of what was found. */
+        /** Whether a row is the wanted one or lies beside it, on its safe side or on the other; of values between rows, beside them. */
         private boolean isBeside(LookUpTable.Row row, Map<String, Value> wanted, boolean onSafeSide) {
             return rule.keys().stream().allMatch(key -> {
                 Value cell = row.cells().get(key.column());
@@ -383,7 +383,11 @@ sealed interface TableEntry {
                     return isSame(cell, wanted.get(key.column()));
                 }
                 boolean isUp = (direct.match() == TableKey.Match.UP) == onSafeSide;
-                Measure from = onSafeSide ? (Measure) wanted.get(key.column()) : entered.get(key.column());
+                boolean isBetween = rule.interpolation()
+                        .filter(i -> i.column().equals(key.column()))
+                        .isPresent();
+                Measure from =
+                        isBetween && !onSafeSide ? entered.get(key.column()) : (Measure) wanted.get(key.column());
                 return (isUp ? Sense.AT_LEAST : Sense.AT_MOST).holds(((Measure) cell).value(), from.value());
             });
         }
