@@ -124,9 +124,7 @@ public final class TextRendering {
                     0,
                     2,
                     "-",
-                    capital(value.what())
-                            + value.provision().map(p -> " (" + p + ")").orElse("") + ": "
-                            + value.strictness());
+                    value.what() + value.provision().map(p -> " (" + p + ")").orElse("") + ": " + value.strictness());
             value.was().ifPresent(side -> page.entry(INDENT, NAME, "Was", side(side)));
             page.entry(INDENT, NAME, "Is", value.is().map(TextRendering::side).orElse("withdrawn"));
             page.entry(INDENT, NAME, "Set by", value.setBy());
@@ -136,10 +134,6 @@ public final class TextRendering {
     private static String side(AmendedValue.Side side) {
         return side.value() + "; " + side.source() + " (" + side.standing() + ")"
                 + side.reservation().map(r -> "; " + r).orElse("");
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private void counts() {
