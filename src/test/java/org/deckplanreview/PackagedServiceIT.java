@@ -193,6 +193,8 @@ class PackagedServiceIT {
     @ParameterizedTest
     @CsvSource({
         "/rulesets, uk-scotland",
+        "/rulesets/uk-england, House rules of a design office",
+        "/rulesets/uk-england/2024?amendment=office-stiffer-decks, amendments/office-stiffer-decks.yaml",
         "/rulesets/uk-scotland/2024, guard.height",
         "/vocabulary, en1995.bending",
         "/schemas/submission-1.json, draft-07",

@@ -103,6 +103,37 @@ class ServiceTest {
                 .body(containsString("Bächlein"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"plan, Plan of the frame", "section, Section A–A", "members, Members in bending"})
+    void a_drawing_is_svg_for_whoever_asks_for_it(String drawing, String title) {
+        given().contentType(ContentType.JSON)
+                .accept("image/svg+xml")
+                .queryParam("drawing", drawing)
+                .body(SUBMISSION)
+                .post("/reviews")
+                .then()
+                .statusCode(200)
+                .contentType("image/svg+xml;charset=UTF-8")
+                .body(startsWith("<svg"))
+                .body(containsString(title))
+                .body(containsString("Bächlein"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"elevation, 1", "plan, 2", "plan, 0", "plan, x"})
+    void another_drawing_is_a_problem(String drawing, String sheet) {
+        isProblem(
+                given().contentType(ContentType.JSON)
+                        .accept("image/svg+xml")
+                        .queryParam("drawing", drawing)
+                        .queryParam("sheet", sheet)
+                        .body(SUBMISSION)
+                        .post("/reviews")
+                        .then(),
+                400,
+                "bad-request");
+    }
+
     @Test
     void the_same_submission_gets_the_same_bytes() {
         assertThat(post(SUBMISSION).extract().asByteArray())

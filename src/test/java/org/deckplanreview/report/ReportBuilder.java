@@ -11,6 +11,7 @@ import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.layout.Deck;
+import org.deckplanreview.layout.Decks;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.loadpath.LoadModel;
 import org.deckplanreview.loadpath.LoadPath;
@@ -126,6 +127,12 @@ public final class ReportBuilder {
                 findings,
                 List.of("The imposed load is that of a single dwelling."),
                 outcome);
+    }
+
+    /** Of a bare platform, 3000 by 2400 mm, on which nothing is found. */
+    public static Assessment drawnAssessment() {
+        Layout layout = Decks.rectangle(3000, 2400).layout();
+        return new Assessment(layout, unloaded(layout), edition(), List.of(), List.of(), Determination.COMPLIES);
     }
 
     private static LoadPath unloaded(Layout layout) {

@@ -3,7 +3,8 @@ package org.deckplanreview.rendering.drawing;
 import java.util.List;
 
 /**
- * Widths of text that no font of the stack exceeds: advance widths of the widest of them, in thousandths of the font's size.
+ * Widths of text that no font of the stack exceeds: for each character the advance width in the widest of them, in thousandths
+ * of the font's size.
  */
 final class TextWidths {
 
@@ -24,8 +25,8 @@ final class TextWidths {
     /** From blank to tilde. */
     private static final int[] ASCII = {
         318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636, 636, 636, 636,
-        636, 636, 636, 636, 337, 337, 838, 838, 838, 531, 1000, 684, 686, 698, 770, 632, 575, 775, 752, 295, 295, 656,
-        557, 863, 748, 787, 603, 787, 695, 635, 611, 732, 684, 989, 685, 611, 685, 390, 337, 390, 838, 500, 500, 613,
+        636, 636, 636, 636, 337, 337, 838, 838, 838, 556, 1015, 684, 686, 722, 770, 667, 611, 778, 752, 295, 500, 667,
+        557, 863, 748, 787, 667, 787, 722, 667, 611, 732, 684, 989, 685, 667, 685, 390, 337, 390, 838, 556, 500, 613,
         635, 550, 635, 615, 352, 635, 634, 278, 278, 579, 278, 974, 634, 612, 635, 635, 411, 521, 392, 634, 592, 818,
         592, 592, 525, 636, 337, 636, 838
     };
