@@ -5,6 +5,7 @@ import jakarta.ws.rs.NotAcceptableException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Request;
@@ -13,6 +14,8 @@ import jakarta.ws.rs.core.Variant;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.rendering.drawing.DrawnDeck;
 import org.deckplanreview.rendering.json.JsonRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
@@ -25,6 +28,7 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -37,7 +41,7 @@ public class ReviewResource {
 
     /** The first one for whoever takes any. */
     private static final List<Variant> FORMS = Variant.mediaTypes(
-                    MediaType.APPLICATION_JSON_TYPE, MediaType.TEXT_PLAIN_TYPE)
+                    MediaType.APPLICATION_JSON_TYPE, MediaType.TEXT_PLAIN_TYPE, MediaTypes.SVG_TYPE)
             .build();
 
     private static final String DESCRIPTION =
@@ -69,7 +73,7 @@ public class ReviewResource {
 
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN})
+    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN, MediaTypes.SVG})
     @Operation(operationId = "review", summary = "Review a deck submission", description = DESCRIPTION)
     @RequestBody(
             required = true,
@@ -91,11 +95,12 @@ public class ReviewResource {
                                 @Schema(
                                         type = SchemaType.OBJECT,
                                         description = "A report, see /schemas/report-1.json.")),
-                @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING))
+                @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = MediaTypes.SVG, schema = @Schema(type = SchemaType.STRING))
             })
     @APIResponse(
             responseCode = "400",
-            description = "Not JSON.",
+            description = "Not JSON, or no such drawing.",
             content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
     @APIResponse(
             responseCode = "404",
@@ -117,7 +122,22 @@ public class ReviewResource {
             responseCode = "422",
             description = "Not a valid submission; every fault is listed.",
             content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
-    public Response review(InputStream body, @Context Request request) throws IOException {
+    public Response review(
+            InputStream body,
+            @Context Request request,
+            @Parameter(
+                            description =
+                                    "With image/svg+xml: the drawing, one of plan, section and members; the plan if left out.",
+                            schema = @Schema(enumeration = {"plan", "section", "members"}))
+                    @QueryParam("drawing")
+                    Optional<String> drawing,
+            @Parameter(
+                            description =
+                                    "With image/svg+xml: the sheet of that drawing, from 1; the first if left out.",
+                            schema = @Schema(type = SchemaType.INTEGER))
+                    @QueryParam("sheet")
+                    Optional<String> sheet)
+            throws IOException {
         Variant form = request.selectVariant(FORMS);
         if (form == null) {
             throw new NotAcceptableException();
@@ -127,9 +147,13 @@ public class ReviewResource {
             return limit.problem().response();
         }
         ReviewResult result = reviewer.review(submission);
-        return result instanceof ReviewResult.Reviewed reviewed
-                ? rendered(reviewed.report(), form)
-                : Problem.of(result).response();
+        if (!(result instanceof ReviewResult.Reviewed reviewed)) {
+            return Problem.of(result).response();
+        }
+        return form.getMediaType().isCompatible(MediaTypes.SVG_TYPE)
+                ? DrawingChoice.of(drawing, sheet, DrawnDeck.of(reviewed.assessment(), reviewed.report()))
+                        .response()
+                : rendered(reviewed.report(), form);
     }
 
     private static Response rendered(Report report, Variant form) {

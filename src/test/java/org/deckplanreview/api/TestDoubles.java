@@ -1,6 +1,7 @@
 package org.deckplanreview.api;
 
 import static org.deckplanreview.report.FindingBuilder.finding;
+import static org.deckplanreview.report.ReportBuilder.assessment;
 import static org.deckplanreview.report.ReportBuilder.report;
 
 import io.quarkus.test.Mock;
@@ -53,7 +54,10 @@ class TestDoubles {
                 new ReviewResult.UnknownRuleset(
                         "There is no ruleset of 'atlantis'", "shire", Pointer.of("/ruleset/region"));
             case "{\"is\":\"failing\"}" -> throw new IllegalStateException("secret of the house");
-            default -> new ReviewResult.Reviewed(report("Bächlein", finding("a").doesNotComply()));
+            default ->
+                new ReviewResult.Reviewed(
+                        report("Bächlein", finding("a").doesNotComply()),
+                        assessment("Bächlein", finding("a").doesNotComply()));
         };
     }
 
