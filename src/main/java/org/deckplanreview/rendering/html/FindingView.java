@@ -17,6 +17,7 @@ import org.deckplanreview.report.ReportedFinding;
  * @param style of the determination
  * @param isOpen whether there is something to do about it
  * @param facts what was found and allowed, and where that stands
+ * @param values where those come from that the working uses
  */
 public record FindingView(
         int number,
@@ -29,7 +30,8 @@ public record FindingView(
         String sentence,
         Optional<String> advice,
         List<Fact> facts,
-        List<StepView> working) {
+        List<StepView> working,
+        List<String> values) {
 
     /** A name and its words. */
     public record Fact(String name, List<String> texts) {}
@@ -51,7 +53,13 @@ public record FindingView(
                 finding.sentence(),
                 finding.advice(),
                 facts(finding),
-                finding.working().stream().map(s -> StepView.of(s, form)).toList());
+                finding.working().stream().map(s -> StepView.of(s, form)).toList(),
+                finding.citation().setBy().stream().map(FindingView::setBy).toList());
+    }
+
+    /** A look-up has values and no steps. */
+    public boolean hasWorking() {
+        return !working.isEmpty() || !values.isEmpty();
     }
 
     static String style(Determination determination) {
@@ -90,11 +98,6 @@ public record FindingView(
                             .toList()));
         }
         facts.add(new Fact("Source", source(finding)));
-        List<String> values =
-                finding.citation().setBy().stream().map(FindingView::setBy).toList();
-        if (!values.isEmpty()) {
-            facts.add(new Fact("Values from", values));
-        }
         return List.copyOf(facts);
     }
 
@@ -107,6 +110,6 @@ public record FindingView(
     private static String setBy(ReportedCitation.SetBy value) {
         return value.parameter() + ": " + value.source()
                 + value.confirmed().map(c -> "; confirmed by " + c.word()).orElse("")
-                + value.reservation().map(r -> "; " + r).orElse("");
+                + value.reservation().map(r -> "; recalled from memory").orElse("");
     }
 }

@@ -156,6 +156,11 @@ public final class ReportPage {
         return sheets(Stream.of(DrawingKind.MEMBERS));
     }
 
+    /** All drawings. */
+    public List<SheetView> sheets() {
+        return Stream.concat(planAndSections().stream(), members().stream()).toList();
+    }
+
     private List<SheetView> sheets(Stream<DrawingKind> kinds) {
         return kinds.map(k -> Drawings.of(k, deck))
                 .flatMap(List::stream)

@@ -23,8 +23,9 @@ import org.deckplanreview.submission.PlanPoint;
  *
  * @param texts before the tables
  * @param items a list after the tables
+ * @param isOrdered whether its order counts
  */
-public record SchedulePart(String title, List<String> texts, List<PageTable> tables, List<String> items) {
+public record SchedulePart(String title, List<String> texts, List<PageTable> tables, List<String> items, boolean isOrdered) {
 
     static List<SchedulePart> of(SiteSchedule schedule, UnitSystem units) {
         return new Writer(schedule, SiteFigures.of(units)).parts();
@@ -53,14 +54,14 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
         }
 
         private SchedulePart orderOfWork() {
-            List<List<String>> rows = new ArrayList<>();
-            schedule.orderOfWork()
-                    .forEach(s -> rows.add(List.of("" + (rows.size() + 1), s.step(), s.hold() ? "hold: check first" : "")));
             return new SchedulePart(
                     "Order of work",
+                    List.of("Where a step says hold, work stops until it is checked."),
                     List.of(),
-                    tables(List.of("Step", "Work", "Hold point"), "Order of work", rows),
-                    List.of());
+                    schedule.orderOfWork().stream()
+                            .map(s -> (s.hold() ? "HOLD: " : "") + s.step())
+                            .toList(),
+                    true);
         }
 
         private SchedulePart settingOut(PlatformSchedule platform) {
@@ -102,7 +103,8 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
                     List.of("Datum at " + point(platform.datum()) + "; baseline from there to "
                             + point(platform.baselineEnd()) + ". All figures in " + figures.unit() + "."),
                     tables,
-                    List.of());
+                    List.of(),
+                    false);
         }
 
         private String point(PlanPoint p) {
@@ -151,7 +153,7 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
                     "Longer than any stock: joint over a support or order to length, " + figures.unit(),
                     lines(o ->
                             o.overlong().stream().map(p -> new Line(o, o.label(), p.member(), p.count(), p.lengthMm())))));
-            return new SchedulePart("Timber", List.of(), tables, List.of());
+            return new SchedulePart("Timber", List.of(), tables, List.of(), false);
         }
 
         private List<String> order(TimberOrder order) {
@@ -202,7 +204,7 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
                     schedule.platforms().stream()
                             .map(p -> List.of(p.label(), figures.area(p.membraneAreaM2())))
                             .toList()));
-            return new SchedulePart("Concrete, boards, cut ends, membrane", List.of(), tables, List.of());
+            return new SchedulePart("Concrete, boards, cut ends, membrane", List.of(), tables, List.of(), false);
         }
 
         private List<String> boards(BoardCount boards) {
@@ -233,7 +235,7 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
             schedule.needs()
                     .forEach(n -> items.add("What shows as " + UNKNOWN + " or is left out follows once this is given: "
                             + n.what() + ": " + n.pointer().value()));
-            return new SchedulePart("How to read the schedule", List.of(), List.of(), items);
+            return new SchedulePart("How to read the schedule", List.of(), List.of(), items, false);
         }
 
         private String length(Derived<Double> mm) {

@@ -17,7 +17,7 @@ public record SheetView(String name, String title, String size, RawString svg) {
     private static final Pattern FONTS = Pattern.compile("font-family=\"[^\"]*\"");
 
     /** Kept free below the sheet's frame for the footer of the page. */
-    private static final int FOOTER_MM = 8;
+    private static final int FOOTER_MM = 9;
 
     static SheetView of(Drawing drawing, Form form) {
         Matcher root = ROOT.matcher(drawing.svg());
