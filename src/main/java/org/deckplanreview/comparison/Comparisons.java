@@ -1,7 +1,6 @@
 package org.deckplanreview.comparison;
 
 import java.util.List;
-import org.deckplanreview.review.Editions;
 import org.deckplanreview.review.Reviewer;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.submission.NearestName;
@@ -14,12 +13,13 @@ public final class Comparisons {
                     + " them and a licensed engineer prevail over it.";
 
     private final Reviewer reviewer;
-    private final Editions editions;
+    private final List<Edition> editions;
     private final EditionComparer comparer;
 
-    public Comparisons(Reviewer reviewer, Editions editions, Vocabulary vocabulary) {
+    /** @param editions that can be named */
+    public Comparisons(Reviewer reviewer, List<Edition> editions, Vocabulary vocabulary) {
         this.reviewer = reviewer;
-        this.editions = editions;
+        this.editions = List.copyOf(editions);
         this.comparer = new EditionComparer(vocabulary);
     }
 
@@ -34,10 +34,10 @@ public final class Comparisons {
     /** The edition of that name. */
     public EditionLookup edition(String region, String name) {
         List<Edition> ofRegion =
-                editions.all().stream().filter(e -> e.region().equals(region)).toList();
+                editions.stream().filter(e -> e.region().equals(region)).toList();
         if (ofRegion.isEmpty()) {
             List<String> regions =
-                    editions.all().stream().map(Edition::region).distinct().toList();
+                    editions.stream().map(Edition::region).distinct().toList();
             return new EditionLookup.Unknown(
                     "There is no ruleset for the region '" + region + "'." + meant(region, regions),
                     "one of " + String.join(", ", regions));
@@ -54,7 +54,7 @@ public final class Comparisons {
 
     /** Every edition as requests and commands name it, for example {@code uk-england/2024}. */
     public List<String> names() {
-        return editions.all().stream().map(e -> ComparedEdition.of(e).name()).toList();
+        return editions.stream().map(e -> ComparedEdition.of(e).name()).toList();
     }
 
     private static String meant(String asked, List<String> known) {

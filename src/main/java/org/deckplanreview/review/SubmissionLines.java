@@ -3,6 +3,7 @@ package org.deckplanreview.review;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -30,11 +31,13 @@ public final class SubmissionLines implements SubmissionSource {
         while (fill()) {
             number++;
             ByteArrayOutputStream line = new ByteArrayOutputStream();
-            boolean isWhole = read(line);
-            if (!isWhole) {
+            if (!read(line)) {
                 return Optional.of(received(Optional.empty()));
             }
-            byte[] bytes = line.toByteArray();
+            byte[] bytes = withoutReturn(line.toByteArray());
+            if (bytes.length > mostBytes) {
+                return Optional.of(received(Optional.empty()));
+            }
             if (!isBlank(bytes)) {
                 return Optional.of(received(Optional.of(bytes)));
             }
@@ -71,8 +74,12 @@ public final class SubmissionLines implements SubmissionSource {
                 break;
             }
         }
-        byte[] bytes = line.toByteArray();
-        return isWhole && (bytes.length <= mostBytes || bytes[bytes.length - 1] == '\r');
+        return isWhole;
+    }
+
+    private static byte[] withoutReturn(byte[] line) {
+        boolean hasReturn = line.length > 0 && line[line.length - 1] == '\r';
+        return hasReturn ? Arrays.copyOf(line, line.length - 1) : line;
     }
 
     private int lineEnd() {

@@ -10,6 +10,8 @@ import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.comparison.BuiltInComparisons;
+import org.deckplanreview.comparison.Comparisons;
 import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.review.Editions;
 import org.deckplanreview.review.ReviewResult;
@@ -84,6 +86,14 @@ class TestDoubles {
                         .map(Amending.Amended::new);
             }
         };
+    }
+
+    /** Comparisons are of the rulesets that come with the service: an edition by hand has nothing to compare. */
+    @Produces
+    @Mock
+    @Singleton
+    Comparisons comparisons() {
+        return BuiltInComparisons.COMPARISONS;
     }
 
     @Produces

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Determination;
@@ -131,7 +132,15 @@ public final class ReportBuilder {
         LoadModel.PlatformLoads none = new LoadModel.PlatformLoads(Derived.known(0.0), Derived.known(0.0), 0, 0);
         return LoadPath.derive(
                 layout,
-                new LoadModel(layout.platforms().stream().map(p -> none).toList(), new TreeMap<>(), 0, 0, false, 1, 1));
+                new LoadModel(
+                        layout.platforms().stream().map(p -> none).toList(),
+                        new TreeMap<>(),
+                        0,
+                        0,
+                        false,
+                        1,
+                        1,
+                        OptionalDouble.empty()));
     }
 
     public static Edition edition() {

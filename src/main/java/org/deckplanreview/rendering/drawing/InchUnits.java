@@ -1,13 +1,15 @@
 package org.deckplanreview.rendering.drawing;
 
 import java.util.List;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.measure.UnitSystem;
 
 /** Feet, inches and sixteenths, pounds-force; scales of so many inches or parts of one to a foot (common practice). */
 final class InchUnits implements ShownUnits {
 
     private static final double INCH_MM = MeasureUnit.INCH.convert(1, MeasureUnit.MILLIMETRE);
-    private static final int PARTS = 16;
     private static final int INCHES = 12;
     private static final List<Scale> SCALES = List.of(
             new Scale(12, "1 in = 1 ft (1:12)"),
@@ -24,22 +26,7 @@ final class InchUnits implements ShownUnits {
 
     @Override
     public String length(double mm) {
-        long parts = StrictMath.round(mm / INCH_MM * PARTS);
-        long whole = Math.abs(parts) / PARTS;
-        long part = Math.abs(parts) % PARTS;
-        String inches = whole % INCHES + fraction(part) + "\"";
-        String size = whole < INCHES ? inches : whole / INCHES + "'-" + inches;
-        return parts < 0 ? "−" + size : size;
-    }
-
-    private static String fraction(long sixteenths) {
-        long n = sixteenths;
-        long d = PARTS;
-        while (n > 0 && n % 2 == 0) {
-            n /= 2;
-            d /= 2;
-        }
-        return n == 0 ? "" : " " + n + "/" + d;
+        return Phrases.of(Measure.mm(mm), UnitSystem.INCH_POUND);
     }
 
     @Override
@@ -49,26 +36,27 @@ final class InchUnits implements ShownUnits {
 
     @Override
     public String force(double newton) {
-        return shown(newton, MeasureUnit.NEWTON_, MeasureUnit.POUND_FORCE, "lbf");
+        return shown(newton, MeasureUnit.NEWTON_);
     }
 
     @Override
     public String moment(double newtonMm) {
-        return shown(newtonMm, MeasureUnit.NEWTON_MILLIMETRE, MeasureUnit.POUND_FORCE_FOOT, "lbf·ft");
+        return shown(newtonMm, MeasureUnit.NEWTON_MILLIMETRE);
     }
 
     @Override
     public String lineLoad(double newtonPerMm) {
-        return shown(newtonPerMm, MeasureUnit.NEWTON_PER_MILLIMETRE, MeasureUnit.POUND_FORCE_PER_FOOT, "lbf/ft");
+        return shown(newtonPerMm, MeasureUnit.NEWTON_PER_MILLIMETRE);
     }
 
     @Override
     public String deflection(double mm) {
-        return shown(mm, MeasureUnit.MILLIMETRE, MeasureUnit.INCH, "in");
+        return shown(mm, MeasureUnit.MILLIMETRE);
     }
 
-    private static String shown(double value, MeasureUnit from, MeasureUnit to, String symbol) {
-        return MetricUnits.digits(from.convert(value, to)) + " " + symbol;
+    private static String shown(double value, MeasureUnit unit) {
+        Measure m = UnitSystem.INCH_POUND.measure(Measure.of(value, unit));
+        return MetricUnits.digits(m.value()) + " " + Phrases.unit(m.unit());
     }
 
     @Override

@@ -95,7 +95,7 @@ final class MemberKey {
     }
 
     private String timber(Timber t) {
-        return section(t) + t.strengthClass().map(c -> " " + c).orElse("");
+        return section(t) + t.stiffnessName().map(c -> " " + c).orElse("");
     }
 
     /** What members are, with the ids of those that are so, in the order of the first of each. */

@@ -195,8 +195,7 @@ public final class ReportPage {
     public List<Amended> amendedValues() {
         return report.edition().amendedValues().stream()
                 .map((AmendedValue v) -> new Amended(
-                        ReportWords.capital(v.what())
-                                + v.provision().map(p -> " (" + p + ")").orElse("") + ": " + v.strictness(),
+                        v.what() + v.provision().map(p -> " (" + p + ")").orElse("") + ": " + v.strictness(),
                         v.was().map(ReportWords::side),
                         v.is().map(ReportWords::side).orElse("withdrawn"),
                         v.setBy()))

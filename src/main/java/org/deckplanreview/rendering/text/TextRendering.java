@@ -2,7 +2,6 @@ package org.deckplanreview.rendering.text;
 
 import static org.deckplanreview.rendering.text.ReportWords.allowed;
 import static org.deckplanreview.rendering.text.ReportWords.binding;
-import static org.deckplanreview.rendering.text.ReportWords.capital;
 import static org.deckplanreview.rendering.text.ReportWords.cited;
 import static org.deckplanreview.rendering.text.ReportWords.isRecalled;
 import static org.deckplanreview.rendering.text.ReportWords.located;
@@ -103,9 +102,7 @@ public final class TextRendering {
                     0,
                     2,
                     "-",
-                    capital(value.what())
-                            + value.provision().map(p -> " (" + p + ")").orElse("") + ": "
-                            + value.strictness());
+                    value.what() + value.provision().map(p -> " (" + p + ")").orElse("") + ": " + value.strictness());
             value.was().ifPresent(side -> page.entry(INDENT, NAME, "Was", side(side)));
             page.entry(INDENT, NAME, "Is", value.is().map(ReportWords::side).orElse("withdrawn"));
             page.entry(INDENT, NAME, "Set by", value.setBy());
