@@ -79,13 +79,7 @@ public class ReviewResource {
 
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces({
-        MediaType.APPLICATION_JSON,
-        MediaType.TEXT_PLAIN,
-        MediaType.TEXT_HTML,
-        MediaTypes.PDF,
-        MediaTypes.SVG
-    })
+    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN, MediaType.TEXT_HTML, MediaTypes.PDF, MediaTypes.SVG})
     @Operation(operationId = "review", summary = "Review a deck submission", description = DESCRIPTION)
     @RequestBody(
             required = true,
@@ -109,9 +103,7 @@ public class ReviewResource {
                                         description = "A report, see /schemas/report-1.json.")),
                 @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)),
                 @Content(mediaType = MediaType.TEXT_HTML, schema = @Schema(type = SchemaType.STRING)),
-                @Content(
-                        mediaType = MediaTypes.PDF,
-                        schema = @Schema(type = SchemaType.STRING, format = "binary")),
+                @Content(mediaType = MediaTypes.PDF, schema = @Schema(type = SchemaType.STRING, format = "binary")),
                 @Content(mediaType = MediaTypes.SVG, schema = @Schema(type = SchemaType.STRING))
             })
     @APIResponse(

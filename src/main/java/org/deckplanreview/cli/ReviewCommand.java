@@ -137,8 +137,7 @@ class ReviewCommand implements Callable<Integer> {
     private boolean hasWritten(DrawnDeck deck) {
         return hasWritten(html, () -> HtmlRendering.render(deck, Form.SCREEN).getBytes(StandardCharsets.UTF_8))
                 && hasWritten(pdf, () -> PdfRendering.render(deck))
-                && hasWritten(
-                        svg, () -> Drawings.plan(deck).get(0).svg().getBytes(StandardCharsets.UTF_8));
+                && hasWritten(svg, () -> Drawings.plan(deck).get(0).svg().getBytes(StandardCharsets.UTF_8));
     }
 
     private boolean hasWritten(Optional<Path> target, Supplier<byte[]> content) {

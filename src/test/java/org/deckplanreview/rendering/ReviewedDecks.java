@@ -43,14 +43,19 @@ public final class ReviewedDecks {
 
     /** A sample with something changed. */
     public static DrawnDeck sample(String name, Consumer<ObjectNode> change) {
+        ReviewResult.Reviewed reviewed = reviewed(name, change);
+        return DrawnDeck.of(reviewed.assessment(), reviewed.report());
+    }
+
+    public static ReviewResult.Reviewed reviewed(String name, Consumer<ObjectNode> change) {
         try {
             ObjectMapper json = new ObjectMapper();
-            ObjectNode submission = (ObjectNode)
-                    json.readTree(SAMPLES.resolve(name + ".json").toFile());
+            ObjectNode submission =
+                    (ObjectNode) json.readTree(SAMPLES.resolve(name + ".json").toFile());
             change.accept(submission);
             ReviewResult result = REVIEWER.review(json.writeValueAsBytes(submission));
             if (result instanceof ReviewResult.Reviewed reviewed) {
-                return DrawnDeck.of(reviewed.assessment(), reviewed.report());
+                return reviewed;
             }
             throw new AssertionError(result);
         } catch (IOException e) {

@@ -76,7 +76,8 @@ public record FindingView(
         facts.add(new Fact(
                 "Provision",
                 List.of(finding.provision() + ", " + finding.obligation().word())));
-        facts.add(new Fact("Where", List.of(ReportWords.located(finding.subject().pointer()))));
+        facts.add(
+                new Fact("Where", List.of(ReportWords.located(finding.subject().pointer()))));
         if (!finding.subject().also().isEmpty()) {
             facts.add(new Fact(
                     "Alike and no worse",
@@ -89,7 +90,8 @@ public record FindingView(
         finding.found().flatMap(ReportWords::found).ifPresent(f -> facts.add(new Fact("Found", List.of(f))));
         finding.allowed().ifPresent(a -> facts.add(new Fact("Allowed", List.of(ReportWords.allowed(a)))));
         finding.utilisation()
-                .ifPresent(u -> facts.add(new Fact("Utilisation", List.of(u.toPlainString() + " (at most 1 complies)"))));
+                .ifPresent(
+                        u -> facts.add(new Fact("Utilisation", List.of(u.toPlainString() + " (at most 1 complies)"))));
         if (!finding.needs().isEmpty()) {
             facts.add(new Fact(
                     "To decide it, give",

@@ -150,7 +150,10 @@ sealed interface Formula {
             if (!m.matches()) {
                 throw new Unreadable();
             }
-            return new Symbol(m.group(1), m.group(2) == null ? "" : m.group(2), !m.group(3).isEmpty());
+            return new Symbol(
+                    m.group(1),
+                    m.group(2) == null ? "" : m.group(2),
+                    !m.group(3).isEmpty());
         }
 
         private List<Formula> arguments() {

@@ -56,9 +56,7 @@ final class MathMl {
             return s.isPrimed() ? "<msup>" + name + prime + "</msup>" : name;
         }
         String index = "<mtext>" + s.index() + "</mtext>";
-        return s.isPrimed()
-                ? "<msubsup>" + name + index + prime + "</msubsup>"
-                : "<msub>" + name + index + "</msub>";
+        return s.isPrimed() ? "<msubsup>" + name + index + prime + "</msubsup>" : "<msub>" + name + index + "</msub>";
     }
 
     private static String call(Formula.Call c) {

@@ -128,8 +128,10 @@ public final class ReportPage {
         return Stream.of(
                         toDo("What must be put right", Determination.DOES_NOT_COMPLY, ReportPage::isBinding),
                         toDo("What is recommended to put right", Determination.DOES_NOT_COMPLY, f -> !isBinding(f)),
-                        toDo("What the rules cannot decide", Determination.UNDETERMINED, f -> f.needs()
-                                .isEmpty()))
+                        toDo(
+                                "What the rules cannot decide",
+                                Determination.UNDETERMINED,
+                                f -> f.needs().isEmpty()))
                 .filter(t -> !t.findings().isEmpty())
                 .toList();
     }
@@ -212,8 +214,8 @@ public final class ReportPage {
         report.edition().bases().forEach(b -> rows.add(List.of(b.title(), b.digest())));
         report.edition()
                 .basedOn()
-                .forEach(b -> rows.add(List.of(
-                        b.edition().isEmpty() ? b.title() : b.title() + ", " + b.edition(), b.digest())));
+                .forEach(b -> rows.add(
+                        List.of(b.edition().isEmpty() ? b.title() : b.title() + ", " + b.edition(), b.digest())));
         rows.add(List.of("This report in canonical form, without its provenance", from.report()));
         return PageTable.of("Digests", List.of("Of", "Digest"), rows, r -> r);
     }

@@ -25,7 +25,8 @@ import org.deckplanreview.submission.PlanPoint;
  * @param items a list after the tables
  * @param isOrdered whether its order counts
  */
-public record SchedulePart(String title, List<String> texts, List<PageTable> tables, List<String> items, boolean isOrdered) {
+public record SchedulePart(
+        String title, List<String> texts, List<PageTable> tables, List<String> items, boolean isOrdered) {
 
     static List<SchedulePart> of(SiteSchedule schedule, UnitSystem units) {
         return new Writer(schedule, SiteFigures.of(units)).parts();
@@ -143,7 +144,8 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
             tables.addAll(tables(
                     List.of("Timber", "Member", "Pieces", "Length"),
                     "Pieces to cut, " + figures.unit(),
-                    lines(o -> o.pieces().stream().map(p -> new Line(o, o.label(), p.member(), p.count(), p.lengthMm())))));
+                    lines(o -> o.pieces().stream()
+                            .map(p -> new Line(o, o.label(), p.member(), p.count(), p.lengthMm())))));
             tables.addAll(tables(
                     List.of("Timber", "Cut each into", "Pieces", "Length"),
                     "Buy and cut, " + figures.unit(),
@@ -151,8 +153,8 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
             tables.addAll(tables(
                     List.of("Timber", "Member", "Pieces", "Length"),
                     "Longer than any stock: joint over a support or order to length, " + figures.unit(),
-                    lines(o ->
-                            o.overlong().stream().map(p -> new Line(o, o.label(), p.member(), p.count(), p.lengthMm())))));
+                    lines(o -> o.overlong().stream()
+                            .map(p -> new Line(o, o.label(), p.member(), p.count(), p.lengthMm())))));
             return new SchedulePart("Timber", List.of(), tables, List.of(), false);
         }
 
@@ -165,8 +167,8 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
                     order.stock().isEmpty() ? "–" : figures.inAll(order.stockLengthMm()),
                     order.stock().isEmpty()
                             ? "–"
-                            : figures.inAll(order.wasteMm()) + " ("
-                                    + SiteFigures.decimals(order.wastePercent(), 1) + " %)");
+                            : figures.inAll(order.wasteMm()) + " (" + SiteFigures.decimals(order.wastePercent(), 1)
+                                    + " %)");
         }
 
         private String cuts(TimberOrder.Stock stock) {
@@ -219,8 +221,7 @@ public record SchedulePart(String title, List<String> texts, List<PageTable> tab
                             "" + l.crossings(),
                             "" + l.fixings()))
                     .optional()
-                    .orElseGet(
-                            () -> List.of(boards.label(), area, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN));
+                    .orElseGet(() -> List.of(boards.label(), area, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN));
         }
 
         private SchedulePart howToRead() {

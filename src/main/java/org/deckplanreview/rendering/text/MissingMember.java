@@ -1,9 +1,9 @@
 package org.deckplanreview.rendering.text;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.LinkedHashSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.deckplanreview.report.Report;
@@ -30,14 +30,17 @@ public record MissingMember(Pointer pointer, List<String> whats, List<String> pr
     /** In the order of pointers. */
     public static List<MissingMember> of(Report report) {
         Map<Pointer, Wanted> wanted = new TreeMap<>();
-        report.findings().forEach(f -> f.needs().forEach(n -> {
-            Wanted w = wanted.computeIfAbsent(n.pointer(), k -> new Wanted());
-            w.whats().add(n.what());
-            w.provisions().add(f.provision());
-        }));
+        report.findings()
+                .forEach(f -> f.needs().forEach(n -> {
+                    Wanted w = wanted.computeIfAbsent(n.pointer(), k -> new Wanted());
+                    w.whats().add(n.what());
+                    w.provisions().add(f.provision());
+                }));
         return wanted.entrySet().stream()
                 .map(e -> new MissingMember(
-                        e.getKey(), List.copyOf(e.getValue().whats()), List.copyOf(e.getValue().provisions())))
+                        e.getKey(),
+                        List.copyOf(e.getValue().whats()),
+                        List.copyOf(e.getValue().provisions())))
                 .toList();
     }
 }

@@ -81,8 +81,7 @@ public final class ReportWords {
 
     /** The quantity with its value; empty where it could not be found. */
     public static Optional<String> found(Found found) {
-        return found.value()
-                .map(v -> found.quantity() + " " + found.text().orElseGet(() -> shown(v, found.unit())));
+        return found.value().map(v -> found.quantity() + " " + found.text().orElseGet(() -> shown(v, found.unit())));
     }
 
     public static String allowed(Allowed allowed) {
@@ -115,8 +114,8 @@ public final class ReportWords {
     public static List<String> remarks(ReportedStep step) {
         Stream<String> from = step.from().isEmpty()
                 ? Stream.empty()
-                : Stream.of("from "
-                        + step.from().stream().map(ReportWords::located).collect(Collectors.joining(", ")));
+                : Stream.of(
+                        "from " + step.from().stream().map(ReportWords::located).collect(Collectors.joining(", ")));
         return Stream.of(step.meaning().stream(), step.equation().stream(), from)
                 .flatMap(s -> s)
                 .toList();
@@ -134,8 +133,9 @@ public final class ReportWords {
 
     /** What was recalled from memory and a finding rests on: provisions first, then values. */
     public static List<String> recalled(Report report) {
-        List<ReportedFinding> findings =
-                report.findings().stream().filter(ReportWords::isRecalledAndShown).toList();
+        List<ReportedFinding> findings = report.findings().stream()
+                .filter(ReportWords::isRecalledAndShown)
+                .toList();
         Stream<String> sources = findings.stream()
                 .filter(f -> f.citation().reservation().isPresent())
                 .map(f -> f.provision() + ": " + source(f.citation()));

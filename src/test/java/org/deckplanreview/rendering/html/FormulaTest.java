@@ -25,8 +25,9 @@ class FormulaTest {
     @Test
     void a_quotient_is_a_fraction_and_a_power_is_raised() {
         assertThat(mathMl("b * h^2 / 6"))
-                .isEqualTo("<mfrac><mrow><mi>b</mi><mo>·</mo><msup><mrow><mi>h</mi></mrow><mrow><mn>2</mn></mrow></msup>"
-                        + "</mrow><mrow><mn>6</mn></mrow></mfrac>");
+                .isEqualTo(
+                        "<mfrac><mrow><mi>b</mi><mo>·</mo><msup><mrow><mi>h</mi></mrow><mrow><mn>2</mn></mrow></msup>"
+                                + "</mrow><mrow><mn>6</mn></mrow></mfrac>");
     }
 
     @Test
@@ -53,7 +54,8 @@ class FormulaTest {
     void a_root_has_no_brackets_and_other_functions_have() {
         assertThat(mathMl("sqrt(12)")).isEqualTo("<msqrt><mn>12</mn></msqrt>");
         assertThat(mathMl("max(0, F_d)"))
-                .isEqualTo("<mi>max</mi><mo>(</mo><mn>0</mn><mo>,</mo><msub><mi>F</mi><mtext>d</mtext></msub><mo>)</mo>");
+                .isEqualTo(
+                        "<mi>max</mi><mo>(</mo><mn>0</mn><mo>,</mo><msub><mi>F</mi><mtext>d</mtext></msub><mo>)</mo>");
     }
 
     @Test

@@ -46,8 +46,7 @@ class HtmlRenderingTest {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
-            return factory.newDocumentBuilder()
-                    .parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
+            return factory.newDocumentBuilder().parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
         } catch (Exception e) {
             throw new AssertionError(e);
         }
@@ -63,8 +62,10 @@ class HtmlRenderingTest {
     }
 
     private static DrawnDeck invented(String reference) {
-        return DrawnDeck.of(
-                ReportBuilder.assessment(reference, finding("a").doesNotComply()),
+        DrawnDeck drawn = ReviewedDecks.sample("first-sketch");
+        return new DrawnDeck(
+                drawn.layout(),
+                drawn.loadPath(),
                 ReportBuilder.report(reference, finding("a").doesNotComply()));
     }
 
@@ -84,10 +85,15 @@ class HtmlRenderingTest {
         DrawnDeck deck = ReviewedDecks.sample(sample);
         String page = parsed(html(deck)).getDocumentElement().getTextContent();
 
-        assertThat(deck.report().findings()).allSatisfy(f -> assertThat(page)
-                .contains(f.title() + ": " + f.subject().label()));
-        assertThat(shown(deck)).allSatisfy(f -> assertThat(page)
-                .contains(f.determination().word(), f.sentence(), f.citation().source().title()));
+        assertThat(deck.report().findings())
+                .allSatisfy(f ->
+                        assertThat(page).contains(f.title() + ": " + f.subject().label()));
+        assertThat(shown(deck))
+                .allSatisfy(f -> assertThat(page)
+                        .contains(
+                                f.determination().word(),
+                                f.sentence(),
+                                f.citation().source().title()));
     }
 
     private static Stream<ReportedFinding> shown(DrawnDeck deck) {
@@ -104,7 +110,10 @@ class HtmlRenderingTest {
                 .map(d -> d.getAttribute("id"))
                 .filter(id -> !id.isEmpty())
                 .toList();
-        assertThat(ids).doesNotHaveDuplicates().hasSize((int) shown(deck).count()).contains("finding-1");
+        assertThat(ids)
+                .doesNotHaveDuplicates()
+                .hasSize((int) shown(deck).count())
+                .contains("finding-1");
         assertThat(elements(page, "details").get(0).getTextContent())
                 .contains(deck.report().findings().get(0).title());
     }
@@ -117,8 +126,9 @@ class HtmlRenderingTest {
 
         assertThat(elements(page, "script")).isEmpty();
         assertThat(elements(page, "link")).isEmpty();
-        assertThat(elements(page, "a")).isNotEmpty().allSatisfy(a -> assertThat(a.getAttribute("href"))
-                .startsWith("#"));
+        assertThat(elements(page, "a"))
+                .isNotEmpty()
+                .allSatisfy(a -> assertThat(a.getAttribute("href")).startsWith("#"));
         assertThat(html).doesNotContain(" src=", "url(http", "@import", "javascript:");
     }
 
@@ -130,13 +140,15 @@ class HtmlRenderingTest {
 
         assertThat(elements(page, "h1")).hasSize(1);
         assertThat(elements(page, "main")).hasSize(1);
-        assertThat(elements(page, "table")).isNotEmpty().allSatisfy(t -> assertThat(
-                        t.getElementsByTagName("caption").getLength())
-                .isEqualTo(1));
-        assertThat(elements(page, "th")).allSatisfy(th -> assertThat(th.getAttribute("scope"))
-                .isIn("col", "row"));
-        assertThat(elements(page, "a")).allSatisfy(a -> assertThat(ids(page)).contains(a.getAttribute("href")
-                .substring(1)));
+        assertThat(elements(page, "table"))
+                .isNotEmpty()
+                .allSatisfy(t -> assertThat(t.getElementsByTagName("caption").getLength())
+                        .isEqualTo(1));
+        assertThat(elements(page, "th"))
+                .allSatisfy(th -> assertThat(th.getAttribute("scope")).isIn("col", "row"));
+        assertThat(elements(page, "a"))
+                .allSatisfy(a ->
+                        assertThat(ids(page)).contains(a.getAttribute("href").substring(1)));
         assertThat(ids(page)).doesNotHaveDuplicates();
     }
 
@@ -231,8 +243,8 @@ class HtmlRenderingTest {
     void a_working_is_mathematics_that_opens_on_demand() {
         Document page = parsed(html(ReviewedDecks.sample("small-level-deck")));
 
-        assertThat(elements(page, "summary")).anySatisfy(s -> assertThat(s.getTextContent())
-                .startsWith("Working of finding "));
+        assertThat(elements(page, "summary"))
+                .anySatisfy(s -> assertThat(s.getTextContent()).startsWith("Working of finding "));
         assertThat(elements(page, "mfrac")).isNotEmpty();
     }
 

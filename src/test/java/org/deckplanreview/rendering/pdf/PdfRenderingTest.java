@@ -49,6 +49,7 @@ class PdfRenderingTest {
 
     private static String text(int page) throws IOException {
         PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setSortByPosition(true);
         stripper.setStartPage(page);
         stripper.setEndPage(page);
         return stripper.getText(pdf);
@@ -111,9 +112,9 @@ class PdfRenderingTest {
             collect(page.getResources(), fonts);
         }
 
-        assertThat(fonts).isNotEmpty().allSatisfy(f -> assertThat(f.isEmbedded())
-                .as(f.getName())
-                .isTrue());
+        assertThat(fonts)
+                .isNotEmpty()
+                .allSatisfy(f -> assertThat(f.isEmbedded()).as(f.getName()).isTrue());
     }
 
     private static void collect(PDResources resources, List<PDFont> fonts) throws IOException {
