@@ -18,8 +18,8 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
  */
 @ApplicationScoped
 public class BodyLimit {
-    /** After the server's own limit, which has priority 2, to take its place for all but streams. */
-    private static final int NEXT = 1;
+    /** Before all that reads a body. */
+    private static final int FIRST = 100;
 
     /** As much of a body that is too large is read to its end, so that its sender comes to read the problem. */
     private static final int READ_TIMES_THE_LIMIT = 16;
@@ -33,7 +33,7 @@ public class BodyLimit {
     }
 
     void register(@Observes Filters filters) {
-        filters.register(this::limit, NEXT);
+        filters.register(this::limit, FIRST);
     }
 
     private void limit(RoutingContext context) {

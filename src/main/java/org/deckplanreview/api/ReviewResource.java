@@ -16,10 +16,12 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.rendering.drawing.DrawnDeck;
+import org.deckplanreview.rendering.html.Form;
+import org.deckplanreview.rendering.html.HtmlRendering;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.rendering.pdf.PdfRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
-import org.deckplanreview.report.Report;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.review.Reviewer;
 import org.deckplanreview.review.SubmissionSource;
@@ -41,7 +43,11 @@ public class ReviewResource {
 
     /** The first one for whoever takes any. */
     private static final List<Variant> FORMS = Variant.mediaTypes(
-                    MediaType.APPLICATION_JSON_TYPE, MediaType.TEXT_PLAIN_TYPE, MediaTypes.SVG_TYPE)
+                    MediaType.APPLICATION_JSON_TYPE,
+                    MediaType.TEXT_PLAIN_TYPE,
+                    MediaType.TEXT_HTML_TYPE,
+                    MediaTypes.PDF_TYPE,
+                    MediaTypes.SVG_TYPE)
             .build();
 
     private static final String DESCRIPTION =
@@ -73,7 +79,7 @@ public class ReviewResource {
 
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN, MediaTypes.SVG})
+    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN, MediaType.TEXT_HTML, MediaTypes.PDF, MediaTypes.SVG})
     @Operation(operationId = "review", summary = "Review a deck submission", description = DESCRIPTION)
     @RequestBody(
             required = true,
@@ -96,6 +102,8 @@ public class ReviewResource {
                                         type = SchemaType.OBJECT,
                                         description = "A report, see /schemas/report-1.json.")),
                 @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = MediaType.TEXT_HTML, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = MediaTypes.PDF, schema = @Schema(type = SchemaType.STRING, format = "binary")),
                 @Content(mediaType = MediaTypes.SVG, schema = @Schema(type = SchemaType.STRING))
             })
     @APIResponse(
@@ -150,17 +158,22 @@ public class ReviewResource {
         if (!(result instanceof ReviewResult.Reviewed reviewed)) {
             return Problem.of(result).response();
         }
-        return form.getMediaType().isCompatible(MediaTypes.SVG_TYPE)
-                ? DrawingChoice.of(drawing, sheet, DrawnDeck.of(reviewed.assessment(), reviewed.report()))
-                        .response()
-                : rendered(reviewed.report(), form);
-    }
-
-    private static Response rendered(Report report, Variant form) {
-        return form.getMediaType().isCompatible(MediaType.TEXT_PLAIN_TYPE)
-                ? Response.ok(TextRendering.render(report, WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
+        DrawnDeck deck = DrawnDeck.of(reviewed.assessment(), reviewed.report());
+        MediaType type = form.getMediaType();
+        if (type.isCompatible(MediaTypes.SVG_TYPE)) {
+            return DrawingChoice.of(drawing, sheet, deck).response();
+        }
+        if (type.isCompatible(MediaType.TEXT_HTML_TYPE)) {
+            return Response.ok(HtmlRendering.render(deck, Form.SCREEN), MediaTypes.HTML_UTF_8)
+                    .build();
+        }
+        if (type.isCompatible(MediaTypes.PDF_TYPE)) {
+            return Response.ok(PdfRendering.render(deck), MediaTypes.PDF).build();
+        }
+        return type.isCompatible(MediaType.TEXT_PLAIN_TYPE)
+                ? Response.ok(TextRendering.render(deck.report(), WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
                         .build()
-                : Response.ok(JsonRendering.render(report), MediaType.APPLICATION_JSON)
+                : Response.ok(JsonRendering.render(deck.report()), MediaType.APPLICATION_JSON)
                         .build();
     }
 
