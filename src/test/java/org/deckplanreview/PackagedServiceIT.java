@@ -1,5 +1,6 @@
 package org.deckplanreview;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -193,6 +194,8 @@ class PackagedServiceIT {
     @ParameterizedTest
     @CsvSource({
         "/rulesets, uk-scotland",
+        "/rulesets/uk-england, House rules of a design office",
+        "/rulesets/uk-england/2024?amendment=office-stiffer-decks, amendments/office-stiffer-decks.yaml",
         "/rulesets/uk-scotland/2024, guard.height",
         "/vocabulary, en1995.bending",
         "/schemas/submission-1.json, draft-07",
@@ -247,6 +250,42 @@ class PackagedServiceIT {
                 .contains(sha256(padded));
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
+    }
+
+    /** First words by the HTML standard, ISO 32000-1 and SVG 1.1. */
+    @Test
+    void a_command_writes_page_pdf_and_plan_in_one_run() throws Exception {
+        Path sample = SAMPLES.resolve("small-level-deck.json");
+        Path html = folder.resolve("out.html");
+        Path pdf = folder.resolve("out.pdf");
+        Path svg = folder.resolve("plan.svg");
+        PackagedService.Run run = service.run(
+                "review", sample.toString(), "--json", "--html", "" + html, "--pdf", "" + pdf, "--svg", "" + svg);
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).isEqualTo(approved(sample, JSON));
+        assertThat(run.exit()).isZero();
+        assertThat(Files.readString(html)).startsWith("<!DOCTYPE html>");
+        assertThat(Files.readString(svg)).startsWith("<svg");
+        assertThat(new String(Files.readAllBytes(pdf), ISO_8859_1)).startsWith("%PDF-");
+    }
+
+    @Test
+    void the_service_answers_with_pdf_and_html() throws Exception {
+        byte[] submission = Files.readAllBytes(SAMPLES.resolve("small-level-deck.json"));
+
+        assertThat(service.review(submission, "application/pdf").body()).startsWith("%PDF-");
+        assertThat(service.review(submission, "text/html").body()).startsWith("<!DOCTYPE html>");
+    }
+
+    @Test
+    void a_page_that_cannot_be_written_exits_with_70_and_says_why() throws Exception {
+        Path nowhere = folder.resolve("nowhere").resolve("out.html");
+        PackagedService.Run run =
+                service.run("review", SAMPLES.resolve("small-level-deck.json").toString(), "--html", "" + nowhere);
+
+        assertThat(run.exit()).isEqualTo(70);
+        assertThat(run.err()).isEqualTo(nowhere + " cannot be written: there is no such directory\n");
     }
 
     private static String sha256(byte[] bytes) throws NoSuchAlgorithmException {

@@ -11,7 +11,6 @@ import jakarta.enterprise.event.Observes;
 import java.io.IOException;
 import java.io.InputStream;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.jboss.resteasy.reactive.server.vertx.VertxInputStream;
 
 /**
  * The largest submission. The framework's limit on the size of bodies lies above it, because that one answers without a
@@ -19,11 +18,11 @@ import org.jboss.resteasy.reactive.server.vertx.VertxInputStream;
  */
 @ApplicationScoped
 public class BodyLimit {
-    /** After the server's own limit, which has priority 2, to take its place for all but streams. */
-    private static final int NEXT = 1;
+    /** Before all that reads a body. */
+    private static final int FIRST = 100;
 
-    /** What may come of a body that is too large while its problem is told. */
-    private static final long MARGIN = 1 << 20;
+    /** As much of a body that is too large is read to its end, so that its sender comes to read the problem. */
+    private static final int READ_TIMES_THE_LIMIT = 16;
 
     private final ObjectMapper json;
     private final long bytes;
@@ -34,14 +33,13 @@ public class BodyLimit {
     }
 
     void register(@Observes Filters filters) {
-        filters.register(this::limit, NEXT);
+        filters.register(this::limit, FIRST);
     }
 
     private void limit(RoutingContext context) {
         if (isStream(context)) {
             context.next();
         } else {
-            context.put(VertxInputStream.MAX_REQUEST_SIZE_KEY, bytes + MARGIN);
             refuseAnnounced(context);
         }
     }
@@ -81,9 +79,19 @@ public class BodyLimit {
         return bytes;
     }
 
-    /** The body, or one byte more than the limit. */
+    /** The body, or one byte more than the limit; the rest is then read and dropped. */
     byte[] read(InputStream body) throws IOException {
-        return body.readNBytes((int) Math.min(Integer.MAX_VALUE - 8, bytes + 1));
+        byte[] read = body.readNBytes((int) Math.min(Integer.MAX_VALUE - 8, bytes + 1));
+        if (exceededBy(read)) {
+            byte[] dropped = new byte[1 << 16];
+            long rest = READ_TIMES_THE_LIMIT * bytes;
+            int count = body.read(dropped);
+            while (count >= 0 && rest > 0) {
+                rest -= count;
+                count = body.read(dropped);
+            }
+        }
+        return read;
     }
 
     boolean exceededBy(byte[] body) {

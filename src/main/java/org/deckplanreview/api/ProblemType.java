@@ -30,7 +30,7 @@ enum ProblemType {
             406,
             "Not acceptable",
             "The answer cannot be given in any of the media types that the header Accept asks for. A report is given as"
-                    + " application/json and as text/plain."),
+                    + " application/json, text/plain, text/html and application/pdf, its drawings as image/svg+xml."),
     TOO_LARGE("too-large", 413, "Too large", "The body is larger than a submission may be."),
     UNSUPPORTED_MEDIA_TYPE(
             "unsupported-media-type",

@@ -5,6 +5,7 @@ import jakarta.ws.rs.NotAcceptableException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Request;
@@ -13,10 +14,14 @@ import jakarta.ws.rs.core.Variant;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.rendering.drawing.DrawnDeck;
+import org.deckplanreview.rendering.html.Form;
+import org.deckplanreview.rendering.html.HtmlRendering;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.rendering.pdf.PdfRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
-import org.deckplanreview.report.Report;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.review.Reviewer;
 import org.deckplanreview.review.SubmissionSource;
@@ -25,6 +30,7 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -37,7 +43,11 @@ public class ReviewResource {
 
     /** The first one for whoever takes any. */
     private static final List<Variant> FORMS = Variant.mediaTypes(
-                    MediaType.APPLICATION_JSON_TYPE, MediaType.TEXT_PLAIN_TYPE)
+                    MediaType.APPLICATION_JSON_TYPE,
+                    MediaType.TEXT_PLAIN_TYPE,
+                    MediaType.TEXT_HTML_TYPE,
+                    MediaTypes.PDF_TYPE,
+                    MediaTypes.SVG_TYPE)
             .build();
 
     private static final String DESCRIPTION =
@@ -69,7 +79,7 @@ public class ReviewResource {
 
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN})
+    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN, MediaType.TEXT_HTML, MediaTypes.PDF, MediaTypes.SVG})
     @Operation(operationId = "review", summary = "Review a deck submission", description = DESCRIPTION)
     @RequestBody(
             required = true,
@@ -91,11 +101,14 @@ public class ReviewResource {
                                 @Schema(
                                         type = SchemaType.OBJECT,
                                         description = "A report, see /schemas/report-1.json.")),
-                @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING))
+                @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = MediaType.TEXT_HTML, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = MediaTypes.PDF, schema = @Schema(type = SchemaType.STRING, format = "binary")),
+                @Content(mediaType = MediaTypes.SVG, schema = @Schema(type = SchemaType.STRING))
             })
     @APIResponse(
             responseCode = "400",
-            description = "Not JSON.",
+            description = "Not JSON, or no such drawing.",
             content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
     @APIResponse(
             responseCode = "404",
@@ -117,7 +130,22 @@ public class ReviewResource {
             responseCode = "422",
             description = "Not a valid submission; every fault is listed.",
             content = @Content(mediaType = MediaTypes.PROBLEM, schema = @Schema(implementation = Problem.class)))
-    public Response review(InputStream body, @Context Request request) throws IOException {
+    public Response review(
+            InputStream body,
+            @Context Request request,
+            @Parameter(
+                            description =
+                                    "With image/svg+xml: the drawing, one of plan, section and members; the plan if left out.",
+                            schema = @Schema(enumeration = {"plan", "section", "members"}))
+                    @QueryParam("drawing")
+                    Optional<String> drawing,
+            @Parameter(
+                            description =
+                                    "With image/svg+xml: the sheet of that drawing, from 1; the first if left out.",
+                            schema = @Schema(type = SchemaType.INTEGER))
+                    @QueryParam("sheet")
+                    Optional<String> sheet)
+            throws IOException {
         Variant form = request.selectVariant(FORMS);
         if (form == null) {
             throw new NotAcceptableException();
@@ -127,16 +155,25 @@ public class ReviewResource {
             return limit.problem().response();
         }
         ReviewResult result = reviewer.review(submission);
-        return result instanceof ReviewResult.Reviewed reviewed
-                ? rendered(reviewed.report(), form)
-                : Problem.of(result).response();
-    }
-
-    private static Response rendered(Report report, Variant form) {
-        return form.getMediaType().isCompatible(MediaType.TEXT_PLAIN_TYPE)
-                ? Response.ok(TextRendering.render(report, WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
+        if (!(result instanceof ReviewResult.Reviewed reviewed)) {
+            return Problem.of(result).response();
+        }
+        DrawnDeck deck = DrawnDeck.of(reviewed.assessment(), reviewed.report());
+        MediaType type = form.getMediaType();
+        if (type.isCompatible(MediaTypes.SVG_TYPE)) {
+            return DrawingChoice.of(drawing, sheet, deck).response();
+        }
+        if (type.isCompatible(MediaType.TEXT_HTML_TYPE)) {
+            return Response.ok(HtmlRendering.render(deck, Form.SCREEN), MediaTypes.HTML_UTF_8)
+                    .build();
+        }
+        if (type.isCompatible(MediaTypes.PDF_TYPE)) {
+            return Response.ok(PdfRendering.render(deck), MediaTypes.PDF).build();
+        }
+        return type.isCompatible(MediaType.TEXT_PLAIN_TYPE)
+                ? Response.ok(TextRendering.render(deck.report(), WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
                         .build()
-                : Response.ok(JsonRendering.render(report), MediaType.APPLICATION_JSON)
+                : Response.ok(JsonRendering.render(deck.report()), MediaType.APPLICATION_JSON)
                         .build();
     }
 

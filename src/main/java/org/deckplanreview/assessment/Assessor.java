@@ -39,7 +39,8 @@ public final class Assessor {
 
     private Assessment assess(Layout layout, Edition edition, List<String> ofSite) {
         Loads loads = loads(layout, edition);
-        ProvisionAssessor one = provisionAssessor(layout, loads);
+        LoadPath loadPath = LoadPath.derive(layout, loads.model());
+        ProvisionAssessor one = provisionAssessor(layout, loadPath, loads);
         Set<String> assumptions = new LinkedHashSet<>();
         assumptions.addAll(ofSite);
         layout.platforms().forEach(p -> assumptions.addAll(p.assumptions()));
@@ -49,18 +50,19 @@ public final class Assessor {
             findings.addAll(findings(provision, layout, one));
         }
         findings.forEach(f -> assumptions.addAll(f.assumptions()));
-        return new Assessment(layout, edition, List.copyOf(findings), List.copyOf(assumptions), outcome(findings));
+        return new Assessment(
+                layout, loadPath, edition, List.copyOf(findings), List.copyOf(assumptions), outcome(findings));
     }
 
     /** The findings of one provision of the edition alone, as {@link #assess(Submission, Edition)} would have them. */
     public List<Finding> assess(Submission submission, Edition edition, Provision provision) {
         Layout layout = Layout.derive(edition.site().over(submission).submission());
-        return findings(provision, layout, provisionAssessor(layout, loads(layout, edition)));
+        Loads loads = loads(layout, edition);
+        return findings(provision, layout, provisionAssessor(layout, LoadPath.derive(layout, loads.model()), loads));
     }
 
-    private ProvisionAssessor provisionAssessor(Layout layout, Loads loads) {
-        return new ProvisionAssessor(
-                catalogue, new ReviewContext(layout, LoadPath.derive(layout, loads.model()), loads.categories()));
+    private ProvisionAssessor provisionAssessor(Layout layout, LoadPath loadPath, Loads loads) {
+        return new ProvisionAssessor(catalogue, new ReviewContext(layout, loadPath, loads.categories()));
     }
 
     /** Conditions on loads can only ask for geometry, which needs no load path. */

@@ -15,6 +15,7 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.ruleset.Provision;
+import org.deckplanreview.ruleset.Reach;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
@@ -42,7 +43,7 @@ final class ProvisionAssessor {
         if (applies.isKnown() && !applies.get()) {
             return Result.notApplicable(subject, "", "The provision's conditions are not met.");
         }
-        Result result = result(provision.rule(), subject);
+        Result result = withinReach(provision, subject);
         boolean decidedAnyway = result.determination() == Determination.COMPLIES
                 || result.determination() == Determination.NOT_APPLICABLE;
         return applies.isKnown() || decidedAnyway ? result : result.becauseOf(applies.needs());
@@ -68,6 +69,12 @@ final class ProvisionAssessor {
         if (entry instanceof TableEntry.Allowed allowed && seen instanceof Observation.Found found) {
             return compared(d, found, rule.sense(), List.of(allowed.value()), subject)
                     .from(allowed.way(), " " + allowed.reason());
+        }
+        if (entry instanceof TableEntry.NotHeld beside && seen instanceof Observation.Found found) {
+            Optional<Result> decided = decided(beside, rule, d, found, subject);
+            if (decided.isPresent()) {
+                return decided.get();
+            }
         }
         List<Need> needs = new ArrayList<>();
         if (entry instanceof TableEntry.Missing missing) {
@@ -101,6 +108,46 @@ final class ProvisionAssessor {
         return seen instanceof Observation.Found found
                 ? sentence(d.name(), Phrases.of(found.value(), units), found.remark())
                 : capital(d.name()) + ": cannot be told from the submission. ";
+    }
+
+    /** Where a design is beyond what a provision covers, it is neither said to comply nor not to. */
+    private Result withinReach(Provision provision, Subject subject) {
+        Result result = result(provision.rule(), subject);
+        List<Need> needs = new ArrayList<>();
+        for (Reach reach : provision.scope()) {
+            for (Reach.Beyond beyond : reach.beyond()) {
+                Derived<Boolean> isBeyond = conditions.holds(beyond.when(), subject);
+                if (isBeyond.isKnown() && isBeyond.get()) {
+                    return Result.undetermined(
+                            subject,
+                            result.quantity(),
+                            "Beyond what this provision covers: " + beyond.reason() + " ("
+                                    + reach.citation().text() + ").",
+                            List.of());
+                }
+                needs.addAll(isBeyond.needs());
+            }
+        }
+        return needs.isEmpty() || result.determination() == Determination.NOT_APPLICABLE
+                ? result
+                : result.uncovered(needs);
+    }
+
+    /** What rows beside the one that counts decide already. */
+    private Optional<Result> decided(
+            TableEntry.NotHeld beside,
+            Rule.LookUp rule,
+            QuantityDescription d,
+            Observation.Found found,
+            Subject subject) {
+        Optional<Result> complies = beside.safe()
+                .map(bound -> compared(d, found, rule.sense(), List.of(bound.value()), subject)
+                        .from(bound.way(), " " + beside.reason() + " " + bound.reason()))
+                .filter(result -> result.determination() == Determination.COMPLIES);
+        return complies.or(() -> beside.favourable()
+                .map(bound -> compared(d, found, rule.sense(), List.of(bound.value()), subject)
+                        .from(bound.way(), " " + beside.reason() + " " + bound.reason()))
+                .filter(result -> result.determination() == Determination.DOES_NOT_COMPLY));
     }
 
     private Result calculation(Rule.Calculation rule, Subject subject) {

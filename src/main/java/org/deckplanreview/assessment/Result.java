@@ -59,6 +59,15 @@ record Result(
 
     /** Undetermined for these needs too; what was measured stays. */
     Result becauseOf(List<Need> more) {
+        return undetermined(more, "Whether this provision applies is not known.");
+    }
+
+    /** Undetermined while it is not known whether the provision reaches as far as this case. */
+    Result uncovered(List<Need> more) {
+        return undetermined(more, "Whether this provision covers the case is not known.");
+    }
+
+    private Result undetermined(List<Need> more, String why) {
         List<Need> all =
                 Stream.concat(needs.stream(), more.stream()).distinct().sorted().toList();
         return new Result(
@@ -69,7 +78,7 @@ record Result(
                 sense,
                 allowed,
                 utilisation,
-                sentence + " Whether this provision applies is not known.",
+                sentence + " " + why,
                 working,
                 all,
                 assumptions,

@@ -3,13 +3,16 @@ package org.deckplanreview.assessment;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
@@ -48,6 +51,17 @@ sealed interface TableEntry {
     /** The table does not cover the case. */
     record NoRow(String reason, Way way) implements TableEntry {}
 
+    /**
+     * The row is in the source's table and is not known here. Rows on either side of it tell what it can be.
+     *
+     * @param safe what a less favourable row allows: what complies with it complies
+     * @param favourable what a more favourable row allows: what does not comply with it does not comply
+     */
+    record NotHeld(Optional<Bound> safe, Optional<Bound> favourable, String reason, Way way) implements TableEntry {}
+
+    /** @param reason which row it is from, as a sentence */
+    record Bound(Measure value, String reason, Way way) {}
+
     record Missing(List<Need> needs, String reason, Way way) implements TableEntry {}
 
     /**
@@ -72,6 +86,7 @@ sealed interface TableEntry {
         private final List<String> assumptions = new ArrayList<>();
         private final List<Need> needs = new ArrayList<>();
         private final Map<String, Value> keys = new LinkedHashMap<>();
+        private final Map<String, Measure> entered = new LinkedHashMap<>();
         private Optional<Between> between = Optional.empty();
 
         private Reading(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
@@ -126,7 +141,66 @@ sealed interface TableEntry {
             }
             Observation.Found found = (Observation.Found) seen;
             working.addAll(found.working());
-            return enter(key, found.value());
+            return key.times().isPresent()
+                    ? multiplied(key, key.times().get(), (Measure) found.value())
+                    : enter(key, found.value());
+        }
+
+        /** Enters the table with the quantity times a factor; a reason where one of the tables has none. */
+        private Optional<String> multiplied(TableKey.Direct key, TableKey.Factor factor, Measure found) {
+            TableKey.Direct by = factor.key();
+            Observation seen = observing.apply(by.quantity());
+            if (seen instanceof Observation.Missing m) {
+                needs.addAll(m.needs());
+                return Optional.empty();
+            }
+            if (seen instanceof Observation.NotApplicable n) {
+                return Optional.of("The table asks for the " + by.quantity() + ": " + n.reason());
+            }
+            Observation.Found ratio = (Observation.Found) seen;
+            working.addAll(ratio.working());
+            Optional<LookUpTable.Row> row = factorRow(factor, (Measure) ratio.value());
+            if (row.isEmpty()) {
+                return Optional.of("There is no " + factor.column() + " for the " + by.quantity() + " "
+                        + Phrases.of(ratio.value(), units) + " in "
+                        + factor.table().source() + ", which the table asks for");
+            }
+            rows.add(row(factor.table(), row.get(), List.of(by.column())));
+            MeasureUnit unit = table.columns().get(key.column()).unit().orElseThrow();
+            Working steps = new Working();
+            double f = steps.given(
+                    "f",
+                    ((Measure) row.get().cells().get(factor.column())).value(),
+                    MeasureUnit.RATIO,
+                    factor.column() + ", for " + by.quantity() + " " + Phrases.of(ratio.value(), units),
+                    factor.table().source());
+            double l = steps.given("l", found.in(unit), unit, key.quantity(), "");
+            Measure product = Measure.of(steps.step("l_e", "f * l", f * l, unit, ""), unit);
+            working.addAll(steps.steps());
+            return enter(key, product);
+        }
+
+        private static Optional<LookUpTable.Row> factorRow(TableKey.Factor factor, Measure found) {
+            TableKey.Direct by = factor.key();
+            MeasureUnit unit = factor.table().columns().get(by.column()).unit().orElseThrow();
+            double value = found.in(unit);
+            Comparator<LookUpTable.Row> rising = Comparator.comparingDouble(row -> number(row, by.column()));
+            Stream<LookUpTable.Row> all = factor.table().rows().stream().sorted(rising);
+            return switch (by.match()) {
+                case NONE ->
+                    all.filter(row -> Sense.EQUAL.holds(number(row, by.column()), value))
+                            .findFirst();
+                case UP ->
+                    all.filter(row -> Sense.AT_LEAST.holds(number(row, by.column()), value))
+                            .findFirst();
+                case DOWN ->
+                    all.filter(row -> Sense.AT_MOST.holds(number(row, by.column()), value))
+                            .max(rising);
+            };
+        }
+
+        private static double number(LookUpTable.Row row, String column) {
+            return ((Measure) row.cells().get(column)).value();
         }
 
         private Optional<String> unstated(TableKey.Direct key, Measure value) {
@@ -157,6 +231,7 @@ sealed interface TableEntry {
         private Optional<Value> number(TableKey.Direct key, Measure measured) {
             MeasureUnit unit = table.columns().get(key.column()).unit().orElseThrow();
             Measure found = Measure.of(measured.in(unit), unit);
+            entered.put(key.column(), found);
             boolean isBelow = key.least()
                     .filter(least -> Sense.UNDER.holds(found.value(), least.in(unit)))
                     .isPresent();
@@ -275,7 +350,7 @@ sealed interface TableEntry {
         private TableEntry taken(Map<String, Value> wanted) {
             Optional<LookUpTable.Row> row = rowOf(wanted);
             if (row.isEmpty()) {
-                return noRow("The table has no row for " + named(wanted));
+                return notHeld(wanted);
             }
             rows.add(row(table, row.get(), List.copyOf(wanted.keySet())));
             if (row.get().cells().get(rule.column()) instanceof Measure allowed) {
@@ -285,6 +360,57 @@ sealed interface TableEntry {
             working.add(
                     WorkingStep.ofWord(rule.column(), LookUpTable.NOT_PERMITTED.word(), table.source(), named(wanted)));
             return new NotPermitted("The table does not permit " + named(wanted) + " (" + table.source() + ").", way());
+        }
+
+        /** Keys that say which way is the safe one tell on which side of the wanted row the others are. */
+        private TableEntry notHeld(Map<String, Value> wanted) {
+            String reason = "No row is known for " + named(wanted);
+            boolean smallerIsSafer = rule.sense() == Sense.AT_MOST;
+            Optional<Bound> safe = bound(row -> isBeside(row, wanted, true), !smallerIsSafer)
+                    .map(row -> bound(row, "Row taken, on the safe side: "));
+            Optional<Bound> favourable = bound(row -> isBeside(row, wanted, false), smallerIsSafer)
+                    .map(row -> bound(row, "Even a more favourable row allows no more: "));
+            return safe.isEmpty() && favourable.isEmpty()
+                    ? noRow(reason)
+                    : new NotHeld(safe, favourable, reason + " (" + table.source() + ").", way());
+        }
+
+        /** Whether a row is the wanted one or lies beside it, on its safe side or on the other; of values between rows, beside them. */
+        private boolean isBeside(LookUpTable.Row row, Map<String, Value> wanted, boolean onSafeSide) {
+            return rule.keys().stream().allMatch(key -> {
+                Value cell = row.cells().get(key.column());
+                if (!(key instanceof TableKey.Direct direct) || direct.match() == TableKey.Match.NONE) {
+                    return isSame(cell, wanted.get(key.column()));
+                }
+                boolean isUp = (direct.match() == TableKey.Match.UP) == onSafeSide;
+                boolean isBetween = rule.interpolation()
+                        .filter(i -> i.column().equals(key.column()))
+                        .isPresent();
+                Measure from =
+                        isBetween && !onSafeSide ? entered.get(key.column()) : (Measure) wanted.get(key.column());
+                return (isUp ? Sense.AT_LEAST : Sense.AT_MOST).holds(((Measure) cell).value(), from.value());
+            });
+        }
+
+        /** The row that allows most, or least, of those that pass. */
+        private Optional<LookUpTable.Row> bound(Predicate<LookUpTable.Row> passes, boolean least) {
+            Comparator<LookUpTable.Row> rising = Comparator.comparingDouble(row -> number(row, rule.column()));
+            return table.rows().stream()
+                    .filter(row -> row.cells().get(rule.column()) instanceof Measure)
+                    .filter(passes)
+                    .min(least ? rising : rising.reversed());
+        }
+
+        private Bound bound(LookUpTable.Row row, String side) {
+            Map<String, Value> cells = new LinkedHashMap<>();
+            rule.keys().forEach(key -> cells.put(key.column(), row.cells().get(key.column())));
+            Measure value = (Measure) row.cells().get(rule.column());
+            List<TakenRow> taken = new ArrayList<>(rows);
+            taken.add(row(table, row, List.copyOf(cells.keySet())));
+            List<WorkingStep> steps = new ArrayList<>(working);
+            steps.addAll(given(rule.column(), value, named(cells)));
+            return new Bound(
+                    value, side + named(cells) + " (" + table.source() + ").", new Way(steps, taken, assumptions));
         }
 
         private TableEntry between(Between at) {

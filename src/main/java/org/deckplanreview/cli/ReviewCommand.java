@@ -5,12 +5,21 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.deckplanreview.rendering.drawing.Drawings;
+import org.deckplanreview.rendering.drawing.DrawnDeck;
+import org.deckplanreview.rendering.html.Form;
+import org.deckplanreview.rendering.html.HtmlRendering;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.rendering.pdf.PdfRendering;
 import org.deckplanreview.rendering.text.PlainText;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
@@ -62,6 +71,15 @@ class ReviewCommand implements Callable<Integer> {
                             + " and the most utilised one of each concern. Default: ${DEFAULT-VALUE}.")
     WorkingShown working;
 
+    @Option(names = "--html", paramLabel = "FILE", description = "Write the report as a page of HTML, too.")
+    Optional<Path> html;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write the report as PDF, too.")
+    Optional<Path> pdf;
+
+    @Option(names = "--svg", paramLabel = "FILE", description = "Write the plan as SVG, too.")
+    Optional<Path> svg;
+
     ReviewCommand(Reviewer reviewer, @ConfigProperty(name = "deckplanreview.submission.max-size") MemorySize limit) {
         this.reviewer = reviewer;
         this.limit = limit.asLongValue();
@@ -101,7 +119,11 @@ class ReviewCommand implements Callable<Integer> {
         if (result instanceof ReviewResult.Invalid invalid) {
             return refuse("is not a valid submission:", invalid.faults());
         }
-        Report report = ((ReviewResult.Reviewed) result).report();
+        ReviewResult.Reviewed reviewed = (ReviewResult.Reviewed) result;
+        Report report = reviewed.report();
+        if (!hasWritten(DrawnDeck.of(reviewed.assessment(), report))) {
+            return ExitCode.SOFTWARE;
+        }
         PrintWriter out = spec.commandLine().getOut();
         out.print(
                 json
@@ -109,6 +131,39 @@ class ReviewCommand implements Callable<Integer> {
                         : TextRendering.render(report, working));
         out.flush();
         return ExitCode.of(report.outcome());
+    }
+
+    /** Whether every file that was asked for is there; what stopped one is told. */
+    private boolean hasWritten(DrawnDeck deck) {
+        return hasWritten(html, () -> HtmlRendering.render(deck, Form.SCREEN).getBytes(StandardCharsets.UTF_8))
+                && hasWritten(pdf, () -> PdfRendering.render(deck))
+                && hasWritten(svg, () -> Drawings.plan(deck).get(0).svg().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private boolean hasWritten(Optional<Path> target, Supplier<byte[]> content) {
+        if (target.isEmpty()) {
+            return true;
+        }
+        try {
+            Files.write(target.get(), content.get());
+            return true;
+        } catch (NoSuchFileException e) {
+            complain(target.get() + " cannot be written: there is no such directory");
+        } catch (AccessDeniedException e) {
+            complain(target.get() + " cannot be written: it may not be written to");
+        } catch (FileSystemException e) {
+            complain(target.get() + " cannot be written: "
+                    + Optional.ofNullable(e.getReason()).orElse("the system does not say why"));
+        } catch (IOException e) {
+            complain(target.get() + " cannot be written: " + e.getMessage());
+        }
+        return false;
+    }
+
+    private void complain(String why) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.print(PlainText.of(why) + "\n");
+        err.flush();
     }
 
     private int refuse(String why, List<Fault> faults) {

@@ -22,6 +22,16 @@ public final class FrameLevels {
                 platform.platform(), DeckLevels.of(layout.submission(), platform.platform(), platform.pointer()));
     }
 
+    /** Level of the boards' upper face, mm. */
+    public Derived<Double> boardsTopMm(PlanPoint at) {
+        return levels.boardsTop().map(plane -> plane.levelMm(at));
+    }
+
+    /** Level of the joists' upper face, mm. */
+    public Derived<Double> joistsTopMm(PlanPoint at) {
+        return levels.boardsUnderside().map(plane -> plane.levelMm(at));
+    }
+
     /** Level of a beam's upper face, mm, at a place in mm along the beam. */
     public Derived<Double> topMm(BeamLine beam, double atMm) {
         return levels.carrierTop(described(beam).joists())

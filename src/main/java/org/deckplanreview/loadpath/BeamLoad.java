@@ -3,7 +3,7 @@ package org.deckplanreview.loadpath;
 import java.util.Optional;
 
 /** A load on a beam, downwards positive. Places in mm along the beam. */
-sealed interface BeamLoad {
+public sealed interface BeamLoad {
 
     double fromMm();
 

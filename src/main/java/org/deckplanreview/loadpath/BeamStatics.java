@@ -97,6 +97,53 @@ final class BeamStatics {
         return actions.totalN(action);
     }
 
+    MemberDiagrams diagrams(List<ActionFactors> alternatives) {
+        List<MemberDiagrams.Place> all = new ArrayList<>();
+        for (int k = 0; k < frame.spans().size(); k++) {
+            Loads loads = responses.in(k);
+            double[] stations = responses.stationsMm().get(k);
+            for (int i = 1; i < stations.length; i++) {
+                double from = stations[i - 1];
+                double to = stations[i];
+                all.add(place(loads, from, to, 0, alternatives));
+                all.add(place(loads, from, to, to - from, alternatives));
+            }
+        }
+        return new MemberDiagrams(
+                actions.permanent(), actions.imposedFull(), actions.snow(), actions.concentratedN(), all);
+    }
+
+    /** A place behind a station, up to the next one. */
+    private MemberDiagrams.Place place(
+            Loads loads, double from, double to, double behind, List<ActionFactors> alternatives) {
+        Extremes moment = responses.extremes(loads, r -> r.between(from, to).momentAfter(behind));
+        Extremes shear = besideSupport(
+                from + behind,
+                behind,
+                responses.extremes(loads, r -> r.between(from, to).shearAfter(behind)));
+        Extremes deflection = responses.extremes(
+                loads,
+                r -> r.between(from, to)
+                        .deflectionAfter(behind, frame.bendingStiffnessNMm2(), frame.shearFlexibilityPerN()));
+        return new MemberDiagrams.Place(
+                from + behind,
+                reach(moment, alternatives),
+                reach(shear, alternatives),
+                reach(deflection, alternatives));
+    }
+
+    /** With the concentrated load just beside the support all of it passes between them. */
+    private Extremes besideSupport(double at, double behind, Extremes shear) {
+        double load = actions.concentratedN();
+        return frame.seats().placesMm().contains(at) ? shear.orConcentrated(behind > 0 ? -load : load) : shear;
+    }
+
+    private static MemberDiagrams.Reach reach(Extremes e, List<ActionFactors> alternatives) {
+        return new MemberDiagrams.Reach(
+                alternatives.stream().mapToDouble(e::smallest).min().orElseThrow(),
+                alternatives.stream().mapToDouble(e::largest).max().orElseThrow());
+    }
+
     /** Reaction of one of the member's supports. */
     Extremes reaction(int support) {
         return places.get(frame.placeOf(support)).reaction().times(frame.shareOf(support));

@@ -1,5 +1,6 @@
 package org.deckplanreview.loadpath;
 
+import java.util.List;
 import org.deckplanreview.layout.Member;
 
 /** The statics of one joist or beam. Linear in the actions: effects of any combination follow from it. */
@@ -15,4 +16,11 @@ public interface MemberAnalysis {
      * for CONCENTRATED the load itself.
      */
     double totalN(Action action);
+
+    /**
+     * What lies on the member, and how far moment, shear and deflection reach along it.
+     *
+     * @param alternatives combinations of which the farthest counts at each place; at least one
+     */
+    MemberDiagrams diagrams(List<ActionFactors> alternatives);
 }

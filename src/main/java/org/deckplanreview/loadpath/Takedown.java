@@ -79,6 +79,11 @@ final class Takedown implements LoadPath {
         public double totalN(Action action) {
             return statics.totalN(action);
         }
+
+        @Override
+        public MemberDiagrams diagrams(List<ActionFactors> alternatives) {
+            return statics.diagrams(alternatives);
+        }
     }
 
     @Override

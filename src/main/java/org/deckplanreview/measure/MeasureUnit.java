@@ -15,9 +15,12 @@ import static tech.units.indriya.unit.Units.YEAR;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
+import javax.measure.UnitConverter;
 
 /** The units that submissions, rulesets and reports may write, each backed by a JSR 385 unit. */
 public enum MeasureUnit {
@@ -65,6 +68,9 @@ public enum MeasureUnit {
     private final String symbol;
     private final Unit<?> unit;
 
+    /** To find a converter takes far longer than to use it. */
+    private final Map<MeasureUnit, UnitConverter> converters = new ConcurrentHashMap<>();
+
     MeasureUnit(String symbol, Unit<?> unit) {
         this.symbol = symbol;
         this.unit = unit;
@@ -89,6 +95,14 @@ public enum MeasureUnit {
         return this == DEGREE;
     }
 
+    private UnitConverter converter(MeasureUnit to) {
+        try {
+            return unit.getConverterToAny(to.unit);
+        } catch (IncommensurableException e) {
+            throw new IllegalStateException("Units of one dimension convert", e);
+        }
+    }
+
     /**
      * Converts a value of this unit.
      *
@@ -98,14 +112,14 @@ public enum MeasureUnit {
         if (this == to) {
             return value;
         }
+        UnitConverter known = converters.get(to);
+        if (known != null) {
+            return known.convert(value);
+        }
         if (!sameDimension(to)) {
             throw new IllegalArgumentException(symbol + " cannot be given in " + to.symbol);
         }
-        try {
-            return unit.getConverterToAny(to.unit).convert(value);
-        } catch (IncommensurableException e) {
-            throw new IllegalStateException("Units of one dimension convert", e);
-        }
+        return converters.computeIfAbsent(to, this::converter).convert(value);
     }
 
     public static Optional<MeasureUnit> ofSymbol(String symbol) {

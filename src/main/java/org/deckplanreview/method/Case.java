@@ -1,6 +1,5 @@
 package org.deckplanreview.method;
 
-import java.util.Comparator;
 import java.util.List;
 
 /** One place of a subject under one combination. Its working is written only if it turns out to be the worst. */
@@ -11,9 +10,15 @@ public interface Case {
 
     /** The case of the largest utilisation; of equal ones the first. */
     static Evaluation.Measured worst(List<? extends Case> cases) {
-        return cases.stream()
-                .max(Comparator.comparingDouble(Case::utilisation))
-                .orElseThrow()
-                .measured();
+        Case worst = cases.get(0);
+        double largest = worst.utilisation();
+        for (Case one : cases.subList(1, cases.size())) {
+            double utilisation = one.utilisation();
+            if (Double.compare(utilisation, largest) > 0) {
+                worst = one;
+                largest = utilisation;
+            }
+        }
+        return worst.measured();
     }
 }

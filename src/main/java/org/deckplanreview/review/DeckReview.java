@@ -1,6 +1,7 @@
 package org.deckplanreview.review;
 
 import java.util.function.Function;
+import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Edition;
@@ -50,9 +51,8 @@ final class DeckReview implements Reviewer {
     }
 
     private ReviewResult reviewed(ReadResult.Read whole, byte[] bytes, Edition edition) {
-        return new ReviewResult.Reviewed(reports.of(
-                assessor.assess(whole.submission(), edition),
-                bytes,
-                whole.tree().toString()));
+        Assessment assessment = assessor.assess(whole.submission(), edition);
+        return new ReviewResult.Reviewed(
+                reports.of(assessment, bytes, whole.tree().toString()), assessment);
     }
 }

@@ -1,13 +1,15 @@
 package org.deckplanreview.review;
 
 import java.util.List;
+import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.submission.Fault;
 import org.deckplanreview.submission.Pointer;
 
 /** What became of a submission. */
 public sealed interface ReviewResult {
-    record Reviewed(Report report) implements ReviewResult {}
+    /** @param assessment what the report was made of, for drawings */
+    record Reviewed(Report report, Assessment assessment) implements ReviewResult {}
 
     /**
      * The bytes are not JSON as the service reads it.

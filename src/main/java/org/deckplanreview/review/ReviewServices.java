@@ -49,6 +49,26 @@ public class ReviewServices {
                         .toList());
     }
 
+    /** The editions of these rulesets. */
+    public static Editions editionsOf(Rulesets rulesets) {
+        return new Editions() {
+            @Override
+            public List<Edition> all() {
+                return rulesets.all();
+            }
+
+            @Override
+            public List<Amendment> amendments(String region) {
+                return rulesets.amendments(region);
+            }
+
+            @Override
+            public Optional<Amending> edition(String region, String name, List<String> amendments) {
+                return rulesets.edition(region, name, amendments);
+            }
+        };
+    }
+
     /** A review under the given rulesets. */
     public static Reviewer reviewerOf(Catalogue catalogue, Rulesets rulesets, String serviceVersion) {
         return new DeckReview(
@@ -102,22 +122,7 @@ public class ReviewServices {
     @Produces
     @Singleton
     Editions editions(Rulesets rulesets) {
-        return new Editions() {
-            @Override
-            public List<Edition> all() {
-                return rulesets.all();
-            }
-
-            @Override
-            public List<Amendment> amendments(String region) {
-                return rulesets.amendments(region);
-            }
-
-            @Override
-            public Optional<Amending> edition(String region, String name, List<String> amendments) {
-                return rulesets.edition(region, name, amendments);
-            }
-        };
+        return editionsOf(rulesets);
     }
 
     @Produces

@@ -160,6 +160,9 @@ final class CanonicalEdition {
         json.put("cite", cite(p.citation()));
         json.put("subjects", p.subjects().word());
         json.put("when", condition(p.when()));
+        if (!p.scope().isEmpty()) {
+            json.put("scope", p.scope().stream().map(CanonicalEdition::reach).toList());
+        }
         json.put("advice", p.advice());
         p.caution().ifPresent(text -> json.put("caution", text));
         p.referral().ifPresent(text -> json.put("referral", text));
@@ -170,6 +173,16 @@ final class CanonicalEdition {
         } else if (p.rule() instanceof Rule.LookUp lookUp) {
             json.put("lookUp", lookUp(lookUp));
         }
+        return json;
+    }
+
+    private static Map<String, Object> reach(Reach reach) {
+        Map<String, Object> json = two("name", reach.name(), "cite", cite(reach.citation()));
+        json.put(
+                "beyond",
+                reach.beyond().stream()
+                        .map(beyond -> two("when", condition(beyond.when()), "reason", beyond.reason()))
+                        .toList());
         return json;
     }
 
@@ -221,6 +234,13 @@ final class CanonicalEdition {
                 "quantity", direct.quantity(), "conservative", direct.match().word());
         direct.least().ifPresent(least -> json.put("least", value(least)));
         direct.unstated().ifPresent(taken -> json.put("unstated", value(taken)));
+        direct.times().ifPresent(factor -> json.put("times", factor(factor)));
+        return json;
+    }
+
+    private Map<String, Object> factor(TableKey.Factor factor) {
+        Map<String, Object> json = two("from", named(factor.table()), "column", factor.column());
+        json.put("keys", Map.of(factor.key().column(), key(factor.key())));
         return json;
     }
 

@@ -26,6 +26,7 @@ final class EditionReader {
     private final Layers layers = new Layers();
     private final Citations citations;
     private final ConditionReader conditions;
+    private final ReachReader reaches;
     private final ParameterReader parameters;
     private final LookUpReader lookUps;
 
@@ -42,6 +43,7 @@ final class EditionReader {
         this.standardFiles = standardFiles;
         this.citations = new Citations(sources(), scopes(composition.amendments()));
         this.conditions = new ConditionReader(vocabulary);
+        this.reaches = new ReachReader(composition.membersOf("scopes"), conditions, citations);
         this.parameters = new ParameterReader(layers, citations);
         this.lookUps = new LookUpReader(layers, conditions);
     }
@@ -234,6 +236,7 @@ final class EditionReader {
         Map<String, Optional<Source>> sources = new LinkedHashMap<>();
         tellContradictions(composition.edition(), "sources", "source");
         tellContradictions(composition, "uses", "standard");
+        tellContradictions(composition, "scopes", "scope");
         composition.edition().membersOf("sources").forEach((key, source) -> sources.put(key, source(key, source)));
         scopes(composition.amendments())
                 .forEach((path, scope) -> composition.amendments().stream()
@@ -286,6 +289,10 @@ final class EditionReader {
     }
 
     private void account() {
+        composition
+                .each("scopes")
+                .forEach(scopes ->
+                        scopes.members().forEach((name, scope) -> needed.account(name, scope, reaches.isUsed(name))));
         composition
                 .edition()
                 .each("sources")
@@ -378,8 +385,9 @@ final class EditionReader {
         SubjectKind subjects = stated.member("subjects").worded(SubjectKind.class);
         Optional<Citation> citation = citations.read(stated.member("cite"));
         Optional<Condition> when = conditions.when(stated.conditioned(), subjects);
+        Optional<List<Reach>> scope = reaches.read(stated.optional("scope"), subjects);
         Optional<Rule> rule = rule(stated, subjects, citation);
-        if (citation.isEmpty() || when.isEmpty() || rule.isEmpty()) {
+        if (citation.isEmpty() || when.isEmpty() || scope.isEmpty() || rule.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Provision(
@@ -391,6 +399,7 @@ final class EditionReader {
                 citation.get(),
                 subjects,
                 when.get(),
+                scope.get(),
                 rule.get(),
                 stated.member("advice").text(),
                 stated.optional("caution").map(Entry::text),

@@ -81,7 +81,10 @@ final class LookUpChange {
                     case DOWN -> ", the next smaller value";
                 }
                 + direct.least().map(m -> ", from " + Phrases.of(m)).orElse("")
-                + direct.unstated().map(m -> ", unstated " + Phrases.of(m)).orElse("");
+                + direct.unstated().map(m -> ", unstated " + Phrases.of(m)).orElse("")
+                + direct.times()
+                        .map(f -> ", times " + f.column() + " of " + f.table().reference())
+                        .orElse("");
     }
 
     private static String interpolation(Rule.LookUp rule) {

@@ -43,11 +43,7 @@ final class LookUpReader {
         if (!holds || keys.isEmpty()) {
             return Optional.empty();
         }
-        tellTwice(
-                layered.get(),
-                table.columns().keySet().stream()
-                        .filter(c -> !c.equals(column.text()))
-                        .toList());
+        tellTwice(layered.get(), otherColumns(table, column.text()));
         Optional<Entry> interpolate = lookUp.optional("interpolate");
         Optional<Rule.Interpolation> interpolation =
                 interpolate.flatMap(entry -> interpolation(entry, lookUp, keys.get(), table, column));
@@ -158,8 +154,9 @@ final class LookUpReader {
         Optional<Entry> conservative = key.optional("conservative");
         Optional<Entry> least = key.optional("least");
         Optional<Entry> unstated = key.optional("unstated");
+        Optional<Entry> times = key.optional("times");
         if (column.type() != ValueType.NUMBER) {
-            Stream.of(conservative, least, unstated)
+            Stream.of(conservative, least, unstated, times)
                     .flatMap(Optional::stream)
                     .forEach(e -> e.fault("Only a key that is a number has this", "the quantity alone"));
         } else if (conservative.isEmpty() && !isInterpolated && column.unit().orElseThrow() != MeasureUnit.RATIO) {
@@ -171,8 +168,50 @@ final class LookUpReader {
         Optional<Measure> taken = unstated.flatMap(e -> number(e, column));
         TableKey.Match match =
                 conservative.map(c -> c.worded(TableKey.Match.class)).orElse(TableKey.Match.NONE);
-        boolean isRead = least.isPresent() == from.isPresent() && unstated.isPresent() == taken.isPresent();
-        return isRead ? Optional.of(new TableKey.Direct(name, asked.text(), match, from, taken)) : Optional.empty();
+        Optional<TableKey.Factor> factor = times.flatMap(e -> factor(e, subjects));
+        boolean isRead = least.isPresent() == from.isPresent()
+                && unstated.isPresent() == taken.isPresent()
+                && times.isPresent() == factor.isPresent();
+        return isRead
+                ? Optional.of(new TableKey.Direct(name, asked.text(), match, from, taken, factor))
+                : Optional.empty();
+    }
+
+    private Optional<TableKey.Factor> factor(Entry times, SubjectKind subjects) {
+        Optional<Layered> layered = layers.table(times.member("from"));
+        if (layered.isEmpty()) {
+            return Optional.empty();
+        }
+        LookUpTable table = layered.get().table().orElseThrow();
+        Entry name = times.member("column");
+        Optional<LookUpTable.Column> column = column(table, name.text(), name);
+        if (column.isEmpty()) {
+            return Optional.empty();
+        }
+        if (column.get().unit().filter(MeasureUnit.RATIO::equals).isEmpty()) {
+            name.fault("The column holds " + column.get().word() + ", a factor has no unit", "a column of ratios");
+            return Optional.empty();
+        }
+        tellTwice(layered.get(), otherColumns(table, name.text()));
+        return keys(times, table, name.text(), subjects)
+                .filter(keys -> isOneNumber(keys, times))
+                .map(keys -> new TableKey.Factor(table, name.text(), (TableKey.Direct) keys.get(0)));
+    }
+
+    private static boolean isOneNumber(List<TableKey> keys, Entry times) {
+        boolean isOne = keys.size() == 1
+                && keys.get(0) instanceof TableKey.Direct direct
+                && direct.times().isEmpty();
+        if (!isOne) {
+            times.member("keys").fault("A factor is found with one quantity", "one key with a quantity");
+        }
+        return isOne;
+    }
+
+    private static List<String> otherColumns(LookUpTable table, String column) {
+        return table.columns().keySet().stream()
+                .filter(name -> !name.equals(column))
+                .toList();
     }
 
     /** A zero is the same in every unit. */
@@ -266,10 +305,14 @@ final class LookUpReader {
         return words;
     }
 
-    /** Tells rows that cannot be told apart by these columns. */
+    /** Tells rows that cannot be told apart by these columns; what a file does not hold may stand in another row. */
     private static void tellTwice(Layered layered, List<String> columns) {
         Map<List<Value>, GridRow> first = new LinkedHashMap<>();
-        for (GridRow row : ((StandardFile.Content.Grid) layered.content()).rows()) {
+        StandardFile.Content.Grid grid = (StandardFile.Content.Grid) layered.content();
+        for (GridRow row : grid.rows()) {
+            if (row.cells().size() < grid.columns().size()) {
+                continue;
+            }
             List<Value> key = columns.stream().map(c -> row.cells().get(c)).toList();
             GridRow other = first.putIfAbsent(key, row);
             if (other != null) {

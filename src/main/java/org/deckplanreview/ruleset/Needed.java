@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Keeps account of the sources, standards and tables in CSV files that files name and of those that some edition needs. */
+/** Keeps account of the sources, standards, scopes and tables in CSV files that files name and of those that some edition needs. */
 final class Needed {
 
     private final Map<String, Named> named = new TreeMap<>();
@@ -38,6 +38,13 @@ final class Needed {
                             "'" + name + "'",
                             "Nothing uses this standard",
                             "its name in values or a citation, or no such standard");
+        } else if (entry.pointer().value().startsWith("/scopes/")) {
+            entry.file()
+                    .fault(
+                            entry.line(),
+                            "'" + name + "'",
+                            "No provision has this scope",
+                            "its name in the scope of a provision, or no such scope");
         } else if (entry.pointer().value().startsWith("/tables/")) {
             entry.file()
                     .fault(

@@ -8,6 +8,7 @@ import org.deckplanreview.submission.SubjectKind;
  * One requirement, recommendation or permission.
  *
  * @param order its place in the edition, from 0
+ * @param scope beyond any of which it is undetermined
  * @param advice what would put it right
  * @param caution a hazard to tell the reader of when it does not comply
  * @param referral who must look at it when it does not comply or is beyond the rules' scope, and with what
@@ -24,6 +25,7 @@ public record Provision(
         Citation citation,
         SubjectKind subjects,
         Condition when,
+        List<Reach> scope,
         Rule rule,
         String advice,
         Optional<String> caution,
@@ -31,6 +33,7 @@ public record Provision(
         List<String> setBy,
         String ruledBy) {
     public Provision {
+        scope = List.copyOf(scope);
         setBy = List.copyOf(setBy);
     }
 }

@@ -53,8 +53,21 @@ final class ProvisionChange {
         if (scope != Strictness.SAME) {
             values.add(value("when it applies", ConditionText.of(was.when()), ConditionText.of(is.when()), scope));
         }
+        String reachedBefore = reach(was);
+        String reached = reach(is);
+        if (!reachedBefore.equals(reached)) {
+            values.add(value("what it does not cover", reachedBefore, reached, Strictness.UNKNOWN));
+        }
         values.addAll(rules(before.and(after)));
         return values;
+    }
+
+    private static String reach(Provision provision) {
+        List<String> beyond = provision.scope().stream()
+                .flatMap(reach -> reach.beyond().stream())
+                .map(Reach.Beyond::reason)
+                .toList();
+        return beyond.isEmpty() ? "nothing" : String.join("; ", beyond);
     }
 
     private List<ChangedValue> rules(Scope both) {

@@ -65,10 +65,8 @@ final class Relaxation {
         }
         for (ChangedValue value : LimitChange.between(before, now, vocabulary).values()) {
             // A value's own citation counts; the provision's counts only where the amendment states it.
-            boolean isCited = value.is()
-                    .map(ChangedValue.Side::citation)
+            boolean isCited = cited(value)
                     .filter(citation -> !citation.equals(now.citation()))
-                    .filter(Relaxation::mayRelax)
                     .isPresent();
             if (value.strictness().mayRelax() && !isCited) {
                 fault(
@@ -94,17 +92,22 @@ final class Relaxation {
         Optional<Entry> imposed = root.optional("loads");
         for (ChangedValue value :
                 LimitChange.between(was.loads(), is.loads(), vocabulary).values()) {
-            boolean isCited = value.is()
-                    .map(ChangedValue.Side::citation)
-                    .filter(Relaxation::mayRelax)
-                    .isPresent();
-            if (value.strictness().mayRelax() && !isCited) {
+            if (value.strictness().mayRelax() && cited(value).isEmpty()) {
                 fault(
                         place(imposed, value),
                         value.what() + ": " + text(value.was()) + " becomes " + text(value.is()),
                         value.strictness());
             }
         }
+    }
+
+    /** The authority that a value comes from now and did not come from before. */
+    private static Optional<Citation> cited(ChangedValue value) {
+        Optional<Citation> before = value.was().map(ChangedValue.Side::citation);
+        return value.is()
+                .map(ChangedValue.Side::citation)
+                .filter(citation -> !before.equals(Optional.of(citation)))
+                .filter(Relaxation::mayRelax);
     }
 
     private static boolean mayRelax(Citation citation) {

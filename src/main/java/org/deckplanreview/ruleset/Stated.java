@@ -11,7 +11,7 @@ import java.util.Optional;
 record Stated(List<Entry> entries) {
 
     static final List<String> RULE = List.of("limit", "lookUp", "calculate");
-    private static final List<String> RULING = List.of("subjects", "when", "limit", "lookUp", "calculate");
+    private static final List<String> RULING = List.of("subjects", "when", "scope", "limit", "lookUp", "calculate");
 
     Stated {
         entries = List.copyOf(entries);
@@ -54,7 +54,7 @@ record Stated(List<Entry> entries) {
         return entries.stream().map(entry -> entry.file().path()).toList();
     }
 
-    /** The last file that states which subjects it has, when it holds or what it asks for. */
+    /** The last file that states which subjects it has, when it holds, how far it reaches or what it asks for. */
     String ruledBy() {
         return last(RULING).orElseThrow().file().path();
     }

@@ -18,9 +18,24 @@ public sealed interface TableKey {
      *
      * @param least the smallest value that the table covers; empty where it has no such end
      * @param unstated what the source takes where the submission does not state the quantity
+     * @param times what the quantity is multiplied with before it enters the table
      */
-    record Direct(String column, String quantity, Match match, Optional<Measure> least, Optional<Measure> unstated)
+    record Direct(
+            String column,
+            String quantity,
+            Match match,
+            Optional<Measure> least,
+            Optional<Measure> unstated,
+            Optional<Factor> times)
             implements TableKey {}
+
+    /**
+     * A factor from another table.
+     *
+     * @param column of that table that holds the factor
+     * @param key by which its row is found; a number, not multiplied itself
+     */
+    record Factor(LookUpTable table, String column, Direct key) {}
 
     /**
      * The row is found with what another table gives in its column of the same name.

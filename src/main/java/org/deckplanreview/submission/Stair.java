@@ -14,6 +14,7 @@ import org.deckplanreview.measure.Length;
  * @param topLanding length in the direction of travel
  * @param bottomLanding likewise
  * @param guard id of the guard beside the flight
+ * @param guardTriangle smaller side of the largest triangle between riser, tread and the bottom rail of that guard
  */
 public record Stair(
         String id,
@@ -33,7 +34,8 @@ public record Stair(
         Optional<Length> headroom,
         Optional<Strings> strings,
         Optional<String> treadTimber,
-        Optional<String> guard) {
+        Optional<String> guard,
+        Optional<Length> guardTriangle) {
     public String displayLabel() {
         return label.orElse("stair " + id);
     }

@@ -142,7 +142,8 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 t.headroom(),
                 t.strings(),
                 t.treadTimber(),
-                t.guard());
+                t.guard(),
+                t.guardTriangle());
     }
 
     private GroundLevel apply(GroundLevel g) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.deckplanreview.loadpath.DeckFixture.deck;
 
+import java.util.List;
 import java.util.Optional;
 import org.assertj.core.data.Percentage;
 import org.deckplanreview.layout.AreaStrip;
@@ -54,6 +55,50 @@ class MemberAnalysisTest {
         assertThat(support.shear().atMm()).isEqualTo(L);
         assertThat(support.largestReactionN()).isCloseTo(w * L / 2, EXACT);
         assertThat(support.smallestReactionN()).isCloseTo(1.35 * g * L / 2, EXACT);
+    }
+
+    /** Handbook formulas of a simple beam: w L2/8 in the middle, w L/2 at the ends, 5 w L4/384 EI. */
+    @Test
+    void diagrams_reach_as_far_as_the_handbook_says() {
+        MemberDiagrams diagrams = spans(1).joist().diagrams(List.of(IMPOSED));
+        MemberDiagrams.Place start = diagrams.places().get(0);
+        assertThat(start.atMm()).isZero();
+        assertThat(start.shearN().largest()).isCloseTo(Q * L / 2, EXACT);
+        assertThat(start.momentNMm().largest()).isZero();
+        MemberDiagrams.Place end = diagrams.places().get(diagrams.places().size() - 1);
+        assertThat(end.atMm()).isEqualTo(L);
+        assertThat(end.shearN().smallest()).isCloseTo(-Q * L / 2, EXACT);
+        MemberDiagrams.Place middle = diagrams.places().stream()
+                .filter(p -> Math.abs(p.atMm() - L / 2) < 1e-6)
+                .findFirst()
+                .orElseThrow();
+        assertThat(middle.momentNMm().largest()).isCloseTo(Q * L * L / 8, EXACT);
+        assertThat(middle.deflectionMm().largest()).isCloseTo(5 * Q * L * L * L * L / 384 / EI, EXACT);
+    }
+
+    /** Of alternatives the farthest counts on either side; no place reaches beyond the worst effects. */
+    @Test
+    void diagrams_of_alternatives_end_at_the_worst_effects() {
+        MemberAnalysis joist = spans(2).joist();
+        ActionFactors other = new ActionFactors(1, 0, 1, 0);
+        MemberDiagrams diagrams = joist.diagrams(List.of(IMPOSED, other));
+        double sagging = Math.max(
+                joist.effects(IMPOSED).spans().get(0).sagging().value(),
+                joist.effects(other).spans().get(0).sagging().value());
+        double reached = diagrams.places().stream()
+                .mapToDouble(p -> p.momentNMm().largest())
+                .max()
+                .orElseThrow();
+        assertThat(reached).isBetween(0.99 * sagging, sagging * (1 + 1e-9));
+        double shear = Math.max(
+                joist.effects(IMPOSED).supports().get(1).shear().value(),
+                joist.effects(other).supports().get(1).shear().value());
+        double farthest = diagrams.places().stream()
+                .filter(p -> p.atMm() == L)
+                .mapToDouble(p -> Math.max(p.shearN().largest(), -p.shearN().smallest()))
+                .max()
+                .orElseThrow();
+        assertThat(farthest).isCloseTo(shear, within(1e-6 * shear));
     }
 
     @Test

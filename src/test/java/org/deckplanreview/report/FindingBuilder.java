@@ -181,6 +181,7 @@ public final class FindingBuilder {
                         new Citation(source, "Diagram 3.1", confirmation, CONFIRMED_ON),
                         SubjectKind.EDGES,
                         Condition.ALWAYS,
+                        List.of(),
                         rule,
                         "Raise the guard.",
                         caution,

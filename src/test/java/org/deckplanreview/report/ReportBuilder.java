@@ -5,11 +5,16 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.layout.Deck;
+import org.deckplanreview.layout.Decks;
 import org.deckplanreview.layout.Layout;
+import org.deckplanreview.loadpath.LoadModel;
+import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
@@ -17,6 +22,7 @@ import org.deckplanreview.ruleset.LoadRules;
 import org.deckplanreview.ruleset.SiteValues;
 import org.deckplanreview.ruleset.Source;
 import org.deckplanreview.ruleset.Standing;
+import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.Protection;
@@ -95,7 +101,8 @@ public final class ReportBuilder {
                 e.digest());
         return new Reports(VOCABULARY, VERSION)
                 .of(
-                        new Assessment(layout, withPractice, List.of(), List.of(), Determination.COMPLIES),
+                        new Assessment(
+                                layout, unloaded(layout), withPractice, List.of(), List.of(), Determination.COMPLIES),
                         SUBMISSION.getBytes(StandardCharsets.UTF_8),
                         SUBMISSION);
     }
@@ -112,12 +119,35 @@ public final class ReportBuilder {
                 .filter(d -> d != Determination.NOT_APPLICABLE)
                 .min(Determination::compareTo)
                 .orElse(Determination.COMPLIES);
+        Layout layout = new Layout(submission(reference, units), new Deck(), List.of(), List.of());
         return new Assessment(
-                new Layout(submission(reference, units), new Deck(), List.of(), List.of()),
+                layout,
+                unloaded(layout),
                 edition(),
                 findings,
                 List.of("The imposed load is that of a single dwelling."),
                 outcome);
+    }
+
+    /** Of a bare platform, 3000 by 2400 mm, on which nothing is found. */
+    public static Assessment drawnAssessment() {
+        Layout layout = Decks.rectangle(3000, 2400).layout();
+        return new Assessment(layout, unloaded(layout), edition(), List.of(), List.of(), Determination.COMPLIES);
+    }
+
+    private static LoadPath unloaded(Layout layout) {
+        LoadModel.PlatformLoads none = new LoadModel.PlatformLoads(Derived.known(0.0), Derived.known(0.0), 0, 0);
+        return LoadPath.derive(
+                layout,
+                new LoadModel(
+                        layout.platforms().stream().map(p -> none).toList(),
+                        new TreeMap<>(),
+                        0,
+                        0,
+                        false,
+                        1,
+                        1,
+                        OptionalDouble.empty()));
     }
 
     public static Edition edition() {

@@ -130,6 +130,68 @@ class RulesetCasesTest {
         assertThat(faults()).isEmpty();
     }
 
+    private static final String AMENDMENT = """
+            region: testland
+            amendment: office
+            title: A steeper fall
+            amends: ["2024"]
+            provisions:
+              - {id: fall.gradient, overrides: true, limit: {quantity: fall gradient, atLeast: 0.02}}
+            """;
+
+    /** 1 in 50 is 0.02. */
+    private static final String AMENDED_CASES = """
+            cases:
+              - name: a fall of 1 in 50 complies
+                provision: fall.gradient
+                base: small-level-deck.json
+                patch: [{op: replace, path: /platforms/0/fall/gradient, value: "1:50"}]
+                expect: {subject: /platforms/0, determination: complies}
+                source: common practice
+              - name: a fall of 1 in 80 does not comply
+                provision: fall.gradient
+                base: small-level-deck.json
+                expect: {subject: /platforms/0, determination: does not comply}
+                source: common practice
+            """;
+
+    private List<String> faultsWithAdded(String cases) throws IOException {
+        Path added = folder.resolve("added");
+        Files.createDirectories(added.resolve("testland/amendments"));
+        Files.createDirectories(added.resolve("testland/cases/amendments/office"));
+        Files.writeString(added.resolve("testland/amendments/office.yaml"), AMENDMENT);
+        Files.writeString(added.resolve("testland/cases/amendments/office/fall.yaml"), cases);
+        return checker.check(Optional.of(rulesets), Optional.of(added));
+    }
+
+    @Test
+    void an_amendment_that_another_directory_adds_proves_what_it_changes() throws IOException {
+        assertThat(faultsWithAdded(AMENDED_CASES)).isEmpty();
+        String first = AMENDED_CASES.substring(0, AMENDED_CASES.indexOf("  - name: a fall of 1 in 80"));
+        assertThat(faultsWithAdded(first))
+                .containsExactly("testland/2024 with office: fall.gradient has no case that does not comply");
+        assertThat(faultsWithAdded(AMENDED_CASES.replace("1:50", "1:51")))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault)
+                        .startsWith("testland/cases/amendments/office/fall.yaml:2: a fall of 1 in 50 complies: under"
+                                + " testland/2024 with office: expected 'complies', found 'does not comply'"));
+    }
+
+    @Test
+    void an_amendment_that_changes_no_provision_of_its_own_has_a_case_at_least() throws IOException {
+        write("testland/amendments/county.yaml", """
+                region: testland
+                amendment: county
+                title: Frost
+                amends: ["2024"]
+                sources:
+                  law: {title: Ordinance, edition: "7", publisher: County, standing: statute}
+                site:
+                  frostDepth: {value: 900 mm, cite: {source: law, clause: "3", confirmed: {by: page, on: 2026-11-25}}}
+                """);
+        assertThat(faults()).containsExactly("testland/amendments/county.yaml: it has no case over the edition 2024");
+    }
+
     @Test
     void a_directory_without_an_edition_is_not_well() throws IOException {
         assertThat(checker.check(Optional.of(Files.createDirectory(folder.resolve("empty"))), Optional.empty()))

@@ -28,6 +28,7 @@ import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.RulesetCase;
 import org.deckplanreview.ruleset.RulesetFiles;
 import org.deckplanreview.ruleset.RulesetLoader;
+import org.deckplanreview.submission.InOtherUnits;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SampleDeck;
 import org.deckplanreview.submission.Submission;
@@ -43,6 +44,12 @@ class SameDeckInInchesTest {
 
     static List<Path> samples() {
         return BuiltIn.samples();
+    }
+
+    static List<Path> samplesInMillimetres() {
+        return samples().stream()
+                .filter(s -> BuiltIn.document(s).path("units").asText().equals("mm"))
+                .toList();
     }
 
     static Stream<CaseFile> caseFiles() {
@@ -142,7 +149,7 @@ class SameDeckInInchesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
+    @MethodSource("samplesInMillimetres")
     void a_report_in_inches_is_valid_against_the_schema(Path sample) {
         byte[] report = JsonRendering.render(inInches(sample));
         assertThat(ReportSchema.faults(new String(report, StandardCharsets.UTF_8)))
@@ -150,7 +157,7 @@ class SameDeckInInchesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
+    @MethodSource("samplesInMillimetres")
     void its_text_has_lines_of_at_most_80_characters(Path sample) {
         assertThat(TextRendering.render(inInches(sample), WorkingShown.ALL).lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
@@ -158,7 +165,7 @@ class SameDeckInInchesTest {
 
     /** The limits of the rulesets are in mm: as the ruleset writes them, in brackets, is the only place for it. */
     @ParameterizedTest
-    @MethodSource("samples")
+    @MethodSource("samplesInMillimetres")
     void its_sentences_assumptions_and_needs_are_in_inch_pound_units(Path sample) {
         Report report = inInches(sample);
         Stream<String> sentences = report.findings().stream()

@@ -51,7 +51,12 @@ class LookUpTablesTest {
         });
         assertThat(joists.keys().get(2))
                 .isEqualTo(new TableKey.Direct(
-                        "spacing", "joist spacing", TableKey.Match.UP, Optional.of(inches(0)), Optional.empty()));
+                        "spacing",
+                        "joist spacing",
+                        TableKey.Match.UP,
+                        Optional.of(inches(0)),
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     @Test
@@ -63,7 +68,8 @@ class LookUpTablesTest {
                         "bearing resistance",
                         TableKey.Match.DOWN,
                         Optional.empty(),
-                        Optional.of(Measure.of(1500, MeasureUnit.POUND_FORCE_PER_SQUARE_FOOT))));
+                        Optional.of(Measure.of(1500, MeasureUnit.POUND_FORCE_PER_SQUARE_FOOT)),
+                        Optional.empty()));
         assertThat(lookUp(GOOD, 1).interpolation())
                 .contains(new Rule.Interpolation("joistSpan", "Table 4, note", Optional.of(inches(1))));
     }

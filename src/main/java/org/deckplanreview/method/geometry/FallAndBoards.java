@@ -36,7 +36,8 @@ import org.locationtech.jts.geom.Polygon;
 /** How water leaves the deck: fall, boards, gaps. */
 final class FallAndBoards {
 
-    private static final List<SubjectKind> SLOPED = List.of(SubjectKind.PLATFORMS, SubjectKind.BOARDS);
+    private static final List<SubjectKind> SLOPED =
+            List.of(SubjectKind.PLATFORMS, SubjectKind.BOARDS, SubjectKind.STAIRS);
     private static final List<SubjectKind> BOARDS = List.of(SubjectKind.BOARDS);
 
     /** How far from a wall a point is taken to see on which side of it the deck lies. */

@@ -15,6 +15,7 @@ public final class Quantities {
                     Stairs.quantities(),
                     PostsAndFootings.quantities(),
                     Spans.quantities(),
+                    PrescriptiveFrame.quantities(),
                     Stability.quantities(),
                     Connections.quantities(),
                     LedgerConnection.quantities(),

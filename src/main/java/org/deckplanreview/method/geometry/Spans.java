@@ -102,8 +102,7 @@ final class Spans {
                         CARRIERS,
                         "The largest span of the joists on the beam or ledger, beside it; where joists come from both sides, the"
                                 + " larger of the two.",
-                        (carrier, context) -> ofCarried(
-                                carrier, context, Comparator.comparingDouble(Carried::spanMm), Spans::spanCarried)),
+                        Spans::joistSpanCarried),
                 number(
                         "joist overhang over span carried",
                         MeasureUnit.RATIO,
@@ -141,6 +140,11 @@ final class Spans {
                         MEMBERS,
                         "The shortest length over which the member lies on a support; supports by hangers or bolts are left out.",
                         Spans::bearing));
+    }
+
+    /** Of a beam or a ledger. */
+    static Observation joistSpanCarried(Subject carrier, ReviewContext context) {
+        return ofCarried(carrier, context, Comparator.comparingDouble(Carried::spanMm), Spans::spanCarried);
     }
 
     private static Observation spacing(Subject subject, ReviewContext context) {

@@ -158,6 +158,8 @@ final class Stairs {
                         Stairs::handrailHeight),
                 landing("top landing to width", "at the top", "topLanding", Stair::topLanding),
                 landing("bottom landing to width", "at the bottom", "bottomLanding", Stair::bottomLanding),
+                landingLength("top landing", "at the top", "topLanding", Stair::topLanding),
+                landingLength("bottom landing", "at the bottom", "bottomLanding", Stair::bottomLanding),
                 flag(
                         "flight guard present",
                         StairRun.class,
@@ -177,7 +179,34 @@ final class Stairs {
                         "The smaller side of the largest opening in the guard beside the flight.",
                         "largestOpening",
                         "largest opening",
-                        Guard::largestOpening));
+                        Guard::largestOpening),
+                length(
+                        "triangle under flight guard",
+                        "The smaller side of the largest triangle between riser, tread and the bottom rail of the guard beside the"
+                                + " flight, and so the sphere that just passes.",
+                        Stairs::triangle));
+    }
+
+    private static Observation triangle(StairRun stair) {
+        return stair.guard().isEmpty()
+                ? Observations.notApplicable("no guard stands beside the flight")
+                : Observations.length(
+                        stair.stair().guardTriangle(),
+                        "d",
+                        "the triangle between steps and bottom rail of the guard beside " + stair.label(),
+                        stair.pointer().child("guardTriangle"));
+    }
+
+    private static Quantity landingLength(
+            String name, String where, String member, Function<Stair, Optional<Length>> landing) {
+        return length(
+                name,
+                "The length of the landing " + where + " in the direction of travel.",
+                stair -> Observations.length(
+                        landing.apply(stair.stair()),
+                        "l",
+                        "the length of the landing " + where + " of " + stair.label(),
+                        stair.pointer().child(member)));
     }
 
     private static Quantity length(String name, String definition, Function<StairRun, Observation> observing) {

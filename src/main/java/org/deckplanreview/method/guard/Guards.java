@@ -10,6 +10,12 @@ public final class Guards {
 
     public static List<Method> methods() {
         return List.of(
-                new PostBending(), new TopDeflection(), new PostFixing(), new RailBending(), new InfillBending());
+                new PostBending(),
+                new TopDeflection(),
+                new PostFixing(),
+                new RailBending(),
+                new InfillBending(),
+                new NearbyDrop(),
+                new HeightNearDrop());
     }
 }

@@ -12,6 +12,7 @@ import org.deckplanreview.loadpath.Effects.Peak;
 import org.deckplanreview.loadpath.Effects.SpanEffects;
 import org.deckplanreview.loadpath.Effects.SupportEffects;
 import org.deckplanreview.loadpath.MemberAnalysis;
+import org.deckplanreview.loadpath.MemberDiagrams;
 
 /** Stated effects of each action, added up by the factors. */
 public record LinearAnalysis(Member member, Map<Action, Share> shares) implements MemberAnalysis {
@@ -90,6 +91,11 @@ public record LinearAnalysis(Member member, Map<Action, Share> shares) implement
         for (int k = 0; k < sum.length; k++) {
             sum[k] += factor * share[k];
         }
+    }
+
+    @Override
+    public MemberDiagrams diagrams(List<ActionFactors> alternatives) {
+        throw new UnsupportedOperationException("Methods draw nothing");
     }
 
     @Override

@@ -29,7 +29,7 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.InInches;
+import org.deckplanreview.submission.InOtherUnits;
 import org.deckplanreview.submission.ReadResult;
 import org.deckplanreview.submission.SampleDeck;
 import org.deckplanreview.submission.SubjectKind;
@@ -213,7 +213,8 @@ class FrameQuantitiesTest {
     @ParameterizedTest
     @MethodSource("examples")
     void a_quantity_is_the_same_of_the_deck_in_inches(Example e) {
-        ObjectNode inches = InInches.of(e.given().apply(SampleDeck.complete()).node());
+        JsonNode inches =
+                InOtherUnits.read(e.given().apply(SampleDeck.complete()).node());
         assertSame(observe(e.name(), e.kind(), inches), e.value());
     }
 

@@ -212,7 +212,8 @@ class StairsAndPlanningTest {
                 length(described, 2100),
                 Optional.empty(),
                 Optional.empty(),
-                described ? Optional.of("g") : Optional.empty());
+                described ? Optional.of("g") : Optional.empty(),
+                length(described, 140));
     }
 
     private static Optional<Length> length(boolean described, double mm) {

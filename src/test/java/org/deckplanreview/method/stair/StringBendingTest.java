@@ -50,6 +50,7 @@ class StringBendingTest {
                         Optional.empty(),
                         strings,
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()))
                 .layout();
         ReviewContext context = new ReviewContext(layout, TimberParameters.NO_LOADS, List.of(Derived.known("A")));

@@ -1,29 +1,39 @@
-package org.deckplanreview.review;
+package org.deckplanreview.submission;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import org.deckplanreview.submission.SampleDeck;
 
 /**
  * A submission in millimetres written in inches, and the other way round: an inch is 25.4 mm exactly (ISO 80000-3:2006, Annex
  * A; from memory). Which numbers are lengths is read from the published schema.
  */
-final class InOtherUnits {
+public final class InOtherUnits {
 
     private static final BigDecimal MM_IN_AN_INCH = new BigDecimal("25.4");
     private static final int DECIMALS = 16;
     private static final Set<String> LENGTHS = Set.of("coordinate", "size", "distance", "reach", "offset");
     private static final String DIRECTION = "direction";
-    private static final JsonNode SCHEMA = BuiltIn.document(Path.of("schema", "submission-1.json"));
+    private static final JsonNode SCHEMA = schema();
 
     private InOtherUnits() {}
+
+    private static JsonNode schema() {
+        try (InputStream in = InOtherUnits.class.getResourceAsStream(SubmissionSchema.RESOURCE)) {
+            return SampleDeck.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     static JsonNode of(JsonNode document) {
         boolean isInInches = document.path("units").textValue().equals("in");
@@ -61,7 +71,7 @@ final class InOtherUnits {
     }
 
     /** As a document that was read. */
-    static JsonNode read(JsonNode document) {
+    public static JsonNode read(JsonNode document) {
         return SampleDeck.parse(of(document).toString());
     }
 }

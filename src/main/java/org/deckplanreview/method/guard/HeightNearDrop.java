@@ -1,0 +1,92 @@
+package org.deckplanreview.method.guard;
+
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.List;
+import org.deckplanreview.layout.Drop;
+import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Guard;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/** Height of the guard along an edge beside which the ground lies low within a distance, not only at the edge itself. */
+final class HeightNearDrop implements Method {
+
+    private static final String LEAST_HEIGHT = "leastHeight";
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "guard.heightNearDrop",
+            "geometry",
+            "guard height",
+            MILLIMETRE,
+            List.of(SubjectKind.EDGES),
+            List.of(
+                    NearbyDrop.DROP_OVER,
+                    NearbyDrop.WITHIN,
+                    ParameterDescription.number(LEAST_HEIGHT, MILLIMETRE, "least height of a guard")
+                            .higherIsStricter()),
+            "The height of the guard along the edge, where the ground anywhere within a distance square to the edge lies farther"
+                    + " below the boards than a given drop; beside another platform its boards count.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        EdgeRun edge = (EdgeRun) subject;
+        if (edge.guard().isEmpty()) {
+            return edge.edgeKind().isEmpty()
+                    ? NearbyDrop.undescribed(edge)
+                    : new Evaluation.NotApplicable("no guard stands there");
+        }
+        Guard guard = edge.guard().get();
+        Pointer pointer = edge.guardPointer().orElse(edge.pointer()).child("height");
+        Derived<Drop> drop = NearbyDrop.of(edge, parameters, context);
+        Derived<Double> height = Derived.of(
+                        guard.height(),
+                        pointer,
+                        "the height of " + guard.displayLabel() + " above the boards, a length")
+                .map(Length::mm);
+        if (drop.isKnown() && !NearbyDrop.isLarge(drop.get(), parameters)) {
+            return new Evaluation.NotApplicable(
+                    "nothing near the edge lies so far below the boards that it needs a guard");
+        }
+        Derived<Evaluation> result = drop.with(height, (d, h) -> measured(d, h, pointer, parameters));
+        return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
+    }
+
+    private static Evaluation measured(Drop drop, double heightMm, Pointer pointer, Parameters parameters) {
+        Working w = new Working();
+        NearbyDrop.write(w, drop);
+        w.given("h_guard", heightMm, MILLIMETRE, "height of the guard", "", pointer);
+        double least = w.given(
+                "h_min",
+                parameters.number(LEAST_HEIGHT, MILLIMETRE),
+                MILLIMETRE,
+                "least height of a guard",
+                parameters.source(LEAST_HEIGHT));
+        return new Evaluation.Measured(
+                Measure.of(heightMm, MILLIMETRE),
+                Sense.AT_LEAST,
+                Measure.of(least, MILLIMETRE),
+                w.step("utilisation", "h_min / max(h_guard, 1)", least / Math.max(heightMm, 1), RATIO, ""),
+                NearbyDrop.place(drop),
+                w.steps(),
+                List.of());
+    }
+}

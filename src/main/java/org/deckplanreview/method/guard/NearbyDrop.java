@@ -1,0 +1,109 @@
+package org.deckplanreview.method.guard;
+
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.List;
+import org.deckplanreview.layout.Drop;
+import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.layout.GroundBesideEdge;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/** The drop beside an edge without a guard, to the ground within a distance and not only at the edge itself. */
+final class NearbyDrop implements Method {
+
+    static final ParameterDescription DROP_OVER = ParameterDescription.number(
+                    "dropOver", MILLIMETRE, "a drop up to this needs no guard")
+            .lowerIsStricter();
+    static final ParameterDescription WITHIN = ParameterDescription.number(
+                    "within", MILLIMETRE, "how far from the edge the ground counts")
+            .higherIsStricter();
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "guard.dropNearby",
+            "geometry",
+            "drop near the edge",
+            MILLIMETRE,
+            List.of(SubjectKind.EDGES),
+            List.of(DROP_OVER, WITHIN),
+            "The largest height of the boards at an edge without a guard above the ground within a distance square to the edge;"
+                    + " beside another platform, above its boards.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        EdgeRun edge = (EdgeRun) subject;
+        if (edge.edgeKind().isEmpty()) {
+            return undescribed(edge);
+        }
+        if (edge.guard().isPresent()) {
+            return new Evaluation.NotApplicable("a guard stands along the edge");
+        }
+        Derived<Drop> drop = of(edge, parameters, context);
+        if (!drop.isKnown()) {
+            return new Evaluation.Missing(drop.needs());
+        }
+        Working w = new Working();
+        double found = write(w, drop.get());
+        double allowed = w.given(
+                "h_max",
+                parameters.number(DROP_OVER.name(), MILLIMETRE),
+                MILLIMETRE,
+                "largest drop without a guard",
+                parameters.source(DROP_OVER.name()));
+        return new Evaluation.Measured(
+                Measure.of(found, MILLIMETRE),
+                Sense.AT_MOST,
+                Measure.of(allowed, MILLIMETRE),
+                w.step("utilisation", "h_drop / h_max", found / allowed, RATIO, ""),
+                place(drop.get()),
+                w.steps(),
+                List.of());
+    }
+
+    static Evaluation undescribed(EdgeRun edge) {
+        return new Evaluation.Missing(List.of(new Need(
+                edge.pointer(),
+                "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform")));
+    }
+
+    /** A drop at the edge itself that needs a guard decides, where the ground farther out is not known. */
+    static Derived<Drop> of(EdgeRun edge, Parameters parameters, ReviewContext context) {
+        Derived<Drop> nearby =
+                GroundBesideEdge.largestDrop(context.layout(), edge, parameters.number(WITHIN.name(), MILLIMETRE));
+        boolean edgeDecides =
+                edge.drop().optional().filter(drop -> isLarge(drop, parameters)).isPresent();
+        return !nearby.isKnown() && edgeDecides ? edge.drop() : nearby;
+    }
+
+    static boolean isLarge(Drop drop, Parameters parameters) {
+        return Sense.OVER.holds(drop.largestMm(), parameters.number(DROP_OVER.name(), MILLIMETRE));
+    }
+
+    static double write(Working w, Drop drop) {
+        return w.given(
+                "h_drop", drop.largestMm(), MILLIMETRE, "height of the boards above the ground near the edge", "");
+    }
+
+    static String place(Drop drop) {
+        return "the largest drop is at x = " + Numbers.plain(drop.at().xMm()) + " mm, y = "
+                + Numbers.plain(drop.at().yMm()) + " mm";
+    }
+}
