@@ -20,6 +20,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -166,6 +167,38 @@ class ServiceTest {
                 .asByteArray();
 
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "application/sarif+json, '', application/sarif+json, '\"version\" : \"2.1.0\"'",
+        "text/csv, '', text/csv;charset=UTF-8;header=present, 'number,determination,obligation'",
+        "text/csv, schedule, text/csv;charset=UTF-8;header=present, 'platform,list,item,figure,value,unit'"
+    })
+    void findings_and_schedule_are_given_to_other_programs(
+            String accept, String table, String contentType, String contains) {
+        given().contentType(ContentType.JSON)
+                .accept(accept)
+                .queryParams(table.isEmpty() ? Map.of() : Map.of("table", table))
+                .body(DRAWN)
+                .post("/reviews")
+                .then()
+                .statusCode(200)
+                .contentType(contentType)
+                .body(containsString(contains));
+    }
+
+    @Test
+    void another_table_is_a_problem() {
+        isProblem(
+                given().contentType(ContentType.JSON)
+                        .accept("text/csv")
+                        .queryParam("table", "prices")
+                        .body(DRAWN)
+                        .post("/reviews")
+                        .then(),
+                400,
+                "bad-request");
     }
 
     @Test
