@@ -3,6 +3,7 @@ package org.deckplanreview.rendering.pdf;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -25,6 +26,11 @@ import org.deckplanreview.report.Report;
  */
 public final class PdfRendering {
     private static final String PRODUCER = "Deck Plan Review";
+
+    static {
+        // It would tell the console of every style that it skips; what stops it is thrown.
+        XRLog.setLoggingEnabled(false);
+    }
 
     private PdfRendering() {}
 
