@@ -1,5 +1,6 @@
 package org.deckplanreview;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -251,6 +252,42 @@ class PackagedServiceIT {
         assertThat(run.exit()).isZero();
     }
 
+    /** First words by the HTML standard, ISO 32000-1 and SVG 1.1. */
+    @Test
+    void a_command_writes_page_pdf_and_plan_in_one_run() throws Exception {
+        Path sample = SAMPLES.resolve("small-level-deck.json");
+        Path html = folder.resolve("out.html");
+        Path pdf = folder.resolve("out.pdf");
+        Path svg = folder.resolve("plan.svg");
+        PackagedService.Run run = service.run(
+                "review", sample.toString(), "--json", "--html", "" + html, "--pdf", "" + pdf, "--svg", "" + svg);
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).isEqualTo(approved(sample, JSON));
+        assertThat(run.exit()).isZero();
+        assertThat(Files.readString(html)).startsWith("<!DOCTYPE html>");
+        assertThat(Files.readString(svg)).startsWith("<svg");
+        assertThat(new String(Files.readAllBytes(pdf), ISO_8859_1)).startsWith("%PDF-");
+    }
+
+    @Test
+    void the_service_answers_with_pdf_and_html() throws Exception {
+        byte[] submission = Files.readAllBytes(SAMPLES.resolve("small-level-deck.json"));
+
+        assertThat(service.review(submission, "application/pdf").body()).startsWith("%PDF-");
+        assertThat(service.review(submission, "text/html").body()).startsWith("<!DOCTYPE html>");
+    }
+
+    @Test
+    void a_page_that_cannot_be_written_exits_with_70_and_says_why() throws Exception {
+        Path nowhere = folder.resolve("nowhere").resolve("out.html");
+        PackagedService.Run run =
+                service.run("review", SAMPLES.resolve("small-level-deck.json").toString(), "--html", "" + nowhere);
+
+        assertThat(run.exit()).isEqualTo(70);
+        assertThat(run.err()).isEqualTo(nowhere + " cannot be written: there is no such directory\n");
+    }
+
     private static String sha256(byte[] bytes) throws NoSuchAlgorithmException {
         return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     }
@@ -314,5 +351,53 @@ class PackagedServiceIT {
 
         assertThat(run.out()).contains("in use");
         assertThat(run.exit()).isEqualTo(70);
+    }
+
+    private PackagedService.Run compare(String input, String from, String to, String... more) throws Exception {
+        return service.run(Stream.concat(Stream.of("compare", input, "--from", from, "--to", to), Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    @Test
+    void compare_tells_by_its_exit_whether_anything_got_worse() throws Exception {
+        assertThat(compare(SAMPLES.toString(), "uk-england/2024", "uk-england/2024")
+                        .exit())
+                .isZero();
+        PackagedService.Run worse = compare(SAMPLES.toString(), "uk-england/2024", "uk-scotland/2024");
+        assertThat(worse.exit()).isEqualTo(1);
+        assertThat(worse.out()).startsWith("DECK COMPARISON\n").contains("complies        -> does not comply");
+        assertThat(worse.err()).isEmpty();
+        assertThat(compare(SAMPLES.toString(), "uk-england/2024", "uk-england/1066")
+                        .exit())
+                .isEqualTo(64);
+        assertThat(compare(folder.resolve("nowhere").toString(), "uk-england/2024", "uk-wales/2024")
+                        .exit())
+                .isEqualTo(64);
+    }
+
+    @Test
+    void compare_writes_the_same_bytes_with_any_number_of_threads_and_tells_what_it_refuses() throws Exception {
+        String deck =
+                Files.readString(SAMPLES.resolve("border-deck-england.json")).replaceAll("\\s*\\R\\s*", " ");
+        Path lines = Files.writeString(folder.resolve("decks.ndjson"), "{\n" + deck + "\r\n\n" + deck);
+        Path page = folder.resolve("summary.html");
+        for (String threads : List.of("1", "4")) {
+            PackagedService.Run run = compare(
+                    lines.toString(),
+                    "uk-england/2024",
+                    "uk-scotland/2024",
+                    "--threads",
+                    threads,
+                    "--json",
+                    folder.resolve("compared-" + threads).toString(),
+                    "--html",
+                    page.toString());
+            assertThat(run.exit()).isEqualTo(3);
+            assertThat(run.err()).startsWith("line 1 is not JSON").hasLineCount(1);
+        }
+
+        assertThat(Files.readString(folder.resolve("compared-1")).lines()).hasSize(4);
+        assertThat(folder.resolve("compared-4")).hasSameBinaryContentAs(folder.resolve("compared-1"));
+        assertThat(Files.readString(page)).contains("<svg role=\"img\"", "complies → does not comply: 2.");
     }
 }

@@ -30,7 +30,8 @@ enum ProblemType {
             406,
             "Not acceptable",
             "The answer cannot be given in any of the media types that the header Accept asks for. A report is given as"
-                    + " application/json, as text/plain, and as drawings in image/svg+xml."),
+                    + " application/json, text/plain, text/html and application/pdf, its drawings as image/svg+xml, its"
+                    + " findings as application/sarif+json, these and its site schedule as text/csv."),
     TOO_LARGE("too-large", 413, "Too large", "The body is larger than a submission may be."),
     UNSUPPORTED_MEDIA_TYPE(
             "unsupported-media-type",

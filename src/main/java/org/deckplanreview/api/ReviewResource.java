@@ -15,8 +15,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.rendering.csv.CsvRendering;
 import org.deckplanreview.rendering.drawing.DrawnDeck;
+import org.deckplanreview.rendering.html.Form;
+import org.deckplanreview.rendering.html.HtmlRendering;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.rendering.pdf.PdfRendering;
+import org.deckplanreview.rendering.sarif.SarifRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
 import org.deckplanreview.report.Report;
@@ -41,8 +46,21 @@ public class ReviewResource {
 
     /** The first one for whoever takes any. */
     private static final List<Variant> FORMS = Variant.mediaTypes(
-                    MediaType.APPLICATION_JSON_TYPE, MediaType.TEXT_PLAIN_TYPE, MediaTypes.SVG_TYPE)
+                    MediaType.APPLICATION_JSON_TYPE,
+                    MediaType.TEXT_PLAIN_TYPE,
+                    MediaType.TEXT_HTML_TYPE,
+                    MediaTypes.PDF_TYPE,
+                    MediaTypes.SVG_TYPE,
+                    MediaTypes.SARIF_TYPE,
+                    MediaTypes.CSV_TYPE)
             .build();
+
+    /** What a SARIF log calls a submission that came without a file's name. */
+    private static final String UNNAMED_FILE = "submission.json";
+
+    private static final String FINDINGS = "findings";
+    private static final String SCHEDULE = "schedule";
+    private static final String CSV_UTF_8 = MediaTypes.CSV + ";charset=UTF-8;header=present";
 
     private static final String DESCRIPTION =
             "Reviews one submission against the edition of its region's ruleset that is in force on its day. The form of a"
@@ -73,7 +91,15 @@ public class ReviewResource {
 
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN, MediaTypes.SVG})
+    @Produces({
+        MediaType.APPLICATION_JSON,
+        MediaType.TEXT_PLAIN,
+        MediaType.TEXT_HTML,
+        MediaTypes.PDF,
+        MediaTypes.SVG,
+        MediaTypes.SARIF,
+        MediaTypes.CSV
+    })
     @Operation(operationId = "review", summary = "Review a deck submission", description = DESCRIPTION)
     @RequestBody(
             required = true,
@@ -96,6 +122,8 @@ public class ReviewResource {
                                         type = SchemaType.OBJECT,
                                         description = "A report, see /schemas/report-1.json.")),
                 @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = MediaType.TEXT_HTML, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = MediaTypes.PDF, schema = @Schema(type = SchemaType.STRING, format = "binary")),
                 @Content(mediaType = MediaTypes.SVG, schema = @Schema(type = SchemaType.STRING))
             })
     @APIResponse(
@@ -136,7 +164,12 @@ public class ReviewResource {
                                     "With image/svg+xml: the sheet of that drawing, from 1; the first if left out.",
                             schema = @Schema(type = SchemaType.INTEGER))
                     @QueryParam("sheet")
-                    Optional<String> sheet)
+                    Optional<String> sheet,
+            @Parameter(
+                            description = "With text/csv: the table, findings or schedule; the findings if left out.",
+                            schema = @Schema(enumeration = {"findings", "schedule"}))
+                    @QueryParam("table")
+                    Optional<String> table)
             throws IOException {
         Variant form = request.selectVariant(FORMS);
         if (form == null) {
@@ -150,18 +183,44 @@ public class ReviewResource {
         if (!(result instanceof ReviewResult.Reviewed reviewed)) {
             return Problem.of(result).response();
         }
-        return form.getMediaType().isCompatible(MediaTypes.SVG_TYPE)
-                ? DrawingChoice.of(drawing, sheet, DrawnDeck.of(reviewed.assessment(), reviewed.report()))
-                        .response()
-                : rendered(reviewed.report(), form);
+        if (form.getMediaType().isCompatible(MediaTypes.SARIF_TYPE)) {
+            return Response.ok(SarifRendering.render(reviewed.report(), submission, UNNAMED_FILE), MediaTypes.SARIF)
+                    .build();
+        }
+        if (form.getMediaType().isCompatible(MediaTypes.CSV_TYPE)) {
+            return csv(reviewed.report(), table.orElse(FINDINGS));
+        }
+        DrawnDeck deck = DrawnDeck.of(reviewed.assessment(), reviewed.report());
+        MediaType type = form.getMediaType();
+        if (type.isCompatible(MediaTypes.SVG_TYPE)) {
+            return DrawingChoice.of(drawing, sheet, deck).response();
+        }
+        if (type.isCompatible(MediaType.TEXT_HTML_TYPE)) {
+            return Response.ok(HtmlRendering.render(deck, Form.SCREEN), MediaTypes.HTML_UTF_8)
+                    .build();
+        }
+        if (type.isCompatible(MediaTypes.PDF_TYPE)) {
+            return Response.ok(PdfRendering.render(deck), MediaTypes.PDF).build();
+        }
+        return type.isCompatible(MediaType.TEXT_PLAIN_TYPE)
+                ? Response.ok(TextRendering.render(deck.report(), WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
+                        .build()
+                : Response.ok(JsonRendering.render(deck.report()), MediaType.APPLICATION_JSON)
+                        .build();
     }
 
-    private static Response rendered(Report report, Variant form) {
-        return form.getMediaType().isCompatible(MediaType.TEXT_PLAIN_TYPE)
-                ? Response.ok(TextRendering.render(report, WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
-                        .build()
-                : Response.ok(JsonRendering.render(report), MediaType.APPLICATION_JSON)
-                        .build();
+    private static Response csv(Report report, String table) {
+        return switch (table) {
+            case FINDINGS ->
+                Response.ok(CsvRendering.findings(report), CSV_UTF_8).build();
+            case SCHEDULE ->
+                Response.ok(CsvRendering.schedule(report), CSV_UTF_8).build();
+            default ->
+                Problem.of(
+                                ProblemType.BAD_REQUEST,
+                                "There is no such table. The parameter table is one of findings and schedule.")
+                        .response();
+        };
     }
 
     @POST

@@ -1,16 +1,30 @@
 package org.deckplanreview.cli;
 
 import io.quarkus.runtime.configuration.MemorySize;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.deckplanreview.rendering.csv.CsvRendering;
+import org.deckplanreview.rendering.drawing.Drawings;
+import org.deckplanreview.rendering.drawing.DrawnDeck;
+import org.deckplanreview.rendering.html.Form;
+import org.deckplanreview.rendering.html.HtmlRendering;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.rendering.pdf.PdfRendering;
+import org.deckplanreview.rendering.sarif.SarifRendering;
 import org.deckplanreview.rendering.text.PlainText;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
@@ -62,6 +76,24 @@ class ReviewCommand implements Callable<Integer> {
                             + " and the most utilised one of each concern. Default: ${DEFAULT-VALUE}.")
     WorkingShown working;
 
+    @Option(names = "--html", paramLabel = "FILE", description = "Write the report as a page of HTML, too.")
+    Optional<Path> html;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write the report as PDF, too.")
+    Optional<Path> pdf;
+
+    @Option(names = "--svg", paramLabel = "FILE", description = "Write the plan as SVG, too.")
+    Optional<Path> svg;
+
+    @Option(names = "--sarif", paramLabel = "FILE", description = "Write the open findings as SARIF 2.1.0, too.")
+    Optional<Path> sarif;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Write the findings as CSV, too.")
+    Optional<Path> csv;
+
+    @Option(names = "--schedule-csv", paramLabel = "FILE", description = "Write the site schedule as CSV, too.")
+    Optional<Path> scheduleCsv;
+
     ReviewCommand(Reviewer reviewer, @ConfigProperty(name = "deckplanreview.submission.max-size") MemorySize limit) {
         this.reviewer = reviewer;
         this.limit = limit.asLongValue();
@@ -80,14 +112,14 @@ class ReviewCommand implements Callable<Integer> {
         if (submission.length > limit) {
             return refuse("is larger than a submission may be, " + limit + " bytes", List.of());
         }
-        return tell(reviewer.review(submission));
+        return tell(reviewer.review(submission), submission);
     }
 
     private InputStream open() throws IOException {
         return file.equals(STANDARD_INPUT) ? System.in : Files.newInputStream(Path.of(file));
     }
 
-    private int tell(ReviewResult result) {
+    private int tell(ReviewResult result, byte[] submission) {
         if (result instanceof ReviewResult.NotJson notJson) {
             return refuse(
                     "is not JSON: line " + notJson.line() + ", column " + notJson.column() + ": " + notJson.detail(),
@@ -101,7 +133,11 @@ class ReviewCommand implements Callable<Integer> {
         if (result instanceof ReviewResult.Invalid invalid) {
             return refuse("is not a valid submission:", invalid.faults());
         }
-        Report report = ((ReviewResult.Reviewed) result).report();
+        ReviewResult.Reviewed reviewed = (ReviewResult.Reviewed) result;
+        Report report = reviewed.report();
+        if (!hasWritten(DrawnDeck.of(reviewed.assessment(), report), submission)) {
+            return ExitCode.SOFTWARE;
+        }
         PrintWriter out = spec.commandLine().getOut();
         out.print(
                 json
@@ -109,6 +145,52 @@ class ReviewCommand implements Callable<Integer> {
                         : TextRendering.render(report, working));
         out.flush();
         return ExitCode.of(report.outcome());
+    }
+
+    /** Whether every file that was asked for is there; what stopped one is told. */
+    private boolean hasWritten(DrawnDeck deck, byte[] submission) {
+        return hasWritten(html, () -> HtmlRendering.render(deck, Form.SCREEN).getBytes(StandardCharsets.UTF_8))
+                && hasWritten(pdf, () -> PdfRendering.render(deck))
+                && hasWritten(svg, () -> Drawings.plan(deck).get(0).svg().getBytes(StandardCharsets.UTF_8))
+                && hasWritten(sarif, () -> SarifRendering.render(deck.report(), submission, fileUri()))
+                && hasWritten(csv, () -> CsvRendering.findings(deck.report()))
+                && hasWritten(scheduleCsv, () -> CsvRendering.schedule(deck.report()));
+    }
+
+    /** The file as the command line names it, so that a log made in a repository names it from there. */
+    private String fileUri() {
+        String name = file.equals(STANDARD_INPUT) ? "submission.json" : file.replace(File.separatorChar, '/');
+        try {
+            return new URI(null, null, name, null).toASCIIString();
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("A path is always a URI's path", e);
+        }
+    }
+
+    private boolean hasWritten(Optional<Path> target, Supplier<byte[]> content) {
+        if (target.isEmpty()) {
+            return true;
+        }
+        try {
+            Files.write(target.get(), content.get());
+            return true;
+        } catch (NoSuchFileException e) {
+            complain(target.get() + " cannot be written: there is no such directory");
+        } catch (AccessDeniedException e) {
+            complain(target.get() + " cannot be written: it may not be written to");
+        } catch (FileSystemException e) {
+            complain(target.get() + " cannot be written: "
+                    + Optional.ofNullable(e.getReason()).orElse("the system does not say why"));
+        } catch (IOException e) {
+            complain(target.get() + " cannot be written: " + e.getMessage());
+        }
+        return false;
+    }
+
+    private void complain(String why) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.print(PlainText.of(why) + "\n");
+        err.flush();
     }
 
     private int refuse(String why, List<Fault> faults) {

@@ -19,6 +19,8 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @QuarkusTest
 class ServiceTest {
     private static final String SUBMISSION = "{\"reference\": \"DPR-1\"}";
+    private static final String DRAWN = "{\"is\":\"drawn\"}";
     private static final int MAX_BYTES = 2 * 1024 * 1024;
 
     @TestHTTPResource("/reviews")
@@ -132,6 +135,85 @@ class ServiceTest {
                         .then(),
                 400,
                 "bad-request");
+    }
+
+    /** Preference by quality, RFC 9110, section 12.5.1. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"text/html", "text/html,application/xhtml+xml,*/*;q=0.8", "text/html, application/json;q=0.5"})
+    void the_report_is_a_page_for_whoever_prefers_one(String accept) {
+        given().contentType(ContentType.JSON)
+                .accept(accept)
+                .body(DRAWN)
+                .post("/reviews")
+                .then()
+                .statusCode(200)
+                .contentType("text/html;charset=UTF-8")
+                .body(startsWith("<!DOCTYPE html>"))
+                .body(containsString("<svg"));
+    }
+
+    /** ISO 32000-1, 7.5.2: the first line of a PDF file. */
+    @Test
+    void the_report_is_pdf_for_whoever_asks_for_it() {
+        byte[] pdf = given().contentType(ContentType.JSON)
+                .accept("application/pdf")
+                .body(DRAWN)
+                .post("/reviews")
+                .then()
+                .statusCode(200)
+                .contentType("application/pdf")
+                .extract()
+                .asByteArray();
+
+        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "application/sarif+json, '', application/sarif+json, '\"version\" : \"2.1.0\"'",
+        "text/csv, '', text/csv;charset=UTF-8;header=present, 'number,determination,obligation'",
+        "text/csv, schedule, text/csv;charset=UTF-8;header=present, 'platform,list,item,figure,value,unit'"
+    })
+    void findings_and_schedule_are_given_to_other_programs(
+            String accept, String table, String contentType, String contains) {
+        given().contentType(ContentType.JSON)
+                .accept(accept)
+                .queryParams(table.isEmpty() ? Map.of() : Map.of("table", table))
+                .body(DRAWN)
+                .post("/reviews")
+                .then()
+                .statusCode(200)
+                .contentType(contentType)
+                .body(containsString(contains));
+    }
+
+    @Test
+    void another_table_is_a_problem() {
+        isProblem(
+                given().contentType(ContentType.JSON)
+                        .accept("text/csv")
+                        .queryParam("table", "prices")
+                        .body(DRAWN)
+                        .post("/reviews")
+                        .then(),
+                400,
+                "bad-request");
+    }
+
+    @Test
+    void a_form_that_there_is_none_of_is_refused_with_those_that_there_are() {
+        given().contentType(ContentType.JSON)
+                .accept("image/png")
+                .body(SUBMISSION)
+                .post("/reviews")
+                .then()
+                .statusCode(406)
+                .body("detail", containsString("application/json"))
+                .body("detail", containsString("text/plain"))
+                .body("detail", containsString("text/html"))
+                .body("detail", containsString("application/pdf"))
+                .body("detail", containsString("image/svg+xml"));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.comparison.BuiltInComparisons;
 import org.deckplanreview.comparison.Comparisons;
+import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.review.Editions;
 import org.deckplanreview.review.ReviewResult;
@@ -55,6 +56,7 @@ class TestDoubles {
             case "{\"is\":\"unknown\"}" ->
                 new ReviewResult.UnknownRuleset(
                         "There is no ruleset of 'atlantis'", "shire", Pointer.of("/ruleset/region"));
+            case "{\"is\":\"drawn\"}" -> ReviewedDecks.reviewed("small-level-deck", sample -> {});
             case "{\"is\":\"failing\"}" -> throw new IllegalStateException("secret of the house");
             default -> new ReviewResult.Reviewed(report("Bächlein", finding("a").doesNotComply()), drawnAssessment());
         };

@@ -25,7 +25,16 @@ public final class PlainText {
     }
 
     private static boolean isShapeless(int codePoint) {
-        return switch (Character.getType(codePoint)) {
+        return isNoncharacter(codePoint) || isWithoutShape(Character.getType(codePoint));
+    }
+
+    /** Code points that are never characters; XML cannot hold some of them. */
+    private static boolean isNoncharacter(int codePoint) {
+        return (codePoint & 0xFFFE) == 0xFFFE || codePoint >= 0xFDD0 && codePoint <= 0xFDEF;
+    }
+
+    private static boolean isWithoutShape(int type) {
+        return switch (type) {
             case Character.CONTROL,
                     Character.FORMAT,
                     Character.SURROGATE,

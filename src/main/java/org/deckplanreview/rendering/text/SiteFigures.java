@@ -7,31 +7,31 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.UnitSystem;
 
 /** Figures of the site schedule, as a tape of each system of units shows them. */
-enum SiteFigures {
+public enum SiteFigures {
     /** Lengths and levels in whole mm, but for what is cut to less. */
     METRIC("mm", "m3", 10, 12) {
         @Override
-        String length(double mm) {
+        public String length(double mm) {
             return decimals(mm, 0);
         }
 
         @Override
-        String fine(double mm) {
+        public String fine(double mm) {
             return decimals(mm, 1);
         }
 
         @Override
-        String inAll(double mm) {
+        public String inAll(double mm) {
             return decimals(MeasureUnit.MILLIMETRE.convert(mm, MeasureUnit.METRE_), 2) + " m";
         }
 
         @Override
-        String area(double m2) {
+        public String area(double m2) {
             return decimals(m2, 2) + " m2";
         }
 
         @Override
-        String volume(double m3) {
+        public String volume(double m3) {
             return decimals(m3, 3);
         }
     },
@@ -39,27 +39,27 @@ enum SiteFigures {
     /** Lengths and levels in feet and inches to a sixteenth. */
     INCH_POUND("feet and inches", "ft3", 15, 20) {
         @Override
-        String length(double mm) {
+        public String length(double mm) {
             return FeetInches.of(MeasureUnit.MILLIMETRE.convert(mm, MeasureUnit.INCH));
         }
 
         @Override
-        String fine(double mm) {
+        public String fine(double mm) {
             return length(mm);
         }
 
         @Override
-        String inAll(double mm) {
+        public String inAll(double mm) {
             return decimals(MeasureUnit.MILLIMETRE.convert(mm, MeasureUnit.FOOT), 2) + " ft";
         }
 
         @Override
-        String area(double m2) {
+        public String area(double m2) {
             return decimals(MeasureUnit.SQUARE_METRE_.convert(m2, MeasureUnit.SQUARE_FOOT), 1) + " ft2";
         }
 
         @Override
-        String volume(double m3) {
+        public String volume(double m3) {
             return decimals(MeasureUnit.CUBIC_METRE_.convert(m3, MeasureUnit.CUBIC_FOOT), 2);
         }
     };
@@ -76,7 +76,7 @@ enum SiteFigures {
         this.counted = counted;
     }
 
-    static SiteFigures of(UnitSystem system) {
+    public static SiteFigures of(UnitSystem system) {
         return switch (system) {
             case METRIC -> METRIC;
             case INCH_POUND -> INCH_POUND;
@@ -84,12 +84,12 @@ enum SiteFigures {
     }
 
     /** What lengths are in, for people. */
-    String unit() {
+    public String unit() {
         return unit;
     }
 
     /** What volumes are in. */
-    String volumeUnit() {
+    public String volumeUnit() {
         return volumeUnit;
     }
 
@@ -104,21 +104,21 @@ enum SiteFigures {
     }
 
     /** A length or level without its unit. */
-    abstract String length(double mm);
+    public abstract String length(double mm);
 
     /** A length that is cut or measured to less than others. */
-    abstract String fine(double mm);
+    public abstract String fine(double mm);
 
     /** The sum of many lengths, with its unit. */
-    abstract String inAll(double mm);
+    public abstract String inAll(double mm);
 
     /** With its unit. */
-    abstract String area(double m2);
+    public abstract String area(double m2);
 
     /** Without its unit. */
-    abstract String volume(double m3);
+    public abstract String volume(double m3);
 
-    static String decimals(double value, int digits) {
+    public static String decimals(double value, int digits) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN);
         return (rounded.signum() == 0 ? BigDecimal.ZERO.setScale(digits) : rounded).toPlainString();
     }

@@ -1,36 +1,33 @@
 package org.deckplanreview.rendering.text;
 
+import static org.deckplanreview.rendering.text.ReportWords.allowed;
+import static org.deckplanreview.rendering.text.ReportWords.binding;
+import static org.deckplanreview.rendering.text.ReportWords.cited;
+import static org.deckplanreview.rendering.text.ReportWords.isRecalled;
+import static org.deckplanreview.rendering.text.ReportWords.located;
+import static org.deckplanreview.rendering.text.ReportWords.named;
+import static org.deckplanreview.rendering.text.ReportWords.picked;
+import static org.deckplanreview.rendering.text.ReportWords.place;
+import static org.deckplanreview.rendering.text.ReportWords.remarks;
+import static org.deckplanreview.rendering.text.ReportWords.side;
+import static org.deckplanreview.rendering.text.ReportWords.titled;
+import static org.deckplanreview.rendering.text.ReportWords.value;
+
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Determination;
-import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.measure.Phrases;
-import org.deckplanreview.report.Allowed;
 import org.deckplanreview.report.AmendedValue;
 import org.deckplanreview.report.Counts;
-import org.deckplanreview.report.PickedBy;
 import org.deckplanreview.report.Provenance;
 import org.deckplanreview.report.Report;
-import org.deckplanreview.report.ReportedAmendment;
-import org.deckplanreview.report.ReportedCitation;
 import org.deckplanreview.report.ReportedEdition;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedStep;
-import org.deckplanreview.report.ReportedSubject;
-import org.deckplanreview.report.ShownValue;
 import org.deckplanreview.ruleset.Obligation;
-import org.deckplanreview.submission.Pointer;
-import org.deckplanreview.vocabulary.Sense;
 
 /**
  * A report as plain text for terminals and logs, to be read from the top down: the outcome, what must be put right, what is
@@ -86,31 +83,10 @@ public final class TextRendering {
                 NAME,
                 "Edition",
                 edition.regionTitle() + " " + edition.edition() + ": " + edition.title() + ", " + binding(edition)
-                        + "; " + picked(edition));
+                        + "; " + picked(report));
         edition.amendments().forEach(a -> page.entry(0, NAME, "Amended by", a.amendment() + ": " + a.title()));
         page.blank();
         page.paragraph(0, report.notice());
-    }
-
-    private static String binding(ReportedEdition edition) {
-        return edition.inForce()
-                .map(period -> "in force from " + period.from()
-                        + period.until().map(u -> " until " + u).orElse(""))
-                .orElseGet(() -> "published on " + edition.published().orElseThrow() + ", binding only where adopted");
-    }
-
-    private String picked(ReportedEdition edition) {
-        return switch (edition.pickedBy().orElse(PickedBy.DAY)) {
-            case DAY -> "picked by the day " + report.reviewOn();
-            case SUBMISSION -> "named by the submission";
-            case AMENDMENT ->
-                "adopted by the amendment "
-                        + edition.amendments().stream()
-                                .filter(ReportedAmendment::adopts)
-                                .map(ReportedAmendment::amendment)
-                                .collect(Collectors.joining(", "));
-            case REQUEST -> "named by the request";
-        };
     }
 
     /** Each value that an amendment changed, what it replaced, and by whose authority. */
@@ -126,14 +102,9 @@ public final class TextRendering {
                     "-",
                     value.what() + value.provision().map(p -> " (" + p + ")").orElse("") + ": " + value.strictness());
             value.was().ifPresent(side -> page.entry(INDENT, NAME, "Was", side(side)));
-            page.entry(INDENT, NAME, "Is", value.is().map(TextRendering::side).orElse("withdrawn"));
+            page.entry(INDENT, NAME, "Is", value.is().map(ReportWords::side).orElse("withdrawn"));
             page.entry(INDENT, NAME, "Set by", value.setBy());
         }
-    }
-
-    private static String side(AmendedValue.Side side) {
-        return side.value() + "; " + side.source() + " (" + side.standing() + ")"
-                + side.reservation().map(r -> "; " + r).orElse("");
     }
 
     private void counts() {
@@ -190,31 +161,16 @@ public final class TextRendering {
     }
 
     private void missing() {
-        Map<Pointer, Wanted> wanted = new TreeMap<>();
-        report.findings()
-                .forEach(f -> f.needs()
-                        .forEach(n -> wanted.computeIfAbsent(n.pointer(), k -> new Wanted())
-                                .add(n.what(), f.provision())));
-        if (wanted.isEmpty()) {
+        List<MissingMember> missing = MissingMember.of(report);
+        if (missing.isEmpty()) {
             return;
         }
         page.heading("What is missing");
-        wanted.forEach((pointer, w) -> {
-            page.paragraph(0, located(pointer));
-            w.whats.forEach(what -> page.paragraph(INDENT, "Give " + what + "."));
-            page.paragraph(INDENT, "Needed for " + String.join(", ", w.provisions) + ".");
+        missing.forEach(m -> {
+            page.paragraph(0, located(m.pointer()));
+            m.whats().forEach(what -> page.paragraph(INDENT, "Give " + what + "."));
+            page.paragraph(INDENT, "Needed for " + String.join(", ", m.provisions()) + ".");
         });
-    }
-
-    /** What one member of the submission is asked for, and by which provisions. */
-    private static final class Wanted {
-        private final Set<String> whats = new TreeSet<>();
-        private final Set<String> provisions = new LinkedHashSet<>();
-
-        void add(String what, String provision) {
-            whats.add(what);
-            provisions.add(provision);
-        }
     }
 
     private void list(String heading, List<String> texts) {
@@ -279,13 +235,7 @@ public final class TextRendering {
                 titled(finding) + (isRecalled(finding) ? " *" : ""));
         page.paragraph(INDENT, place(finding.subject()));
         page.paragraph(INDENT, finding.sentence());
-        finding.found()
-                .ifPresent(f -> f.value()
-                        .ifPresent(v -> page.entry(
-                                INDENT,
-                                NAME,
-                                "Found",
-                                f.quantity() + " " + f.text().orElseGet(() -> shown(v, f.unit())))));
+        finding.found().flatMap(ReportWords::found).ifPresent(f -> page.entry(INDENT, NAME, "Found", f));
         finding.allowed().ifPresent(a -> page.entry(INDENT, NAME, "Allowed", allowed(a)));
         finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
         page.entry(INDENT, NAME, "Source", cited(finding));
@@ -299,19 +249,9 @@ public final class TextRendering {
         step.substituted()
                 .filter(s -> !step.expression().equals(Optional.of(s)))
                 .ifPresent(parts::add);
-        parts.add(step.value()
-                        .map(v -> v.toPlainString() + unit(step.unit()))
-                        .or(step::word)
-                        .orElse("not a finite number")
-                + step.text().map(t -> " (" + t + ")").orElse(""));
+        parts.add(value(step));
         StringBuilder words = new StringBuilder(String.join(" = ", parts));
-        List<String> remarks = new ArrayList<>();
-        step.meaning().ifPresent(remarks::add);
-        step.equation().ifPresent(remarks::add);
-        if (!step.from().isEmpty()) {
-            remarks.add(
-                    "from " + step.from().stream().map(TextRendering::located).collect(Collectors.joining(", ")));
-        }
+        List<String> remarks = remarks(step);
         if (!remarks.isEmpty()) {
             words.append("  [").append(String.join("; ", remarks)).append(']');
         }
@@ -351,81 +291,16 @@ public final class TextRendering {
         return report.findings().stream().filter(f -> f.determination() == determination);
     }
 
-    private static String titled(ReportedFinding finding) {
-        return finding.title() + " (" + finding.provision() + ", "
-                + finding.obligation().word() + ")";
-    }
-
-    private static String named(ReportedSubject subject) {
-        int others = subject.also().size();
-        return subject.label()
-                + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others") + " alike");
-    }
-
-    private static String place(ReportedSubject subject) {
-        return named(subject) + ", " + located(subject.pointer());
-    }
-
-    private static String located(Pointer pointer) {
-        return pointer.equals(Pointer.ROOT) ? "the whole submission" : pointer.value();
-    }
-
-    private static String allowed(Allowed allowed) {
-        String values = allowed.text()
-                        .orElseGet(() -> allowed.values().stream()
-                                .map(v -> shown(v, allowed.unit()))
-                                .collect(Collectors.joining(", ")))
-                + allowed.asWritten().map(w -> " (" + w + ")").orElse("");
-        return allowed.sense() == Sense.EQUAL ? values : allowed.sense().phrase() + " " + values;
-    }
-
-    private static String shown(ShownValue value, Optional<MeasureUnit> unit) {
-        return value.text() + unit.map(TextRendering::unit).orElse("");
-    }
-
-    private static String unit(MeasureUnit unit) {
-        return unit == MeasureUnit.RATIO ? "" : " " + Phrases.unit(unit);
-    }
-
-    private static boolean isRecalled(ReportedFinding finding) {
-        return finding.citation().reservation().isPresent()
-                || recalledValues(finding).findAny().isPresent();
-    }
-
-    private static Stream<ReportedCitation.SetBy> recalledValues(ReportedFinding finding) {
-        return finding.citation().setBy().stream().filter(s -> s.reservation().isPresent());
-    }
-
     /** So that one line tells of a complying finding, and the reader still learns what it rests on. */
     private void recalled() {
-        List<ReportedFinding> findings = report.findings().stream()
-                .filter(f -> f.determination() != Determination.NOT_APPLICABLE)
-                .filter(TextRendering::isRecalled)
-                .toList();
-        if (findings.isEmpty()) {
+        List<String> recalled = ReportWords.recalled(report);
+        if (recalled.isEmpty()) {
             return;
         }
         page.heading("Recalled from memory");
         page.paragraph(
                 0,
                 "Findings marked * rest on these. Check them against the documents before relying on such a finding.");
-        Stream<String> sources = findings.stream()
-                .filter(f -> f.citation().reservation().isPresent())
-                .map(f -> f.provision() + ": " + source(f.citation()));
-        Stream<String> values =
-                findings.stream().flatMap(TextRendering::recalledValues).map(v -> v.parameter() + ": " + v.source());
-        Stream.concat(sources.distinct(), values.distinct().sorted()).forEach(t -> page.entry(0, 2, "-", t));
-    }
-
-    private static String cited(ReportedFinding finding) {
-        ReportedCitation citation = finding.citation();
-        return source(citation) + " (" + finding.standing().word() + "); confirmed by "
-                + citation.confirmed().by().word() + " on "
-                + citation.confirmed().on();
-    }
-
-    private static String source(ReportedCitation citation) {
-        return citation.source().title() + ", " + citation.source().edition()
-                + citation.clause().map(c -> ", " + c).orElse("");
+        recalled.forEach(t -> page.entry(0, 2, "-", t));
     }
 }

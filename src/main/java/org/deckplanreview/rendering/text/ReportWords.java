@@ -1,0 +1,162 @@
+package org.deckplanreview.rendering.text;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Phrases;
+import org.deckplanreview.report.Allowed;
+import org.deckplanreview.report.AmendedValue;
+import org.deckplanreview.report.Found;
+import org.deckplanreview.report.PickedBy;
+import org.deckplanreview.report.Report;
+import org.deckplanreview.report.ReportedAmendment;
+import org.deckplanreview.report.ReportedCitation;
+import org.deckplanreview.report.ReportedEdition;
+import org.deckplanreview.report.ReportedFinding;
+import org.deckplanreview.report.ReportedStep;
+import org.deckplanreview.report.ReportedSubject;
+import org.deckplanreview.report.ShownValue;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.vocabulary.Sense;
+
+/** How reports say in words what their records hold, alike in every form for people. Not yet made harmless. */
+public final class ReportWords {
+    private ReportWords() {}
+
+    /** When an edition binds. */
+    public static String binding(ReportedEdition edition) {
+        return edition.inForce()
+                .map(period -> "in force from " + period.from()
+                        + period.until().map(u -> " until " + u).orElse(""))
+                .orElseGet(() -> "published on " + edition.published().orElseThrow() + ", binding only where adopted");
+    }
+
+    /** Why the edition is the one. */
+    public static String picked(Report report) {
+        return switch (report.edition().pickedBy().orElse(PickedBy.DAY)) {
+            case DAY -> "picked by the day " + report.reviewOn();
+            case SUBMISSION -> "named by the submission";
+            case AMENDMENT ->
+                "adopted by the amendment "
+                        + report.edition().amendments().stream()
+                                .filter(ReportedAmendment::adopts)
+                                .map(ReportedAmendment::amendment)
+                                .collect(Collectors.joining(", "));
+            case REQUEST -> "named by the request";
+        };
+    }
+
+    public static String side(AmendedValue.Side side) {
+        return side.value() + "; " + side.source() + " (" + side.standing() + ")"
+                + side.reservation().map(r -> "; " + r).orElse("");
+    }
+
+    public static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    public static String titled(ReportedFinding finding) {
+        return finding.title() + " (" + finding.provision() + ", "
+                + finding.obligation().word() + ")";
+    }
+
+    /** A subject, and how many others are alike. */
+    public static String named(ReportedSubject subject) {
+        int others = subject.also().size();
+        return subject.label()
+                + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others") + " alike");
+    }
+
+    public static String place(ReportedSubject subject) {
+        return named(subject) + ", " + located(subject.pointer());
+    }
+
+    public static String located(Pointer pointer) {
+        return pointer.equals(Pointer.ROOT) ? "the whole submission" : pointer.value();
+    }
+
+    /** The quantity with its value; empty where it could not be found. */
+    public static Optional<String> found(Found found) {
+        return found.value().map(v -> found.quantity() + " " + found.text().orElseGet(() -> shown(v, found.unit())));
+    }
+
+    public static String allowed(Allowed allowed) {
+        String values = allowed.text()
+                        .orElseGet(() -> allowed.values().stream()
+                                .map(v -> shown(v, allowed.unit()))
+                                .collect(Collectors.joining(", ")))
+                + allowed.asWritten().map(w -> " (" + w + ")").orElse("");
+        return allowed.sense() == Sense.EQUAL ? values : allowed.sense().phrase() + " " + values;
+    }
+
+    private static String shown(ShownValue value, Optional<MeasureUnit> unit) {
+        return value.text() + unit.map(ReportWords::unit).orElse("");
+    }
+
+    private static String unit(MeasureUnit unit) {
+        return unit == MeasureUnit.RATIO ? "" : " " + Phrases.unit(unit);
+    }
+
+    /** What a step of a calculation comes to. */
+    public static String value(ReportedStep step) {
+        return step.value()
+                        .map(v -> v.toPlainString() + unit(step.unit()))
+                        .or(step::word)
+                        .orElse("not a finite number")
+                + step.text().map(t -> " (" + t + ")").orElse("");
+    }
+
+    /** What the symbol of a step stands for, and where its value comes from. */
+    public static List<String> remarks(ReportedStep step) {
+        Stream<String> from = step.from().isEmpty()
+                ? Stream.empty()
+                : Stream.of(
+                        "from " + step.from().stream().map(ReportWords::located).collect(Collectors.joining(", ")));
+        return Stream.of(step.meaning().stream(), step.equation().stream(), from)
+                .flatMap(s -> s)
+                .toList();
+    }
+
+    /** Whether the finding rests on something that was recalled from memory. */
+    public static boolean isRecalled(ReportedFinding finding) {
+        return finding.citation().reservation().isPresent()
+                || recalledValues(finding).findAny().isPresent();
+    }
+
+    private static Stream<ReportedCitation.SetBy> recalledValues(ReportedFinding finding) {
+        return finding.citation().setBy().stream().filter(s -> s.reservation().isPresent());
+    }
+
+    /** What was recalled from memory and a finding rests on: provisions first, then values. */
+    public static List<String> recalled(Report report) {
+        List<ReportedFinding> findings = report.findings().stream()
+                .filter(ReportWords::isRecalledAndShown)
+                .toList();
+        Stream<String> sources = findings.stream()
+                .filter(f -> f.citation().reservation().isPresent())
+                .map(f -> f.provision() + ": " + source(f.citation()));
+        Stream<String> values =
+                findings.stream().flatMap(ReportWords::recalledValues).map(v -> v.parameter() + ": " + v.source());
+        return Stream.concat(sources.distinct(), values.distinct().sorted()).toList();
+    }
+
+    private static boolean isRecalledAndShown(ReportedFinding finding) {
+        return finding.determination() != Determination.NOT_APPLICABLE && isRecalled(finding);
+    }
+
+    public static String cited(ReportedFinding finding) {
+        ReportedCitation citation = finding.citation();
+        return source(citation) + " (" + finding.standing().word() + "); confirmed by "
+                + citation.confirmed().by().word() + " on "
+                + citation.confirmed().on();
+    }
+
+    private static String source(ReportedCitation citation) {
+        return citation.source().title() + ", " + citation.source().edition()
+                + citation.clause().map(c -> ", " + c).orElse("");
+    }
+}
