@@ -2,6 +2,8 @@ package org.deckplanreview.assessment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.schedule.SitePractice;
@@ -12,10 +14,14 @@ public final class Catalogue {
 
     private final List<Quantity> quantities;
     private final List<Method> methods;
+    private final SortedMap<String, Quantity> quantitiesByName = new TreeMap<>();
+    private final SortedMap<String, Method> methodsByName = new TreeMap<>();
 
     public Catalogue(List<Quantity> quantities, List<Method> methods) {
         this.quantities = List.copyOf(quantities);
         this.methods = List.copyOf(methods);
+        quantities.forEach(q -> quantitiesByName.putIfAbsent(q.description().name(), q));
+        methods.forEach(m -> methodsByName.putIfAbsent(m.description().name(), m));
     }
 
     public Vocabulary vocabulary() {
@@ -28,17 +34,13 @@ public final class Catalogue {
 
     /** @throws IllegalStateException if there is none; a ruleset that was loaded names only those that there are */
     Quantity quantity(String name) {
-        Optional<Quantity> found = quantities.stream()
-                .filter(q -> q.description().name().equals(name))
-                .findFirst();
-        return found.orElseThrow(() -> new IllegalStateException("No quantity " + name));
+        return Optional.ofNullable(quantitiesByName.get(name))
+                .orElseThrow(() -> new IllegalStateException("No quantity " + name));
     }
 
     /** @throws IllegalStateException likewise */
     Method method(String name) {
-        Optional<Method> found = methods.stream()
-                .filter(m -> m.description().name().equals(name))
-                .findFirst();
-        return found.orElseThrow(() -> new IllegalStateException("No method " + name));
+        return Optional.ofNullable(methodsByName.get(name))
+                .orElseThrow(() -> new IllegalStateException("No method " + name));
     }
 }

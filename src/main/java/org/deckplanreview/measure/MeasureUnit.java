@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
-import javax.measure.UnitConverter;
 
 /** The units that submissions, rulesets and reports may write, each backed by a JSR 385 unit. */
 public enum MeasureUnit {
@@ -69,7 +68,7 @@ public enum MeasureUnit {
     private final Unit<?> unit;
 
     /** To find a converter takes far longer than to use it. */
-    private final Map<MeasureUnit, UnitConverter> converters = new ConcurrentHashMap<>();
+    private final Map<MeasureUnit, Factor> factors = new ConcurrentHashMap<>();
 
     MeasureUnit(String symbol, Unit<?> unit) {
         this.symbol = symbol;
@@ -95,9 +94,23 @@ public enum MeasureUnit {
         return this == DEGREE;
     }
 
-    private UnitConverter converter(MeasureUnit to) {
+    /**
+     * What a number is multiplied by and divided by; one of the two is 1. Dividing by 25.4 comes nearer to the true value
+     * than multiplying by its rounded reciprocal.
+     */
+    private record Factor(double times, double over) {
+        double convert(double value) {
+            return value * times / over;
+        }
+    }
+
+    /** All units here are multiples of each other, so that one conversion tells all; JSR 385 converts exactly and slowly. */
+    private Factor factor(MeasureUnit to) {
         try {
-            return unit.getConverterToAny(to.unit);
+            double there = unit.getConverterToAny(to.unit).convert(1.0);
+            return there >= 1
+                    ? new Factor(there, 1)
+                    : new Factor(1, to.unit.getConverterToAny(unit).convert(1.0));
         } catch (IncommensurableException e) {
             throw new IllegalStateException("Units of one dimension convert", e);
         }
@@ -112,14 +125,14 @@ public enum MeasureUnit {
         if (this == to) {
             return value;
         }
-        UnitConverter known = converters.get(to);
+        Factor known = factors.get(to);
         if (known != null) {
             return known.convert(value);
         }
         if (!sameDimension(to)) {
             throw new IllegalArgumentException(symbol + " cannot be given in " + to.symbol);
         }
-        return converters.computeIfAbsent(to, this::converter).convert(value);
+        return factors.computeIfAbsent(to, this::factor).convert(value);
     }
 
     public static Optional<MeasureUnit> ofSymbol(String symbol) {

@@ -22,12 +22,7 @@ final class Lettering {
 
     /** As it is, without what XML cannot hold or what would turn the direction of reading. */
     static String plain(String untrusted) {
-        StringBuilder safe = new StringBuilder();
-        PlainText.of(untrusted).codePoints().forEach(c -> {
-            boolean isNone = Character.getType(c) == Character.UNASSIGNED;
-            safe.appendCodePoint(isNone ? '?' : c);
-        });
-        return safe.toString();
+        return PlainText.of(untrusted);
     }
 
     /** Cut with an ellipsis where it is wider than there is room. */

@@ -29,7 +29,7 @@ record Sheet(
     private static final int DIGEST_SHOWN = 19;
     private static final double PAD = 3;
     private static final double FIRST_LINE = 5.4;
-    private static final double SECOND_CELL = 0.42;
+    private static final double SECOND_CELL = 0.37;
     private static final double THIRD_CELL = 0.71;
     private static final double BAR_HEIGHT = 1.4;
     private static final double BAR_TOP = 12.2;
@@ -180,9 +180,8 @@ record Sheet(
                 secondRoom,
                 List.of(
                         "Reference: " + report.reference(),
-                        "Edition: " + report.edition().regionTitle() + " "
-                                + report.edition().edition(),
-                        "Reviewed for: " + report.reviewOn(),
+                        edition(secondRoom),
+                        "Reviewed for: " + report.reviewOn() + ", sheet " + number + " of " + count,
                         "Report: " + shortDigest(from)));
         cell(
                 figure,
@@ -191,10 +190,16 @@ record Sheet(
                 thirdRoom,
                 List.of(
                         scale.map(s -> "Scale " + s.text() + " on " + format.name())
-                                        .orElse("Not to scale, " + format.name())
-                                + ", sheet " + number + " of " + count,
+                                .orElse("Not to scale, " + format.name()),
                         units.told()));
         scale.ifPresent(s -> scaleBar(figure, s, new Vec(third + PAD, b.top() + BAR_TOP)));
+    }
+
+    /** Its name is kept whole; the region's is cut where there is too little room. */
+    private String edition(double room) {
+        String name = " " + report.edition().edition();
+        String region = "Edition: " + report.edition().regionTitle();
+        return Lettering.fitted(region, room - TextWidths.mm(name, Lettering.SIZE), Lettering.SIZE) + name;
     }
 
     private String shortDigest() {

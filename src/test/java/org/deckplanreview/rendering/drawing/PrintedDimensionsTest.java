@@ -2,11 +2,11 @@ package org.deckplanreview.rendering.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.assertj.core.api.Condition;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
@@ -25,10 +25,29 @@ class PrintedDimensionsTest {
         return DrawnDecks.samples();
     }
 
-    /** To a tenth, as the drawings print it. */
-    private static String mm(double value) {
-        BigDecimal n = new BigDecimal(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
-        return n.signum() == 0 ? "0" : n.toPlainString();
+    /** What is printed, read back as mm: a number, or feet, inches and parts of an inch (1 in = 25.4 mm). */
+    private static double readBack(String printed) {
+        Matcher inches = Pattern.compile("(?:(\\d+)'-)?(\\d+(?= |\"))?(?: ?(\\d+)/(\\d+))?\"")
+                .matcher(printed);
+        if (!inches.matches()) {
+            return Double.parseDouble(printed);
+        }
+        double parts =
+                inches.group(3) == null ? 0 : Double.parseDouble(inches.group(3)) / Double.parseDouble(inches.group(4));
+        return 25.4 * (12 * whole(inches.group(1)) + whole(inches.group(2)) + parts);
+    }
+
+    private static double whole(String digits) {
+        return digits == null ? 0 : Double.parseDouble(digits);
+    }
+
+    /** To a tenth of a mm, or to a sixteenth of an inch, as drawings print it. */
+    private static Condition<List<? extends String>> printing(double mm, DrawnDeck deck) {
+        boolean metric = deck.layout().submission().units() == LengthUnit.MILLIMETRE;
+        double off = (metric ? 0.05 : 25.4 / 32) + 1e-6;
+        return new Condition<>(
+                texts -> texts.stream().anyMatch(t -> !t.equals("not known") && Math.abs(readBack(t) - mm) <= off),
+                mm + " mm");
     }
 
     private static ReadSvg plan(DrawnDeck deck) {
@@ -65,19 +84,23 @@ class PrintedDimensionsTest {
         DrawnDeck deck = DrawnDecks.sample(sample);
         ReadSvg plan = plan(deck);
         assertThat(plan.lettered("dimension-number"))
-                .contains(mm(extent(deck, PlanPoint::xMm)), mm(extent(deck, PlanPoint::yMm)));
-        List<String> drops = new ArrayList<>();
+                .has(printing(extent(deck, PlanPoint::xMm), deck))
+                .has(printing(extent(deck, PlanPoint::yMm), deck));
+        List<String> drops = plan.lettered("label").stream()
+                .filter(t -> t.startsWith("drop "))
+                .map(t -> t.substring("drop ".length()))
+                .toList();
         for (PlatformLayout p : deck.layout().platforms()) {
             for (EdgeRun e : p.edges()) {
                 if (e.edgeKind().filter(k -> k != EdgeKind.OPEN).isEmpty()) {
-                    drops.add(e.drop().isKnown() ? "drop " + mm(e.drop().get().largestMm()) : "drop not known");
+                    if (e.drop().isKnown()) {
+                        assertThat(drops).has(printing(e.drop().get().largestMm(), deck));
+                    } else {
+                        assertThat(drops).contains("not known");
+                    }
                 }
             }
         }
-        assertThat(plan.lettered("label").stream()
-                        .filter(t -> t.startsWith("drop "))
-                        .toList())
-                .containsAll(drops);
     }
 
     private static double extent(DrawnDeck deck, ToDoubleFunction<PlanPoint> coordinate) {
@@ -102,17 +125,15 @@ class PrintedDimensionsTest {
             List<String> drawn = section.groups("post").stream()
                     .map(g -> ReadSvg.within(g, "title").get(0).getTextContent())
                     .toList();
-            List<String> lengths = p.posts().stream()
-                    .filter(q -> drawn.contains(q.label()))
-                    .map(PrintedDimensionsTest::length)
-                    .toList();
-            assertThat(lengths).as("posts in sight").isNotEmpty();
-            assertThat(section.lettered("dimension-number")).containsAll(lengths);
+            assertThat(drawn).as("posts in sight").isNotEmpty();
+            for (PostPlace q : p.posts()) {
+                if (drawn.contains(q.label())) {
+                    assertThat(section.lettered("dimension-number"))
+                            .has(printing(
+                                    q.topLevelMm().get() - q.bottomLevelMm().get(), deck));
+                }
+            }
         }
-    }
-
-    private static String length(PostPlace q) {
-        return mm(q.topLevelMm().get() - q.bottomLevelMm().get());
     }
 
     /** By hand, as above: joists from the front over the beam to the ledger, the beam over its posts. */

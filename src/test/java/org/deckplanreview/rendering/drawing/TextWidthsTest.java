@@ -28,7 +28,7 @@ class TextWidthsTest {
     /** XML 1.0, production 2: what is no character of a document. */
     @Test
     void what_a_document_cannot_hold_is_told_instead() {
-        assertThat(Lettering.plain("a\u0000b\uffffc\u202ed")).isEqualTo("a[U+0000]b?c[U+202E]d");
+        assertThat(Lettering.plain("a\u0000b\uffffc\u202ed")).isEqualTo("a[U+0000]b[U+FFFF]c[U+202E]d");
     }
 
     @Test
