@@ -45,6 +45,7 @@ final class FoundOnDeck {
                 .with("joist spacing", "16 in")
                 .with("joist span", "108 in")
                 .with("plies", "1")
+                .with("overhang ratio", "0")
                 .with("beam span", "108 in")
                 .with("frost", new Flag(false))
                 .with("bearing resistance", "2000 psf")

@@ -129,7 +129,8 @@ class LookUpsTest {
                 .isEqualTo(COMPLIES);
         Result hole = deeper.with("joist spacing", "20 in").assess(JOISTS);
         assertThat(hole.determination()).isEqualTo(UNDETERMINED);
-        assertThat(hole.sentence()).contains("no row for group A, size 2x8, spacing 24 in (Handbook 7, Table 3).");
+        assertThat(hole.sentence())
+                .contains("No row is known for group A, size 2x8, spacing 24 in (Handbook 7, Table 3).");
     }
 
     @Test
@@ -268,16 +269,48 @@ class LookUpsTest {
                         "Interpolated between joistSpan 8 ft and 10 ft, plies 1 (Handbook 7, Table 4; permitted by Table 4, note).");
     }
 
+    /** Beside the hole at 24 in, 2x8 of group A may span 11-10 at 16 in: more is too much at 24 in. */
+    @ParameterizedTest
+    @CsvSource({"142 in,UNDETERMINED", "142.1 in,DOES_NOT_COMPLY"})
+    void a_more_favourable_row_refuses_what_a_hole_cannot_permit(String span, Determination determination) {
+        Result result = USUAL.with("section depth", "7.25 in")
+                .with("joist spacing", "20 in")
+                .with("joist span", span)
+                .assess(JOISTS);
+        assertThat(result.determination()).isEqualTo(determination);
+        assertThat(result.sentence()).contains("No row is known for group A, size 2x8, spacing 24 in");
+    }
+
+    /** Beside the hole at 8 ft, beams of two plies may span 12-0 at 6 ft and 10-0 at 10 ft. */
+    @ParameterizedTest
+    @CsvSource({"120 in,COMPLIES", "120.1 in,UNDETERMINED", "144 in,UNDETERMINED", "144.1 in,DOES_NOT_COMPLY"})
+    void rows_on_both_sides_of_a_hole_decide_what_they_can(String span, Determination determination) {
+        Result result = USUAL.with("plies", "2")
+                .with("joist span", "7 ft")
+                .with("beam span", span)
+                .assess(BEAMS);
+        assertThat(result.determination()).isEqualTo(determination);
+    }
+
+    @Test
+    void the_row_that_decides_beside_a_hole_is_named() {
+        Result result = USUAL.with("plies", "2").with("joist span", "7 ft").assess(BEAMS);
+        assertThat(result.sentence())
+                .contains("No row is known for plies 2, joistSpan 8 ft (Handbook 7, Table 4).")
+                .contains("Row taken, on the safe side: plies 2, joistSpan 10 ft (Handbook 7, Table 4).");
+        assertThat(result.rows()).extracting(TakenRow::row).containsExactly("plies 2, joistSpan 10 ft");
+    }
+
     @Test
     void beside_a_hole_the_safe_neighbour_counts() {
         FoundOnDeck two = USUAL.with("plies", "2");
         assertThat(two.with("joist span", "9 ft").assess(BEAMS).allowed())
                 .as("the table has nothing at 8 ft")
                 .containsExactly(inches(120));
-        assertThat(two.with("joist span", "7 ft").assess(BEAMS).determination())
-                .as("nor is there a safe neighbour")
-                .isEqualTo(UNDETERMINED);
-        assertThat(two.with("joist span", "8 ft").assess(BEAMS).determination()).isEqualTo(UNDETERMINED);
+        assertThat(two.with("joist span", "7 ft").assess(BEAMS).allowed())
+                .as("nor has it on the far side of the hole anything safer than at 10 ft")
+                .containsExactly(inches(120));
+        assertThat(two.with("joist span", "8 ft").assess(BEAMS).allowed()).containsExactly(inches(120));
     }
 
     @Test
@@ -291,8 +324,11 @@ class LookUpsTest {
     @Test
     void before_the_first_row_the_first_one_counts_and_beyond_the_last_none() {
         assertThat(USUAL.with("joist span", "3 ft").assess(BEAMS).allowed()).containsExactly(inches(119));
-        assertThat(USUAL.with("joist span", "13 ft").assess(BEAMS).determination())
-                .as("a hole at 14 ft")
+        assertThat(USUAL.with("joist span", "13 ft")
+                        .with("beam span", "84 in")
+                        .assess(BEAMS)
+                        .determination())
+                .as("a hole at 14 ft, and 7-0 at 12 ft")
                 .isEqualTo(UNDETERMINED);
         assertThat(USUAL.with("joist span", "15 ft").assess(BEAMS).determination())
                 .isEqualTo(UNDETERMINED);

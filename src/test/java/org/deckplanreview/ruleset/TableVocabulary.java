@@ -19,6 +19,7 @@ public final class TableVocabulary {
                     number("section breadth", MeasureUnit.MILLIMETRE),
                     number("section depth", MeasureUnit.MILLIMETRE),
                     number("plies", MeasureUnit.RATIO),
+                    number("overhang ratio", MeasureUnit.RATIO),
                     number("bearing resistance", MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
                     number("footing side", MeasureUnit.MILLIMETRE),
                     quantity("species", ValueType.WORD, Optional.empty(), List.of("oak", "larch", "willow", "elm")),

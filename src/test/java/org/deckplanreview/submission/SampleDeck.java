@@ -114,7 +114,10 @@ public final class SampleDeck {
         stair.putObject("handrails").put("sides", "both").put("height", 900);
         stair.put("topLanding", 1200).put("bottomLanding", 1200).put("headroom", 2400);
         stair.putObject("strings").put("timber", "J").put("count", 2);
-        return appended("/platforms/0", "stairs", stair.put("treadTimber", "BD").put("guard", "G1"));
+        return appended(
+                "/platforms/0",
+                "stairs",
+                stair.put("treadTimber", "BD").put("guard", "G1").put("guardTriangle", 140));
     }
 
     /** Gives a beam of the first platform a joint, with distances that suit a diameter of 12. */

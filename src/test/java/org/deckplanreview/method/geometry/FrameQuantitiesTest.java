@@ -189,8 +189,66 @@ class FrameQuantitiesTest {
                 fixed("lateral connections", number(2, RATIO)),
                 // 1500 lbf of 4.4482216152605 N
                 fixed("least lateral capacity", number(6672.33242289075, NEWTON_)),
+                // 2400 - 300
+                example("beam span at post", SubjectKind.POSTS, number(2100, MILLIMETRE), BEAM + "/posts", BEAMS),
+                example("beam span at post", SubjectKind.FOOTINGS, number(2100, MILLIMETRE), BEAM + "/posts", BEAMS),
+                example("joist span at post", SubjectKind.POSTS, number(3000, MILLIMETRE), JOISTS, JOISTS),
+                example("joist span at post", SubjectKind.FOOTINGS, number(3000, MILLIMETRE), JOISTS, JOISTS),
+                example("plies carried", SubjectKind.POSTS, number(2, RATIO), BEAM + "/posts", BEAMS),
+                // 4800 / 400 + 1
+                example("joists under boards", SubjectKind.BOARDS, number(13, RATIO), JOISTS, JOISTS),
+                // 195 / 170, to a thousand-millionth
+                new Example(
+                        "beam depth over joist depth",
+                        SubjectKind.BEAMS,
+                        number(1.147058824, RATIO),
+                        d -> d.with(BEAM + "/joists", "hangers"),
+                        JOISTS,
+                        JOISTS),
+                having("beam ends meet over posts", SubjectKind.BEAMS, yes(), d -> spliced(d, 2400)),
+                // 12 + 10
+                ofLedger("ledger distance from band joist", number(22, MILLIMETRE), "/fixings/sheathing"),
+                having(
+                        "footing depth below frost",
+                        SubjectKind.FOOTINGS,
+                        number(150, MILLIMETRE),
+                        d -> d.with(FOOTING + "/depth", 600),
+                        "/site/frostDepth"),
                 // 4800 - 4300, as at the other end
                 fixed("lateral connection end distance", number(500, MILLIMETRE)));
+    }
+
+    /** The beam parted at a place along it, its middle post at x = 2400. */
+    private static SampleDeck spliced(SampleDeck deck, int x) {
+        return deck.withJson(
+                BEAMS,
+                ("[{'id': 'B1', 'timber': 'BM', 'plies': 2, 'line': {'from': [0, 600], 'to': [%d, 600]},"
+                                + " 'posts': ['P1', 'P2'], 'seating': 'on-post', 'joists': 'on-top'},"
+                                + " {'id': 'B2', 'timber': 'BM', 'plies': 2, 'line': {'from': [%d, 600], 'to': [4800, 600]},"
+                                + " 'posts': ['P3'], 'seating': 'on-post', 'joists': 'on-top'}]")
+                        .formatted(x, x)
+                        .replace('\'', '"'));
+    }
+
+    /** A post of 100 mm stands under what ends at most 50 mm from its middle, and 10 mm that drawings may be off. */
+    @ParameterizedTest
+    @CsvSource({"2460, true", "2461, false"})
+    void beams_meet_over_a_post_or_beside_it(int x, boolean over) {
+        assertSame(
+                observe(
+                        "beam ends meet over posts",
+                        SubjectKind.BEAMS,
+                        spliced(SampleDeck.complete(), x).node()),
+                new Flag(over));
+    }
+
+    @Test
+    void a_beam_in_one_piece_meets_no_other_and_one_under_joists_carries_none_at_its_side() {
+        JsonNode deck = SampleDeck.complete().node();
+        assertThat(observe("beam ends meet over posts", SubjectKind.BEAMS, deck))
+                .isInstanceOf(Observation.NotApplicable.class);
+        assertThat(observe("beam depth over joist depth", SubjectKind.BEAMS, deck))
+                .isInstanceOf(Observation.NotApplicable.class);
     }
 
     /** Names of the quantities that are shown here. */

@@ -165,11 +165,14 @@ class ObservingTest {
     @Test
     void words_with_an_order_stand_in_it() {
         assertThat(Quantities.all().stream().map(Quantity::description).filter(QuantityDescription::ordered))
-                .as("EN 335:2013, mildest first; volume change potential from none to high")
+                .as(
+                        "EN 335:2013 and AWPA U1, mildest first; volume change potential from none to high; grades, weakest first")
                 .extracting(QuantityDescription::words)
                 .containsExactly(
                         List.of("none", "low", "medium", "high"),
-                        List.of("UC1", "UC2", "UC3.1", "UC3.2", "UC4", "UC5"));
+                        List.of("no.3", "no.2", "no.1", "select-structural"),
+                        List.of("UC1", "UC2", "UC3.1", "UC3.2", "UC4", "UC5"),
+                        List.of("UC3A", "UC3B", "UC4A", "UC4B", "UC4C"));
     }
 
     private static PaperDeck untreated() {

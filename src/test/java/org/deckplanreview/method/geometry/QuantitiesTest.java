@@ -249,6 +249,9 @@ class QuantitiesTest {
                 ofStair("handrail height", number(900, MILLIMETRE), "handrails/height"),
                 ofStair("top landing to width", number(1.2, RATIO), "topLanding"),
                 ofStair("bottom landing to width", number(1.1, RATIO), "bottomLanding"),
+                ofStair("top landing", number(1200, MILLIMETRE), "topLanding"),
+                ofStair("bottom landing", number(1100, MILLIMETRE), "bottomLanding"),
+                ofStair("triangle under flight guard", number(140, MILLIMETRE), "guardTriangle"),
                 having(
                         "flight guard height",
                         SubjectKind.STAIRS,
