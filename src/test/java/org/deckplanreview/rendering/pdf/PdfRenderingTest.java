@@ -3,21 +3,12 @@ package org.deckplanreview.rendering.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.graphics.PDXObject;
-import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.assertj.core.data.Offset;
 import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.rendering.drawing.DrawnDeck;
@@ -33,33 +24,27 @@ class PdfRenderingTest {
 
     private static DrawnDeck deck;
     private static byte[] bytes;
+    private static ReadPdf read;
     private static PDDocument pdf;
 
     @BeforeAll
     static void render() throws IOException {
         deck = ReviewedDecks.sample("many-faults");
         bytes = PdfRendering.render(deck);
-        pdf = Loader.loadPDF(bytes);
+        read = ReadPdf.of(bytes);
+        pdf = read.document();
     }
 
     @AfterAll
     static void close() throws IOException {
-        pdf.close();
-    }
-
-    private static String text(int page) throws IOException {
-        PDFTextStripper stripper = new PDFTextStripper();
-        stripper.setSortByPosition(true);
-        stripper.setStartPage(page);
-        stripper.setEndPage(page);
-        return stripper.getText(pdf);
+        read.close();
     }
 
     @Test
     void the_first_page_tells_the_outcome_and_what_to_put_right() throws IOException {
         Report report = deck.report();
 
-        assertThat(text(1))
+        assertThat(read.page(1))
                 .contains("Deck plan review: " + report.reference())
                 .contains("Outcome: " + report.outcome().word())
                 .contains(report.findings().get(0).title());
@@ -71,7 +56,7 @@ class PdfRenderingTest {
 
         assertThat(pdf.getNumberOfPages()).isGreaterThanOrEqualTo(2);
         for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
-            assertThat(text(page))
+            assertThat(read.page(page))
                     .contains(deck.report().reference() + " · report " + digest + " · page " + page + " of "
                             + pdf.getNumberOfPages());
         }
@@ -79,7 +64,7 @@ class PdfRenderingTest {
 
     @Test
     void bookmarks_name_the_parts() {
-        assertThat(titles(pdf.getDocumentCatalog().getDocumentOutline().children()))
+        assertThat(read.bookmarks())
                 .containsExactly(
                         "Outcome and what to do first",
                         "Cautions and referrals",
@@ -90,43 +75,20 @@ class PdfRenderingTest {
                         "Provenance");
     }
 
-    private static List<String> titles(Iterable<PDOutlineItem> items) {
-        List<String> titles = new ArrayList<>();
-        items.forEach(i -> titles.add(i.getTitle()));
-        return titles;
-    }
-
     @Test
     void a_bookmark_leads_to_the_page_of_its_heading() throws IOException {
         for (PDOutlineItem item : pdf.getDocumentCatalog().getDocumentOutline().children()) {
             int page = pdf.getPages().indexOf(item.findDestinationPage(pdf)) + 1;
 
-            assertThat(text(page)).as("page %d", page).contains(item.getTitle());
+            assertThat(read.page(page)).as("page %d", page).contains(item.getTitle());
         }
     }
 
     @Test
     void every_font_is_embedded() throws IOException {
-        List<PDFont> fonts = new ArrayList<>();
-        for (PDPage page : pdf.getPages()) {
-            collect(page.getResources(), fonts);
-        }
-
-        assertThat(fonts)
+        assertThat(read.fonts())
                 .isNotEmpty()
                 .allSatisfy(f -> assertThat(f.isEmbedded()).as(f.getName()).isTrue());
-    }
-
-    private static void collect(PDResources resources, List<PDFont> fonts) throws IOException {
-        for (COSName name : resources.getFontNames()) {
-            fonts.add(resources.getFont(name));
-        }
-        for (COSName name : resources.getXObjectNames()) {
-            PDXObject object = resources.getXObject(name);
-            if (object instanceof PDFormXObject form && form.getResources() != null) {
-                collect(form.getResources(), fonts);
-            }
-        }
     }
 
     /** What PDF/UA-1 (ISO 14289-1, clauses 7.1 and 7.2) asks of the catalogue: marked, a title, a language. */
