@@ -320,7 +320,7 @@ sealed interface TableEntry {
                     key.column(), Phrases.of(given), key.table().source(), "from " + String.join(", ", known)));
             return hasRow(key.column(), given)
                     ? Optional.empty()
-                    : Optional.of("The table has no row for " + key.column() + " " + Phrases.of(given));
+                    : Optional.of("No row is known for " + key.column() + " " + Phrases.of(given));
         }
 
         private boolean hasRow(String column, Value value) {

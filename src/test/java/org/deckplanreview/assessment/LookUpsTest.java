@@ -119,7 +119,7 @@ class LookUpsTest {
     void what_the_translating_table_gives_may_have_no_row() {
         Result result = USUAL.with("species", new Word("willow")).assess(JOISTS);
         assertThat(result.determination()).isEqualTo(UNDETERMINED);
-        assertThat(result.sentence()).contains("The table has no row for group C (Handbook 7, Table 3).");
+        assertThat(result.sentence()).contains("No row is known for group C (Handbook 7, Table 3).");
     }
 
     @Test
