@@ -11,6 +11,10 @@ final class DrawnDeck {
     private static final double LEAST_AREA_M2 = 1.2;
     private static final double LARGEST_AREA_M2 = 200;
     private static final double GRID_MM = 100;
+
+    /** So much that a bath stands whole on the smallest part of any platform. */
+    private static final double ROOM_FOR_A_BATH_MM = 6500;
+
     private static final double MM_IN_A_METRE = 1000;
 
     private final String reference;
@@ -106,7 +110,10 @@ final class DrawnDeck {
         if (!care.omits(chance)) {
             use.put("youngChildren", chance.in(0.5));
         }
-        if (width >= 4000 && depth >= 4000 && chance.in(0.1)) {
+        if (practice.isAmerican() && !care.omits(chance)) {
+            use.put("roofOver", care.slips(chance));
+        }
+        if (width >= ROOM_FOR_A_BATH_MM && depth >= ROOM_FOR_A_BATH_MM && chance.in(0.1)) {
             ObjectNode item = use.putArray("heavyItems").addObject();
             boolean bath = chance.in(0.5);
             item.put("id", bath ? "bath" : "planter");
@@ -178,15 +185,15 @@ final class DrawnDeck {
             protection.put("cutEndsTreated", !care.slips(chance));
         }
         ArrayNode fixings = protection.putArray("fixings");
-        for (String kind : List.of("screw", "bolt", "plate")) {
+        for (String kind : List.of("screw", "nail", "bolt", "plate")) {
             ObjectNode fixing = fixings.addObject().put("id", kind).put("kind", kind);
             if (kind.equals("plate")) {
                 fixing.set("thickness", sheet.length(2));
             } else {
-                fixing.set("diameter", sheet.length(kind.equals("bolt") ? 12.7 : 6));
+                fixing.set("diameter", sheet.length(kind.equals("bolt") ? 12.7 : 4.7625));
             }
             if (!care.omits(chance)) {
-                fixing.put("finish", care.slips(chance) ? "none" : kind.equals("bolt") ? "hot-dip" : "stainless-A2");
+                fixing.put("finish", care.slips(chance) ? "none" : kind.equals("screw") ? "stainless-A2" : "hot-dip");
             }
         }
         protection.put("weedControl", care.slips(chance) ? "none" : "membrane-and-gravel");

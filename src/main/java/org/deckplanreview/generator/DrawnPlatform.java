@@ -11,6 +11,7 @@ final class DrawnPlatform {
     private static final double SHORTEST_LEG_MM = 1500;
     private static final double INSET_MM = 200;
     private static final double STAIR_WIDTH_MM = 1000;
+    private static final double MOST_POSTS = 200;
 
     /**
      * Where a platform lies.
@@ -147,6 +148,15 @@ final class DrawnPlatform {
         if (practice.isAmerican()) {
             fixings.put("kind", chance.oneOf(List.of("lag-screw", "bolt")));
             fixings.set("sheathing", sheet.length(12.7));
+            fixings.set("topEdgeDistance", sheet.length(50.8));
+            fixings.set("bottomEdgeDistance", sheet.length(25.4));
+            fixings.set("rowDistance", sheet.length(50.8));
+            fixings.put("staggered", !care.slips(chance)).put("tipBeyondBand", !care.slips(chance));
+            if (!care.omits(chance)) {
+                ObjectNode band = ledger.putObject("bandJoist").put("kind", "solid-sawn");
+                band.set("thickness", sheet.length(38.1));
+                band.set("depth", sheet.length(285.75));
+            }
             if (!care.omits(chance)) {
                 ArrayNode connections = ledger.putArray("lateralConnections");
                 for (double at : List.of(300.0, area.widthMm() - 300)) {
@@ -186,13 +196,21 @@ final class DrawnPlatform {
         ArrayNode footings = platform.putArray("footings");
         boolean beside = care.slips(chance);
         boolean embedded = !area.attached() || chance.in(0.2);
-        for (Row row : rows()) {
+        List<Row> rows = rows();
+        double closest = area.widthMm() * rows.size() / (MOST_POSTS - 2.0 * rows.size());
+        double beamSpan = Math.max(stock.beamSpanMm(), closest);
+        for (Row row : rows) {
             ObjectNode beam = beams.addObject().put("id", "B" + beams.size()).put("timber", "beam");
             beam.put("plies", 2);
             beam.set("line", sheet.line(0, row.yMm(), row.widthMm(), row.yMm()));
             ArrayNode under = beam.putArray("posts");
             beam.put("seating", beside ? "both-sides" : "on-post").put("joists", "on-top");
-            int spans = Math.max(1, (int) Math.ceil((row.widthMm() - 2 * INSET_MM) / stock.beamSpanMm()));
+            if (!care.omits(chance)) {
+                ObjectNode plies = beam.putObject("plyFixing").put("fixing", practice.isAmerican() ? "nail" : "screw");
+                plies.set("spacing", sheet.length(practice.isAmerican() ? 406.4 : 300));
+                plies.put("rows", 2);
+            }
+            int spans = Math.max(1, (int) Math.ceil((row.widthMm() - 2 * INSET_MM) / beamSpan));
             double area = row.widthMm() / spans * stock.joistSpanMm() / 1e6;
             for (int i = 0; i <= spans; i++) {
                 String number = String.valueOf(posts.size() + 1);
@@ -222,6 +240,9 @@ final class DrawnPlatform {
             footing.set("depth", sheet.length(depth));
             footing.set("topAboveGround", sheet.length(50));
             footing.set(embedded ? "embedment" : "thickness", sheet.length(embedded ? depth - 100 : depth + 50));
+        }
+        if (practice.isAmerican()) {
+            footing.put("frostProtected", false);
         }
         return footing.put("topShedsWater", !care.slips(chance));
     }
@@ -271,6 +292,9 @@ final class DrawnPlatform {
             posts.set("leverArm", sheet.length(150));
             posts.put("fixingResistance", "16 kN");
             guard.put("rail", "rail").put("infillTimber", "baluster");
+            if (practice.isAmerican()) {
+                guard.put("postsNotched", care.slips(chance));
+            }
         }
         return guard;
     }
@@ -303,6 +327,9 @@ final class DrawnPlatform {
         stair.putObject("strings").put("timber", "string").put("count", 3);
         if (guarded) {
             stair.put("guard", "G2");
+            if (practice.isAmerican() && !care.omits(chance)) {
+                stair.set("guardTriangle", sheet.length(140));
+            }
         }
     }
 }
