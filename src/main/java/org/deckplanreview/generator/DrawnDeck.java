@@ -193,7 +193,7 @@ final class DrawnDeck {
                 fixing.set("diameter", sheet.length(kind.equals("bolt") ? 12.7 : 4.7625));
             }
             if (!care.omits(chance)) {
-                fixing.put("finish", care.slips(chance) ? "none" : kind.equals("screw") ? "stainless-A2" : "hot-dip");
+                fixing.put("finish", care.slips(chance) ? "none" : kind.equals("bolt") ? "hot-dip" : "stainless-A2");
             }
         }
         protection.put("weedControl", care.slips(chance) ? "none" : "membrane-and-gravel");

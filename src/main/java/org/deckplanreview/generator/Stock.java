@@ -9,7 +9,7 @@ import org.deckplanreview.generator.Practice.Piece;
 final class Stock {
 
     private static final Piece RAIL = new Piece(69.85, 69.85, 1000);
-    private static final Piece BALUSTER = new Piece(44.45, 44.45, 1000);
+    private static final Piece BALUSTER = new Piece(50.8, 50.8, 1000);
 
     private final Practice practice;
     private final Care care;
