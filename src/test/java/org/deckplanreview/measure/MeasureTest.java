@@ -63,8 +63,8 @@ class MeasureTest {
     @Test
     void an_unknown_unit_is_named() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Measure.parse("3 ft"))
-                .withMessage("'ft' is not a known unit");
+                .isThrownBy(() -> Measure.parse("3 yd"))
+                .withMessage("'yd' is not a known unit");
     }
 
     @ParameterizedTest
