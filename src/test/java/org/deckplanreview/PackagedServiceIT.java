@@ -179,7 +179,7 @@ class PackagedServiceIT {
         byte[] submission = sample("small-level-deck.json");
 
         isProblem(service.post(submission, "application/yaml", JSON), 415, "unsupported-media-type");
-        isProblem(service.post(submission, JSON, "application/pdf"), 406, "not-acceptable");
+        isProblem(service.post(submission, JSON, "image/png"), 406, "not-acceptable");
     }
 
     /** In the form of RFC 9457, and without a word on how the service is made. */
