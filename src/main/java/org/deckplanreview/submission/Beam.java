@@ -2,6 +2,8 @@ package org.deckplanreview.submission;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
 
 /**
  * A beam of one or more plies along a line.
@@ -10,6 +12,9 @@ import java.util.Optional;
  * @param posts ids of the posts under it
  * @param joint with each of its posts
  * @param plyFixing of its plies to each other
+ * @param holdDownResistance kN, design resistance of its fixing to one post against uplift
+ * @param postCap what keeps it on the tops of its posts
+ * @param plyJoints joints in its plies, along it from where its line begins
  */
 public record Beam(
         String id,
@@ -22,9 +27,13 @@ public record Beam(
         JoistSeating joists,
         Optional<EndNotch> endNotch,
         Optional<Joint> joint,
-        Optional<PlyFixing> plyFixing) {
+        Optional<PlyFixing> plyFixing,
+        Optional<Measure> holdDownResistance,
+        Optional<PostCap> postCap,
+        List<Length> plyJoints) {
     public Beam {
         posts = List.copyOf(posts);
+        plyJoints = List.copyOf(plyJoints);
     }
 
     public String displayLabel() {

@@ -12,6 +12,7 @@ import org.deckplanreview.measure.Length;
  * @param thickness of the concrete under and around the post
  * @param embedment of the post below the ground
  * @param frostProtected whether it is built as a frost-protected shallow foundation or stands on solid rock
+ * @param at its centre in plan; under its post if left out
  */
 public record Footing(
         String id,
@@ -25,7 +26,8 @@ public record Footing(
         Optional<Length> embedment,
         Optional<Length> topAboveGround,
         Optional<Boolean> topShedsWater,
-        Optional<Boolean> frostProtected) {
+        Optional<Boolean> frostProtected,
+        Optional<PlanPoint> at) {
 
     public String displayLabel() {
         return label.orElse("footing " + id);

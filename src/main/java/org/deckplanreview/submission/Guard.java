@@ -13,6 +13,9 @@ import org.deckplanreview.measure.Length;
  * @param rail timber of the top rail
  * @param infillTimber timber of balusters or rails
  * @param postsNotched whether the posts are notched where they meet the frame
+ * @param postNotchDepth of the notch of its posts where they meet the frame
+ * @param standingSurface height above the boards of what one can stand on beside it, such as a bench; 0 for nothing
+ * @param blocked whether blocking holds the frame at its posts against twisting
  */
 public record Guard(
         String id,
@@ -24,7 +27,10 @@ public record Guard(
         Optional<GuardPosts> posts,
         Optional<String> rail,
         Optional<String> infillTimber,
-        Optional<Boolean> postsNotched) {
+        Optional<Boolean> postsNotched,
+        Optional<Length> postNotchDepth,
+        Optional<Length> standingSurface,
+        Optional<Boolean> blocked) {
 
     public String displayLabel() {
         return label.orElse("guard " + id);

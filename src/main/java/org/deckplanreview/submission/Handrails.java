@@ -8,4 +8,4 @@ import org.deckplanreview.measure.Length;
  *
  * @param height above the pitch line
  */
-public record Handrails(HandrailSides sides, Optional<Length> height) {}
+public record Handrails(StairSides sides, Optional<Length> height) {}

@@ -10,10 +10,14 @@ import org.deckplanreview.measure.Measure;
  * @param direction along the joists
  * @param spacing centre to centre
  * @param hangerResistance kN, characteristic resistance of one hanger, as its maker states it
+ * @param holdDownResistance kN, design resistance of one joist's fixing to its beam or ledger against uplift
+ * @param blocked whether blocking holds the joists upright at their supports
  */
 public record JoistField(
         String timber,
         Direction direction,
         Length spacing,
         Optional<EndNotch> endNotch,
-        Optional<Measure> hangerResistance) {}
+        Optional<Measure> hangerResistance,
+        Optional<Measure> holdDownResistance,
+        Optional<Boolean> blocked) {}

@@ -17,6 +17,7 @@ import org.deckplanreview.measure.Measure;
  * @param rowDistance between the two rows
  * @param staggered whether the fixings alternate between the rows
  * @param tipBeyondBand whether the points of lag screws pass through the band joist
+ * @param tensionResistance design resistance of one fixing against being pulled out of the wall
  */
 public record LedgerFixings(
         LedgerBase base,
@@ -33,4 +34,5 @@ public record LedgerFixings(
         Optional<Length> bottomEdgeDistance,
         Optional<Length> rowDistance,
         Optional<Boolean> staggered,
-        Optional<Boolean> tipBeyondBand) {}
+        Optional<Boolean> tipBeyondBand,
+        Optional<Measure> tensionResistance) {}

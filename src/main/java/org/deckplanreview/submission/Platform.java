@@ -10,6 +10,7 @@ import org.deckplanreview.measure.Measure;
  * @param level finished level of the boards' upper face
  * @param finishes kN/m2 beside boards, joists and beams
  * @param overRoom whether a room lies under it
+ * @param coversVents whether it covers or closes in an airbrick, flue, vent or meter
  */
 public record Platform(
         String id,
@@ -28,7 +29,8 @@ public record Platform(
         List<Guard> guards,
         List<Brace> braces,
         List<Stair> stairs,
-        Optional<Boolean> overRoom) {
+        Optional<Boolean> overRoom,
+        Optional<Boolean> coversVents) {
     public Platform {
         stairs = List.copyOf(stairs);
         braces = List.copyOf(braces);

@@ -15,6 +15,8 @@ import org.deckplanreview.measure.Length;
  * @param bottomLanding likewise
  * @param guard id of the guard beside the flight
  * @param guardTriangle smaller side of the largest triangle between riser, tread and the bottom rail of that guard
+ * @param guardedSides sides of the flight that have a guard or a wall
+ * @param nosing of the treads beyond the riser below
  */
 public record Stair(
         String id,
@@ -35,7 +37,9 @@ public record Stair(
         Optional<Strings> strings,
         Optional<String> treadTimber,
         Optional<String> guard,
-        Optional<Length> guardTriangle) {
+        Optional<Length> guardTriangle,
+        Optional<StairSides> guardedSides,
+        Optional<Length> nosing) {
     public String displayLabel() {
         return label.orElse("stair " + id);
     }

@@ -168,7 +168,13 @@ public final class Decks {
 
     public Decks joists(double dx, double dy, double spacing) {
         joists = Optional.of(new JoistField(
-                "joist", new Direction(dx, dy), new Length(spacing), Optional.empty(), Optional.empty()));
+                "joist",
+                new Direction(dx, dy),
+                new Length(spacing),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
         return this;
     }
 
@@ -204,7 +210,10 @@ public final class Decks {
                 joistSeating,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty()));
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of()));
         return this;
     }
 
@@ -220,6 +229,7 @@ public final class Decks {
                 "post",
                 new PlanPoint(x, y),
                 footing,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty()));
@@ -245,6 +255,7 @@ public final class Decks {
                 Optional.empty(),
                 Optional.of(new Length(topAboveGround)),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
     }
 
@@ -262,6 +273,9 @@ public final class Decks {
                 id,
                 Optional.empty(),
                 Optional.of(new Length(height)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -290,6 +304,8 @@ public final class Decks {
                 risers,
                 new Length(150),
                 new Length(300),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -371,7 +387,8 @@ public final class Decks {
                 guards,
                 List.of(),
                 stairs,
-                overRoom);
+                overRoom,
+                Optional.empty());
     }
 
     /** As if the document had been written in inches; this builder's lengths stay in mm. */

@@ -66,7 +66,14 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
     private JoistField apply(JoistField f) {
         Direction moved = apply(f.direction());
         Direction laidOut = mirrored ? new Direction(-moved.dx(), -moved.dy()) : moved;
-        return new JoistField(f.timber(), laidOut, f.spacing(), f.endNotch(), f.hangerResistance());
+        return new JoistField(
+                f.timber(),
+                laidOut,
+                f.spacing(),
+                f.endNotch(),
+                f.hangerResistance(),
+                f.holdDownResistance(),
+                f.blocked());
     }
 
     public Submission apply(Submission s) {
@@ -88,7 +95,13 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 s.site().groundSnowLoad(),
                 s.site().coastDistance(),
                 s.site().walls().stream()
-                        .map(w -> new Wall(w.id(), w.label(), apply(w.line())))
+                        .map(w -> new Wall(
+                                w.id(),
+                                w.label(),
+                                apply(w.line()),
+                                w.topLevel(),
+                                w.dampProofCourseLevel(),
+                                w.foundationDepth()))
                         .toList(),
                 s.site().planning(),
                 s.site().windPressure());
@@ -143,7 +156,9 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 t.strings(),
                 t.treadTimber(),
                 t.guard(),
-                t.guardTriangle());
+                t.guardTriangle(),
+                t.guardedSides(),
+                t.nosing());
     }
 
     private GroundLevel apply(GroundLevel g) {
@@ -175,7 +190,10 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                                 b.joists(),
                                 b.endNotch(),
                                 b.joint(),
-                                b.plyFixing()))
+                                b.plyFixing(),
+                                b.holdDownResistance(),
+                                b.postCap(),
+                                b.plyJoints()))
                         .toList(),
                 p.ledger()
                         .map(l -> new Ledger(
@@ -196,7 +214,8 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                                 o.footing(),
                                 o.groundEnd(),
                                 o.top(),
-                                o.base()))
+                                o.base(),
+                                o.holdDownResistance()))
                         .toList(),
                 p.footings(),
                 p.edges().stream()
@@ -205,6 +224,7 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 p.guards(),
                 p.braces().stream().map(this::apply).toList(),
                 p.stairs().stream().map(this::apply).toList(),
-                p.overRoom());
+                p.overRoom(),
+                p.coversVents());
     }
 }

@@ -142,6 +142,7 @@ class PostsAndFootingsTest {
                 embedment.map(Length::new),
                 Optional.of(new Length(50)),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -200,6 +201,7 @@ class PostsAndFootingsTest {
                 FootingShape.RECTANGULAR,
                 new Length(400),
                 Optional.of(new Length(900)),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -263,7 +263,13 @@ final class DeckFixture {
         Boards boards = new Boards("board", new Direction(1, 0), gap.map(Length::ofMm), Optional.empty());
         Optional<JoistField> field = joistsGiven
                 ? Optional.of(new JoistField(
-                        "joist", new Direction(0, 1), Length.ofMm(spacing), Optional.empty(), Optional.empty()))
+                        "joist",
+                        new Direction(0, 1),
+                        Length.ofMm(spacing),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()))
                 : Optional.empty();
         Platform platform = new Platform(
                 "p",
@@ -282,6 +288,7 @@ final class DeckFixture {
                 List.of(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         List<HeavyItem> heavy = new ArrayList<>();
         for (Item i : items) {
@@ -495,6 +502,7 @@ final class DeckFixture {
                                 Optional.of("f"),
                                 Optional.empty(),
                                 Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty()),
                         postTimber(),
                         List.of(beam.id()),
@@ -528,6 +536,7 @@ final class DeckFixture {
                         FootingKind.PAD,
                         FootingShape.RECTANGULAR,
                         Length.ofMm(500),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

@@ -36,6 +36,7 @@ public final class ScheduledDecks {
                         Optional.of(new Length(600)),
                         Optional.of(new Length(50)),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()));
     }
 }

@@ -68,7 +68,8 @@ class TimberAndConcreteTest {
                         p.guards(),
                         p.braces(),
                         p.stairs(),
-                        p.overRoom()));
+                        p.overRoom(),
+                        p.coversVents()));
     }
 
     private static Layout change(Submission s, java.util.function.UnaryOperator<Platform> change) {
@@ -273,14 +274,16 @@ class TimberAndConcreteTest {
                                         o.footing(),
                                         Optional.of(PostEnd.UNCUT),
                                         o.top(),
-                                        Optional.empty()))
+                                        Optional.empty(),
+                                        o.holdDownResistance()))
                                 .toList(),
                         p.footings(),
                         p.edges(),
                         p.guards(),
                         p.braces(),
                         p.stairs(),
-                        p.overRoom()));
+                        p.overRoom(),
+                        p.coversVents()));
 
         assertThat(posts).isEqualTo(4);
         assertThat(ends(schedule(uncut), "posts")).isEqualTo(2);

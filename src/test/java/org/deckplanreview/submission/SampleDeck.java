@@ -68,7 +68,27 @@ public final class SampleDeck {
                 .withBandJoist()
                 .with("/protection/fixings/0/thickness", 2)
                 .with("/protection/weedControl", "membrane-and-gravel")
-                .with("/protection/crossVentilated", true);
+                .with("/protection/crossVentilated", true)
+                .withJson("/platforms/0/joists/holdDownResistance", "\"1 kN\"")
+                .withJson("/platforms/0/joists/blocked", "true")
+                .withJson("/platforms/0/beams/0/holdDownResistance", "\"2 kN\"")
+                .withJson("/platforms/0/beams/0/postCap", "\"connector\"")
+                .withJson("/platforms/0/beams/0/plyJoints", "[2400]")
+                .withJson("/platforms/0/posts/0/holdDownResistance", "\"3 kN\"")
+                .withJson("/platforms/0/footings/0/at", "[150, 600]")
+                .withJson("/platforms/0/guards/0/postNotchDepth", "20")
+                .withJson("/platforms/0/guards/0/standingSurface", "0")
+                .withJson("/platforms/0/guards/0/blocked", "true")
+                .withJson("/platforms/0/stairs/0/guardedSides", "\"both\"")
+                .withJson("/platforms/0/stairs/0/nosing", "20")
+                .withJson("/platforms/0/stairs/0/strings/throatDepth", "130")
+                .withJson("/platforms/0/stairs/0/strings/headResistance", "\"5 kN\"")
+                .withJson("/platforms/0/ledger/fixings/tensionResistance", "\"2 kN\"")
+                .withJson("/platforms/0/ledger/bandJoist/cantilevered", "false")
+                .withJson("/site/walls/0/topLevel", "5000")
+                .withJson("/site/walls/0/dampProofCourseLevel", "900")
+                .withJson("/site/walls/0/foundationDepth", "1000")
+                .withJson("/platforms/0/coversVents", "false");
         String notch = "{\"depth\": 20, \"supportDistance\": 50, \"slope\": 0, \"side\": \"support\"}";
         deck.withJson("/platforms/0/joists/endNotch", notch).withJson("/platforms/0/beams/0/endNotch", notch);
         for (String labelled : List.of(

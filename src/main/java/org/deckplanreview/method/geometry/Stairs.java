@@ -17,10 +17,10 @@ import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Guard;
-import org.deckplanreview.submission.HandrailSides;
 import org.deckplanreview.submission.Handrails;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Stair;
+import org.deckplanreview.submission.StairSides;
 import org.deckplanreview.submission.SubjectKind;
 
 /** What makes a stair safe to walk on. */
@@ -144,7 +144,7 @@ final class Stairs {
                                         stair.pointer().child("riserOpening")))),
                 word(
                         "handrail sides",
-                        HandrailSides.values(),
+                        StairSides.values(),
                         StairRun.class,
                         STAIRS,
                         "On which sides the flight has a handrail.",
@@ -280,7 +280,7 @@ final class Stairs {
 
     private static Observation handrailHeight(StairRun stair) {
         Optional<Handrails> rails = stair.stair().handrails();
-        if (rails.filter(r -> r.sides() == HandrailSides.NONE).isPresent()) {
+        if (rails.filter(r -> r.sides() == StairSides.NONE).isPresent()) {
             return Observations.notApplicable("the flight has no handrail");
         }
         return Observations.length(

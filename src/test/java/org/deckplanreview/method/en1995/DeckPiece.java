@@ -328,6 +328,7 @@ public final class DeckPiece {
                 List.of(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         Submission submission = new Submission(
                 "ref",
@@ -379,7 +380,14 @@ public final class DeckPiece {
     }
 
     private JoistField joistField() {
-        return new JoistField("t", new Direction(1, 0), Length.ofMm(spacingMm), Optional.empty(), hangerResistance);
+        return new JoistField(
+                "t",
+                new Direction(1, 0),
+                Length.ofMm(spacingMm),
+                Optional.empty(),
+                hangerResistance,
+                Optional.empty(),
+                Optional.empty());
     }
 
     private Beam submitted() {
@@ -394,7 +402,10 @@ public final class DeckPiece {
                 JoistSeating.ON_TOP,
                 notch,
                 joint,
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
     }
 
     private List<PostPlace> posts() {
@@ -414,6 +425,7 @@ public final class DeckPiece {
                         Optional.empty(),
                         "post",
                         new PlanPoint(0, postsOffMm),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

@@ -230,6 +230,7 @@ public final class PostPiece {
                             foot.map(f -> "F"),
                             Optional.empty(),
                             Optional.empty(),
+                            Optional.empty(),
                             Optional.empty()),
                     timber("post", breadthMm, depthMm),
                     beam ? List.of("B") : List.of(),
@@ -249,6 +250,7 @@ public final class PostPiece {
                 kind,
                 FootingShape.RECTANGULAR,
                 Length.ofMm(500),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -287,7 +289,10 @@ public final class PostPiece {
                 JoistSeating.ON_TOP,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
         Platform platform = new Platform(
                 "p",
                 Optional.empty(),
@@ -305,6 +310,7 @@ public final class PostPiece {
                 List.of(),
                 braces,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         return new PlatformLayout(
                 0,

@@ -20,12 +20,12 @@ import org.deckplanreview.method.TimberParameters;
 import org.deckplanreview.submission.BuildingKind;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Guard;
-import org.deckplanreview.submission.HandrailSides;
 import org.deckplanreview.submission.Handrails;
 import org.deckplanreview.submission.HeavyItemKind;
 import org.deckplanreview.submission.Planning;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.Stair;
+import org.deckplanreview.submission.StairSides;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.WeedControl;
 import org.junit.jupiter.api.Test;
@@ -122,7 +122,7 @@ class StairsAndPlanningTest {
 
     @Test
     void closed_risers_have_neither_overlap_nor_opening() {
-        Decks closed = base().stair(stair(Optional.of(false), Optional.of(HandrailSides.NONE), true));
+        Decks closed = base().stair(stair(Optional.of(false), Optional.of(StairSides.NONE), true));
         for (String name : List.of("tread overlap", "riser opening", "handrail height")) {
             assertThat(observe(name, SubjectKind.STAIRS, closed)).isInstanceOf(Observation.NotApplicable.class);
         }
@@ -177,8 +177,11 @@ class StairsAndPlanningTest {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()))
-                .stair(stair(Optional.of(true), Optional.of(HandrailSides.BOTH), true))
+                .stair(stair(Optional.of(true), Optional.of(StairSides.BOTH), true))
                 .heavyItem("p", Optional.of(HeavyItemKind.PLANTER))
                 .heavyItem("s", Optional.of(HeavyItemKind.SPA_BATH))
                 .overRoom(false)
@@ -193,7 +196,7 @@ class StairsAndPlanningTest {
                         Optional.of(new Length(2000))));
     }
 
-    private static Stair stair(Optional<Boolean> open, Optional<HandrailSides> rails, boolean described) {
+    private static Stair stair(Optional<Boolean> open, Optional<StairSides> rails, boolean described) {
         return new Stair(
                 "S1",
                 Optional.empty(),
@@ -213,7 +216,9 @@ class StairsAndPlanningTest {
                 Optional.empty(),
                 Optional.empty(),
                 described ? Optional.of("g") : Optional.empty(),
-                length(described, 140));
+                length(described, 140),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Optional<Length> length(boolean described, double mm) {

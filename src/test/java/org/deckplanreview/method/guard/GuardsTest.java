@@ -67,6 +67,9 @@ class GuardsTest {
                                 : Optional.empty(),
                         rail,
                         infillTimber,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()))
                 .edge(EdgeKind.OPEN, Decks.line(0, 0, 4000, 0), Optional.of("G1"))
                 .layout();

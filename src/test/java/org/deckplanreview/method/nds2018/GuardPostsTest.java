@@ -59,7 +59,10 @@ class GuardPostsTest {
                         : Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(notched));
+                Optional.of(notched),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
         Layout layout = Decks.rectangle(4000, 3000)
                 .timber(post)
                 .guard(guard)

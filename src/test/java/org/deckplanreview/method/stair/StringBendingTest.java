@@ -51,6 +51,8 @@ class StringBendingTest {
                         strings,
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()))
                 .layout();
         ReviewContext context = new ReviewContext(layout, TimberParameters.NO_LOADS, List.of(Derived.known("A")));
@@ -60,7 +62,8 @@ class StringBendingTest {
     }
 
     private static double stress(int risers, int count, Occupancy occupancy) {
-        Evaluation e = evaluate(risers, 220, Optional.of(new Strings("string", count)), occupancy);
+        Evaluation e = evaluate(
+                risers, 220, Optional.of(new Strings("string", count, Optional.empty(), Optional.empty())), occupancy);
         return ((Measure) ((Evaluation.Measured) e).found()).value();
     }
 
@@ -94,7 +97,11 @@ class StringBendingTest {
     @CsvSource({"85, true", "84, true", "83, false"})
     void a_string_of_84_mm_just_carries_four_treads(double depth, boolean complies) {
         // 792187.5 / (47 x 84^2 / 6) = 14.33; 24 x 0.7 / 1.3 x (150 / 84)^0.2 = 14.51. At 83: 14.68 and 14.55.
-        Evaluation e = evaluate(5, depth, Optional.of(new Strings("string", 2)), Occupancy.SINGLE_DWELLING);
+        Evaluation e = evaluate(
+                5,
+                depth,
+                Optional.of(new Strings("string", 2, Optional.empty(), Optional.empty())),
+                Occupancy.SINGLE_DWELLING);
         assertThat(((Evaluation.Measured) e).utilisation() <= 1).isEqualTo(complies);
     }
 

@@ -1,14 +1,14 @@
 package org.deckplanreview.submission;
 
-/** Sides of a stair that have a handrail. */
-public enum HandrailSides implements Worded {
+/** Sides of a stair that have something, such as a handrail. */
+public enum StairSides implements Worded {
     NONE("none"),
     ONE("one"),
     BOTH("both");
 
     private final String word;
 
-    HandrailSides(String word) {
+    StairSides(String word) {
         this.word = word;
     }
 
