@@ -1,18 +1,35 @@
 package org.deckplanreview.method.foundation;
 
+import static org.deckplanreview.measure.MeasureUnit.CUBIC_METRE_;
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_CUBIC_METRE;
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE;
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+import static org.deckplanreview.measure.MeasureUnit.SQUARE_METRE_;
+import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
+import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
+import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SoilClass;
@@ -24,27 +41,59 @@ import org.deckplanreview.vocabulary.Sense;
 import org.deckplanreview.vocabulary.Table;
 
 /**
- * Pressure under a footing from service loads, centred: everything that comes down on it and its own weight, over its area in
- * plan. Allowed is the bearing resistance that an investigation states, else the presumed value of the soil's class.
+ * Net pressure under a footing from service loads: what the footing adds to the ground at its underside (BS 8004:1986, 1.2:
+ * net loading intensity), on the area that has the resultant at its middle (EN 1997-1, annex D). The concrete counts with its
+ * weight less that of the soil in whose place it stands; soil that is put back counts on both sides and drops out. Allowed is
+ * the bearing resistance that an investigation states, else the presumed value of the soil's class.
  */
 final class BearingPressure implements Method {
 
     private static final String PRESUMED = "presumedBearing";
+    private static final String UNSTATED = "unstatedBearing";
+    private static final String SOIL_WEIGHT = "soilWeight";
+    private static final String COMBINATIONS = "asdCombinations";
+    private static final String LARGEST_ECCENTRICITY = "largestEccentricity";
     private static final Pointer SOIL = Pointer.of("/site/soil");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "foundation.pressure",
-            "common practice: service loads over the area, against an allowable bearing value",
-            "pressure under the footing",
-            MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+            "BS 8004, net loading intensity; EN 1997-1, 6.5.4, effective area",
+            "net pressure under the footing",
+            KILONEWTON_PER_SQUARE_METRE,
             List.of(SubjectKind.FOOTINGS),
-            List.of(ParameterDescription.table(
-                    PRESUMED,
-                    "the presumed bearing value of each class of soil; a class without a row has none that can be relied on",
-                    ParameterDescription.wordColumn("soilClass"),
-                    ParameterDescription.numberColumn("bearing", MeasureUnit.KILONEWTON_PER_SQUARE_METRE))),
-            "Permanent load, the larger of the uniform and the concentrated imposed load, snow and the footing's own weight,"
-                    + " all without partial factors, over its area in plan.");
+            List.of(
+                    ParameterDescription.table(
+                            PRESUMED,
+                            "the presumed bearing value of each class of soil; a class without a row has none that can be"
+                                    + " relied on",
+                            wordColumn("soilClass"),
+                            numberColumn("bearing", KILONEWTON_PER_SQUARE_METRE)),
+                    ParameterDescription.number(
+                                    UNSTATED,
+                                    KILONEWTON_PER_SQUARE_METRE,
+                                    "the bearing value where neither class nor resistance of the soil is stated")
+                            .orNone()
+                            .lowerIsStricter(),
+                    ParameterDescription.number(
+                                    SOIL_WEIGHT,
+                                    KILONEWTON_PER_CUBIC_METRE,
+                                    "the weight of the soil in whose place concrete stands")
+                            .lowerIsStricter(),
+                    ParameterDescription.table(
+                            COMBINATIONS,
+                            "combinations of service loads: the factor of each load",
+                            wordColumn("id"),
+                            numberColumn("permanent", RATIO),
+                            numberColumn("imposed", RATIO),
+                            numberColumn("concentrated", RATIO),
+                            numberColumn("snow", RATIO)),
+                    ParameterDescription.number(
+                                    LARGEST_ECCENTRICITY,
+                                    RATIO,
+                                    "the largest distance of the resultant from the middle over the footing's side")
+                            .lowerIsStricter()),
+            "Permanent and variable service loads and the footing's own weight less the weight of the soil in its place, over"
+                    + " the part of its area in plan that has the resultant at its middle.");
 
     @Override
     public MethodDescription description() {
@@ -53,94 +102,321 @@ final class BearingPressure implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        FootingPlace footing = (FootingPlace) subject;
-        Optional<Measure> stated = context.submission().site().soil().flatMap(Soil::bearingResistance);
-        Optional<SoilClass> soilClass = context.submission().site().soil().flatMap(Soil::soilClass);
-        if (stated.isEmpty() && soilClass.isEmpty()) {
-            return Foundation.missing(
-                    SOIL.child("soilClass"),
-                    "the class of the soil under the footings, for example firm-clay, or its bearing resistance");
-        }
-        Optional<Table.Row> presumed =
-                soilClass.flatMap(s -> parameters.table(PRESUMED).find("soilClass", s.word()));
-        if (stated.isEmpty() && presumed.isEmpty()) {
-            return new Evaluation.OutOfScope(
-                    "no presumed bearing value can be relied on in "
-                            + soilClass.get().word() + "; an investigation must state one",
-                    parameters.source(PRESUMED));
-        }
+        Optional<Soil> soil = context.submission().site().soil();
+        Optional<Measure> stated = soil.flatMap(Soil::bearingResistance);
+        Optional<SoilClass> soilClass = soil.flatMap(Soil::soilClass);
         if (stated.filter(q -> q.value() <= 0).isPresent()) {
             return new Evaluation.OutOfScope("ground without bearing resistance carries no footing", "");
         }
-        Derived<ActionForces> forces = context.loadPath().footing(footing);
-        Derived<Double> weight = context.loadPath().footingWeightN(footing);
-        Derived<Loads> loads = forces.with(weight, Loads::new);
-        if (!loads.isKnown()) {
-            return new Evaluation.Missing(loads.needs());
-        }
-
-        Working working = new Working();
-        double p = pressure(footing, loads.get(), working);
-        List<String> assumptions = new ArrayList<>();
-        assumptions.add("The load on each footing acts through its middle.");
-        double allowed;
         if (stated.isPresent()) {
-            allowed = working.given(
-                    "q",
-                    stated.get().in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
-                    MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
-                    "bearing resistance that an investigation states",
-                    "",
-                    SOIL.child("bearingResistance"));
-        } else {
-            allowed = working.given(
-                    "q",
-                    presumed.orElseThrow().number("bearing", MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
-                    MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
-                    "presumed bearing value of " + soilClass.orElseThrow().word(),
-                    parameters.source(PRESUMED),
-                    SOIL.child("soilClass"));
-            assumptions.add(
-                    "Presumed bearing values are for preliminary use and must be confirmed on site; those of gravel and"
-                            + " sand suppose a base at least 1 m wide and ground water at least one width below it, so that a small pad"
-                            + " may carry less.");
+            return on(
+                    subject,
+                    parameters,
+                    context,
+                    new Allowed(
+                            stated.get(),
+                            "bearing resistance that an investigation states",
+                            "",
+                            Optional.of(SOIL.child("bearingResistance")),
+                            "The bearing resistance that is stated is the net allowable pressure at the footings' underside."));
         }
-        return new Evaluation.Measured(
-                Measure.of(p, MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
-                Sense.AT_MOST,
-                Measure.of(allowed, MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
-                p / allowed,
-                "under service loads",
-                working.steps(),
-                assumptions);
+        if (soilClass.isEmpty()) {
+            return parameters.has(UNSTATED)
+                    ? on(
+                            subject,
+                            parameters,
+                            context,
+                            new Allowed(
+                                    Measure.of(
+                                            parameters.number(UNSTATED, KILONEWTON_PER_SQUARE_METRE),
+                                            KILONEWTON_PER_SQUARE_METRE),
+                                    "presumed bearing value of soil that is not described",
+                                    parameters.source(UNSTATED),
+                                    Optional.empty(),
+                                    "The soil is not described; the lowest presumed bearing value is taken."))
+                    : Foundation.missing(
+                            SOIL.child("soilClass"),
+                            "the class of the soil under the footings, for example firm-clay, or its bearing resistance");
+        }
+        String word = soilClass.get().word();
+        return parameters
+                .table(PRESUMED)
+                .find("soilClass", word)
+                .map(row -> on(
+                        subject,
+                        parameters,
+                        context,
+                        new Allowed(
+                                Measure.of(
+                                        row.number("bearing", KILONEWTON_PER_SQUARE_METRE),
+                                        KILONEWTON_PER_SQUARE_METRE),
+                                "presumed bearing value of " + word,
+                                parameters.source(PRESUMED),
+                                Optional.of(SOIL.child("soilClass")),
+                                "Presumed bearing values are for preliminary use and must be confirmed on site; those of gravel and"
+                                        + " sand suppose a base at least 1 m wide and ground water at least one width below it, so that"
+                                        + " a small pad may carry less.")))
+                .orElseGet(() -> new Evaluation.OutOfScope(
+                        "no presumed bearing value can be relied on in " + word + "; an investigation must state one",
+                        parameters.source(PRESUMED)));
     }
 
-    private record Loads(ActionForces forces, double weightN) {}
-
-    private static double pressure(FootingPlace footing, Loads loads, Working working) {
-        double g = force(working, "G", loads.forces().permanentN(), "permanent load from the deck and the posts");
-        double q =
-                force(working, "Q", loads.forces().imposedLargestN(), "uniform imposed load, at its worst arrangement");
-        double c = force(working, "Q_k", loads.forces().concentratedN(), "concentrated imposed load, in its place");
-        double s = force(working, "S", loads.forces().snowN(), "snow");
-        double w = force(working, "W", loads.weightN(), "weight of the footing");
-        double n = working.step("N", "G + max(Q, Q_k) + S + W", g + Math.max(q, c) + s + w, MeasureUnit.KILONEWTON, "");
-        double a = working.given(
-                "A",
-                MeasureUnit.SQUARE_MILLIMETRE.convert(footing.areaMm2(), MeasureUnit.SQUARE_METRE_),
-                MeasureUnit.SQUARE_METRE_,
-                "area of the footing in plan",
-                "",
-                footing.pointer().child("breadth"));
-        return working.step("p", "N / A", n / a, MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "");
+    private record Allowed(Measure value, String meaning, String source, Optional<Pointer> pointer, String assumption) {
+        double kNPerM2() {
+            return value.in(KILONEWTON_PER_SQUARE_METRE);
+        }
     }
 
-    private static double force(Working working, String symbol, double newtons, String meaning) {
-        return working.given(
-                symbol,
-                MeasureUnit.NEWTON_.convert(newtons, MeasureUnit.KILONEWTON),
-                MeasureUnit.KILONEWTON,
-                meaning,
-                "");
+    private static Evaluation on(Subject subject, Parameters parameters, ReviewContext context, Allowed allowed) {
+        FootingPlace footing = (FootingPlace) subject;
+        Derived<List<ActionForces>> forces = forces(footing, context);
+        Derived<Base> base = PadPlan.of(footing, context)
+                .with(context.loadPath().footingWeightN(footing), Weighted::new)
+                .with(forces, (w, f) -> new Base(w.plan(), f, w.weightN(), inGroundMm3(footing), parameters, allowed));
+        if (!base.isKnown()) {
+            return new Evaluation.Missing(base.needs());
+        }
+        return base.get().evaluation();
+    }
+
+    private record Weighted(PadPlan plan, double weightN) {}
+
+    /** The forces of each post where several stand on the footing, else all that comes down. */
+    private static Derived<List<ActionForces>> forces(FootingPlace footing, ReviewContext context) {
+        if (footing.posts().size() < 2) {
+            return context.loadPath().footing(footing).map(List::of);
+        }
+        Derived<List<ActionForces>> all = Derived.known(List.of());
+        for (PostPlace post : context.layout().platformOf(footing).posts()) {
+            if (footing.posts().contains(post.id())) {
+                Derived<ActionForces> one = context.loadPath()
+                        .post(post)
+                        .with(context.loadPath().postWeightN(post), BearingPressure::withWeight);
+                all = all.with(one, BearingPressure::and);
+            }
+        }
+        return all;
+    }
+
+    private static ActionForces withWeight(ActionForces f, double weightN) {
+        return new ActionForces(
+                f.permanentN() + weightN, f.imposedLargestN(), f.imposedFullN(), f.concentratedN(), f.snowN());
+    }
+
+    private static List<ActionForces> and(List<ActionForces> some, ActionForces more) {
+        List<ActionForces> all = new ArrayList<>(some);
+        all.add(more);
+        return List.copyOf(all);
+    }
+
+    /** Concrete below the ground; empty where the submission does not tell how far the footing rises above it. */
+    private static Optional<Double> inGroundMm3(FootingPlace footing) {
+        return footing.footing()
+                .topAboveGround()
+                .map(Length::mm)
+                .flatMap(top -> footing.concreteVolumeMm3()
+                        .optional()
+                        .map(v -> Math.min(v, Math.max(0, v - footing.areaMm2() * top))));
+    }
+
+    /** One footing with what comes down on it. */
+    private record Base(
+            PadPlan plan,
+            List<ActionForces> posts,
+            double weightN,
+            Optional<Double> inGroundMm3,
+            Parameters parameters,
+            Allowed allowed) {
+
+        Evaluation evaluation() {
+            List<Place> places = parameters.table(COMBINATIONS).rows().stream()
+                    .flatMap(row -> loadings(row).stream())
+                    .toList();
+            double limit = parameters.number(LARGEST_ECCENTRICITY, RATIO);
+            Optional<Place> tips = places.stream()
+                    .filter(p -> !Sense.AT_MOST.holds(p.eccentricity().partOfSide(), limit))
+                    .findFirst();
+            if (tips.isPresent()) {
+                return new Evaluation.OutOfScope(
+                        "the load on the footing is farther off its middle than " + Numbers.plain(limit)
+                                + " of its side",
+                        parameters.source(LARGEST_ECCENTRICITY));
+            }
+            Evaluation.Measured worst = Case.worst(places);
+            boolean tellsWithoutTop = inGroundMm3.isPresent() || Sense.AT_MOST.holds(worst.utilisation(), 1);
+            return tellsWithoutTop
+                    ? worst
+                    : new Evaluation.Missing(List.of(new Need(
+                            plan.footing().pointer().child("topAboveGround"),
+                            "the height of the top of " + plan.footing().label() + " above the ground")));
+        }
+
+        /** All posts loaded, and where there are several each of them alone. */
+        private List<Place> loadings(Table.Row row) {
+            ActionFactors f = new ActionFactors(
+                    row.number("permanent", RATIO),
+                    row.number("imposed", RATIO),
+                    row.number("concentrated", RATIO),
+                    row.number("snow", RATIO));
+            ActionFactors permanent = new ActionFactors(f.permanent(), 0, 0, 0);
+            List<Place> all = new ArrayList<>();
+            all.add(new Place(
+                    this, row.word("id"), posts.stream().map(p -> p.largestN(f)).toList()));
+            for (int i = 0; posts.size() > 1 && i < posts.size(); i++) {
+                List<Double> alone = new ArrayList<>();
+                for (int j = 0; j < posts.size(); j++) {
+                    alone.add(posts.get(j).largestN(i == j ? f : permanent));
+                }
+                all.add(new Place(this, row.word("id") + " on one post alone", alone));
+            }
+            return all;
+        }
+    }
+
+    /** One combination on one footing. */
+    private record Place(Base base, String combination, List<Double> onPostsN) implements Case {
+
+        private double downN() {
+            return onPostsN.stream().mapToDouble(Double::doubleValue).sum();
+        }
+
+        Eccentricity eccentricity() {
+            double along = 0;
+            double across = 0;
+            for (int i = 0; i < onPostsN.size(); i++) {
+                var at = base.plan().posts().get(i).post().at();
+                along += onPostsN.get(i) * base.plan().along(at);
+                across += onPostsN.get(i) * base.plan().across(at);
+            }
+            double all = downN() + base.weightN();
+            return all > 0
+                    ? new Eccentricity(base.plan(), Math.abs(along / all), Math.abs(across / all))
+                    : new Eccentricity(base.plan(), 0, 0);
+        }
+
+        private double soilKN() {
+            return soilKNPerM3() * soilM3();
+        }
+
+        private double soilM3() {
+            return MeasureUnit.CUBIC_MILLIMETRE.convert(base.inGroundMm3().orElse(0.0), CUBIC_METRE_);
+        }
+
+        private double soilKNPerM3() {
+            return base.parameters().number(SOIL_WEIGHT, KILONEWTON_PER_CUBIC_METRE);
+        }
+
+        private double addedKN() {
+            return kN(downN()) + kN(base.weightN()) - soilKN();
+        }
+
+        private double areaM2() {
+            return MeasureUnit.SQUARE_MILLIMETRE.convert(eccentricity().effectiveAreaMm2(), SQUARE_METRE_);
+        }
+
+        private double pressure() {
+            return addedKN() / areaM2();
+        }
+
+        @Override
+        public double utilisation() {
+            return pressure() / base.allowed().kNPerM2();
+        }
+
+        @Override
+        public Evaluation.Measured measured() {
+            List<String> assumptions = new ArrayList<>();
+            boolean central = eccentricity().totalMm() == 0;
+            assumptions.add(central ? "The load on each footing acts through its middle." : PadPlan.ASSUMPTION);
+            assumptions.add(base.allowed().assumption());
+            return new Evaluation.Measured(
+                    Measure.of(pressure(), KILONEWTON_PER_SQUARE_METRE),
+                    Sense.AT_MOST,
+                    base.allowed().value(),
+                    utilisation(),
+                    "under service loads, " + combination,
+                    working(central),
+                    assumptions);
+        }
+
+        private List<WorkingStep> working(boolean central) {
+            Working w = new Working();
+            Parameters p = base.parameters();
+            Pointer footing = base.plan().footing().pointer();
+            w.given(
+                    "N",
+                    kN(downN()),
+                    KILONEWTON,
+                    "from the deck and its posts, " + combination,
+                    p.source(COMBINATIONS));
+            w.given("W", kN(base.weightN()), KILONEWTON, "weight of the footing", "", footing);
+            w.given("V_s", soilM3(), CUBIC_METRE_, "concrete below the ground, in place of soil", "", footing);
+            w.given("γ_s", soilKNPerM3(), KILONEWTON_PER_CUBIC_METRE, "weight of the soil", p.source(SOIL_WEIGHT));
+            w.step("N_net", "N + W - γ_s * V_s", addedKN(), KILONEWTON, "");
+            writeArea(w, central, footing);
+            w.step("p", "N_net / A", pressure(), KILONEWTON_PER_SQUARE_METRE, "");
+            Allowed allowed = base.allowed();
+            w.given(
+                    "q",
+                    allowed.kNPerM2(),
+                    KILONEWTON_PER_SQUARE_METRE,
+                    allowed.meaning(),
+                    allowed.source(),
+                    allowed.pointer().stream().toArray(Pointer[]::new));
+            w.step("utilisation", "p / q", utilisation(), RATIO, "");
+            return w.steps();
+        }
+
+        private void writeArea(Working w, boolean central, Pointer footing) {
+            Eccentricity e = eccentricity();
+            if (central || e.plan().isRound()) {
+                if (!central) {
+                    w.given(
+                            "e",
+                            e.totalMm(),
+                            MILLIMETRE,
+                            "from the footing's centre to the resultant",
+                            "",
+                            footing.child("at"));
+                }
+                w.given(
+                        "A",
+                        areaM2(),
+                        SQUARE_METRE_,
+                        central
+                                ? "area of the footing in plan"
+                                : "area that has the resultant at its middle, two segments of the circle",
+                        "",
+                        footing.child("breadth"));
+                return;
+            }
+            w.given(
+                    "e_1",
+                    e.alongMm(),
+                    MILLIMETRE,
+                    "from the footing's centre to the resultant, along",
+                    "",
+                    footing.child("at"));
+            w.given(
+                    "e_2",
+                    e.acrossMm(),
+                    MILLIMETRE,
+                    "from the footing's centre to the resultant, across",
+                    "",
+                    footing.child("at"));
+            w.given("l_1", e.sides().alongMm(), MILLIMETRE, "side of the footing along", "", footing.child("breadth"));
+            w.given(
+                    "l_2",
+                    e.sides().acrossMm(),
+                    MILLIMETRE,
+                    "side of the footing across",
+                    "",
+                    footing.child("breadth"));
+            w.step("A", "(l_1 - 2 * e_1) * (l_2 - 2 * e_2) / 1000000", areaM2(), SQUARE_METRE_, "EN 1997-1, annex D.3");
+        }
+
+        private static double kN(double newtons) {
+            return MeasureUnit.NEWTON_.convert(newtons, KILONEWTON);
+        }
     }
 }

@@ -126,6 +126,25 @@ class MembersTest {
         assertThat(m.remark()).contains("D+S");
     }
 
+    /** ASCE 7-16, 2.4.1, combination 4: 0.75 * (8000 + 8000) = 12000 lbf in with C_D 1.15 for snow, 2.3.2. */
+    @Test
+    void live_load_and_snow_together_count_three_quarters_of_each() {
+        DeckPiece piece =
+                pine2x8().under(a -> a.with(Action.IMPOSED, share(8000, 0, 0)).with(Action.SNOW, share(8000, 0, 0)));
+        Evaluation.Measured m = measured(new MemberBending(), piece);
+        assertThat(m.remark()).contains("D+0.75L+0.75S");
+        assertThat(step(m, "M")).isCloseTo(12000, HAND);
+        assertThat(psi(m)).isCloseTo(1.15 * 1063.75, HAND);
+    }
+
+    /** 2.4.1: with little snow the whole live load stays the worse, for 0.75 * (8000 + 2000) is less than 8000. */
+    @Test
+    void a_little_snow_leaves_the_whole_live_load_in_charge() {
+        DeckPiece piece =
+                pine2x8().under(a -> a.with(Action.IMPOSED, share(8000, 0, 0)).with(Action.SNOW, share(2000, 0, 0)));
+        assertThat(measured(new MemberBending(), piece).remark()).endsWith("combination D+L");
+    }
+
     /** Table 4A: 850 * C_F 1.2 = 1020 psi is not above 1150 psi, so no C_M; C_i 0.80; C_r 1.15. */
     @Test
     void hem_fir_2x8_is_incised_and_keeps_its_bending_value_when_wet() {
