@@ -22,9 +22,7 @@ public final class DeckGenerator {
     public byte[] deck(long number) {
         Chance chance = Chance.of(seed, number);
         Practice practice = chance.in(0.5) ? Practice.BRITISH : Practice.AMERICAN;
-        return new DrawnDeck("G-" + number, practice, chance.oneOf(Care.ALL), chance)
-                .json()
-                .toString()
-                .getBytes(StandardCharsets.UTF_8);
+        Hand hand = new Hand(practice, chance.oneOf(Care.ALL), chance, new Sheet(practice.units()));
+        return new DrawnDeck("G-" + number, hand).json().toString().getBytes(StandardCharsets.UTF_8);
     }
 }

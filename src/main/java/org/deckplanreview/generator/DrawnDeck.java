@@ -16,19 +16,24 @@ final class DrawnDeck {
     private static final double ROOM_FOR_A_BATH_MM = 6500;
 
     private static final double MM_IN_A_METRE = 1000;
+    private static final double FOOT_MM = 304.8;
+    private static final double LOWEST_MM = 250;
+    private static final double LEAST_STEP_MM = 100;
+    /** Below this height rain splashes from the ground to the boards. */
+    private static final double NEAR_GROUND_MM = 900;
 
     private final String reference;
+    private final Hand hand;
     private final Practice practice;
-    private final Care care;
     private final Chance chance;
     private final Sheet sheet;
 
-    DrawnDeck(String reference, Practice practice, Care care, Chance chance) {
+    DrawnDeck(String reference, Hand hand) {
         this.reference = reference;
-        this.practice = practice;
-        this.care = care;
-        this.chance = chance;
-        this.sheet = new Sheet(practice.units());
+        this.hand = hand;
+        this.practice = hand.practice();
+        this.chance = hand.chance();
+        this.sheet = hand.sheet();
     }
 
     ObjectNode json() {
@@ -36,14 +41,16 @@ final class DrawnDeck {
         double area = chance.evenlyByRatio(LEAST_AREA_M2, LARGEST_AREA_M2);
         double width = grid(StrictMath.sqrt(area * chance.between(0.6, 2)) * MM_IN_A_METRE);
         double depth = grid(area * MM_IN_A_METRE * MM_IN_A_METRE / width);
-        Ground ground = Ground.of(chance, width, depth);
+        Stock stock = new Stock(hand);
+        double frost = practice.isAmerican() ? FOOT_MM * chance.whole(1, 4) : 450;
+        Ground ground = Ground.of(chance, width, depth, hand.choice(stock.stackMm(), LOWEST_MM), frost);
         boolean attached = chance.in(0.6);
         ObjectNode deck = sheet.object();
         deck.put("reference", reference);
         deck.put(
                 "title",
                 "Invented deck of about " + Math.max(1, Math.round(area)) + " m2, drawing "
-                        + care.name().toLowerCase(Locale.ROOT));
+                        + hand.care().name().toLowerCase(Locale.ROOT));
         deck.put("units", practice.units());
         deck.put("reviewOn", day(place.firstYear()));
         ObjectNode ruleset = deck.putObject("ruleset").put("region", place.region());
@@ -52,46 +59,25 @@ final class DrawnDeck {
         }
         deck.set("use", use(width, depth));
         deck.set("site", site(ground, attached, width));
-        Stock stock = new Stock(practice, care, chance, sheet);
-        deck.set("timbers", stock.json());
+        deck.set("timbers", stock.json(ground.heightMm() < NEAR_GROUND_MM));
         ArrayNode platforms = deck.putArray("platforms");
-        for (DrawnPlatform platform : platforms(stock, ground, attached, width, depth)) {
-            platforms.add(platform.json());
+        for (Area drawn : areas(stock, ground, attached, width, depth)) {
+            platforms.add(new DrawnPlatform(drawn, stock, ground, hand).json());
         }
         deck.set("protection", protection());
         return deck;
     }
 
-    private List<DrawnPlatform> platforms(Stock stock, Ground ground, boolean attached, double width, double depth) {
-        boolean stepped = depth >= 5000 && chance.in(0.4);
-        if (!stepped) {
-            return List.of(platform("upper", 0, width, depth, 0, attached, true, stock, ground));
+    private List<Area> areas(Stock stock, Ground ground, boolean attached, double width, double depth) {
+        double room = ground.heightMm() - stock.stackMm();
+        if (depth < 5000 || room < LEAST_STEP_MM || !chance.in(0.4)) {
+            return List.of(Area.of("upper", 0, width, depth, 0, attached, true, hand));
         }
         double first = grid(depth * chance.between(0.4, 0.6));
-        double step = -Math.min(grid(chance.between(100, 400)), ground.heightMm() / 2);
-        return List.of(
-                platform("upper", 0, width, first, 0, attached, false, stock, ground),
-                platform("lower", first, width, depth - first, step, false, true, stock, ground));
-    }
-
-    private DrawnPlatform platform(
-            String id,
-            double startMm,
-            double width,
-            double depth,
-            double level,
-            boolean attached,
-            boolean last,
-            Stock stock,
-            Ground ground) {
-        return new DrawnPlatform(
-                new DrawnPlatform.Area(id, startMm, width, depth, level, attached, last),
-                practice,
-                stock,
-                ground,
-                care,
-                chance,
-                sheet);
+        double step = Math.min(Math.rint(chance.between(LEAST_STEP_MM, hand.choice(170, 900))), room);
+        Area upper = Area.of("upper", 0, width, first, 0, attached, false, hand);
+        double level = sheet.writtenMm(upper.levelAt(first) - step);
+        return List.of(upper, Area.of("lower", first, width, depth - first, level, false, true, hand));
     }
 
     private static double grid(double mm) {
@@ -107,82 +93,107 @@ final class DrawnDeck {
         ObjectNode use = sheet.object();
         double kind = chance.between(0, 1);
         use.put("occupancy", kind < 0.85 ? "single-dwelling" : kind < 0.95 ? "shared-residential" : "public");
-        if (!care.omits(chance)) {
+        if (!hand.omits()) {
             use.put("youngChildren", chance.in(0.5));
         }
-        if (practice.isAmerican() && !care.omits(chance)) {
-            use.put("roofOver", care.slips(chance));
+        if (!hand.omits()) {
+            use.put("roofOver", hand.slips());
+        }
+        if (hand.slips()) {
+            use.put("imposedLoad", hand.printed("3 kN/m2", "60 psf"));
+            use.put("concentratedLoad", hand.printed("3 kN", "600 lbf"));
         }
         if (width >= ROOM_FOR_A_BATH_MM && depth >= ROOM_FOR_A_BATH_MM && chance.in(0.1)) {
-            ObjectNode item = use.putArray("heavyItems").addObject();
-            boolean bath = chance.in(0.5);
-            item.put("id", bath ? "bath" : "planter");
-            item.set(
-                    "outline",
-                    sheet.array()
-                            .add(sheet.point(500, 500))
-                            .add(sheet.point(bath ? 2500 : 1500, 500))
-                            .add(sheet.point(bath ? 2500 : 1500, bath ? 2500 : 1000))
-                            .add(sheet.point(500, bath ? 2500 : 1000)));
-            item.put("weight", bath ? "18 kN" : "4 kN").put("nature", "permanent");
-            item.put("kind", bath ? "spa-bath" : "planter");
+            use.putArray("heavyItems").add(heavyItem(chance.in(0.5)));
         }
         return use;
     }
 
+    private ObjectNode heavyItem(boolean bath) {
+        ObjectNode item = sheet.object().put("id", bath ? "bath" : "planter");
+        double x = bath ? 2500 : 1500;
+        double y = bath ? 2500 : 1000;
+        item.set(
+                "outline",
+                sheet.array()
+                        .add(sheet.point(500, 500))
+                        .add(sheet.point(x, 500))
+                        .add(sheet.point(x, y))
+                        .add(sheet.point(500, y)));
+        item.put("weight", bath ? "24 kN" : "4 kN").put("nature", "permanent");
+        return item.put("kind", bath ? "spa-bath" : "planter");
+    }
+
     private ObjectNode site(Ground ground, boolean attached, double width) {
         ObjectNode site = sheet.object();
-        if (!care.omits(chance)) {
+        if (!hand.omits()) {
             site.set("groundLevels", ground.json(sheet));
         }
-        if (!care.omits(chance)) {
+        if (!hand.omits()) {
             site.set("soil", soil());
         }
         if (practice.isAmerican() || chance.in(0.5)) {
-            site.set("frostDepth", sheet.length(practice.isAmerican() ? 304.8 * chance.whole(1, 4) : 450));
+            site.set("frostDepth", sheet.length(ground.frostMm()));
         }
-        if (practice.isAmerican() && !care.omits(chance)) {
-            site.put(
-                    "groundSnowLoad", chance.oneOf(List.of("0 psf", "20 psf", "30 psf", "50 psf", "70 psf", "90 psf")));
-        } else if (chance.in(0.4)) {
-            site.put("snowLoad", chance.oneOf(List.of("0.4 kN/m2", "0.6 kN/m2", "1.2 kN/m2")));
-        }
-        if (!care.omits(chance)) {
-            site.put("coastDistance", chance.whole(1, 80) + " km");
+        snow(site);
+        if (!hand.omits()) {
+            site.put("coastDistance", chance.whole(4, 80) + " km");
         }
         if (attached) {
-            ObjectNode wall = site.putArray("walls").addObject().put("id", "house");
-            wall.set("line", sheet.line(-1000, 0, width + 1000, 0));
+            site.putArray("walls").add(wall(width));
         }
-        if (!practice.isAmerican() && !care.omits(chance)) {
+        if (!practice.isAmerican() && !hand.omits()) {
             ObjectNode planning = site.putObject("planning").put("building", "house");
             planning.put("listed", false).put("protectedArea", false).put("beyondPrincipalElevation", false);
             planning.put("gardenCovered", chance.whole(5, 60) + " %");
             planning.set("boundaryDistance", sheet.length(chance.whole(500, 9000)));
         }
-        if (chance.in(0.3)) {
-            site.put("windPressure", "0.6 kN/m2");
+        if (!hand.omits()) {
+            site.put("windPressure", hand.choice(hand.printed("0.6 kN/m2", "15 psf"), "1.2 kN/m2"));
         }
         return site;
+    }
+
+    private void snow(ObjectNode site) {
+        if (practice.isAmerican()) {
+            if (!hand.omits()) {
+                List<String> loads = List.of("0 psf", "20 psf", "30 psf", "50 psf", "70 psf", "90 psf");
+                site.put("groundSnowLoad", chance.oneOf(hand.slips() ? loads : loads.subList(0, 3)));
+            }
+        } else if (!hand.omits()) {
+            site.put("snowLoad", chance.oneOf(List.of("0.4 kN/m2", "0.6 kN/m2", "1.2 kN/m2")));
+        }
+    }
+
+    private ObjectNode wall(double width) {
+        ObjectNode wall = sheet.object().put("id", "house").put("label", "rear wall of the house");
+        wall.set("line", sheet.line(-1000, 0, width + 1000, 0));
+        if (!hand.omits()) {
+            wall.set("topLevel", sheet.length(hand.choice(2400, -600)));
+            wall.set("dampProofCourseLevel", sheet.length(hand.choice(150, -50)));
+            wall.set("foundationDepth", sheet.length(hand.choice(1000, 300)));
+        }
+        return wall;
     }
 
     private ObjectNode soil() {
         ObjectNode soil = sheet.object();
         if (practice.isAmerican()) {
-            return soil.put("bearingResistance", chance.oneOf(List.of("1500 psf", "2000 psf", "3000 psf")));
+            return soil.put("bearingResistance", chance.oneOf(List.of("1500 psf", "2000 psf")));
         }
-        soil.put(
-                "soilClass",
-                chance.oneOf(List.of("dense-gravel", "medium-dense-sand", "stiff-clay", "firm-clay", "soft-clay")));
-        soil.put("volumeChange", chance.oneOf(List.of("none", "low", "medium")));
-        soil.put("treesNearby", care.slips(chance));
+        List<String> soils =
+                List.of("dense-gravel", "medium-dense-sand", "stiff-clay", "firm-clay", "soft-clay", "made-ground");
+        String kind = chance.oneOf(hand.slips() ? soils : soils.subList(0, 4));
+        soil.put("soilClass", kind);
+        soil.put("volumeChange", kind.endsWith("clay") ? chance.oneOf(List.of("low", "medium")) : "none");
+        soil.put("treesNearby", hand.slips());
         return soil;
     }
 
     private ObjectNode protection() {
         ObjectNode protection = sheet.object();
-        if (!care.omits(chance)) {
-            protection.put("cutEndsTreated", !care.slips(chance));
+        if (!hand.omits()) {
+            protection.put("cutEndsTreated", !hand.slips());
         }
         ArrayNode fixings = protection.putArray("fixings");
         for (String kind : List.of("screw", "nail", "bolt", "plate")) {
@@ -192,13 +203,13 @@ final class DrawnDeck {
             } else {
                 fixing.set("diameter", sheet.length(kind.equals("bolt") ? 12.7 : 4.7625));
             }
-            if (!care.omits(chance)) {
-                fixing.put("finish", care.slips(chance) ? "none" : kind.equals("bolt") ? "hot-dip" : "stainless-A2");
+            if (!hand.omits()) {
+                fixing.put("finish", hand.choice(kind.equals("bolt") ? "hot-dip" : "stainless-A2", "none"));
             }
         }
-        protection.put("weedControl", care.slips(chance) ? "none" : "membrane-and-gravel");
-        if (!care.omits(chance)) {
-            protection.put("crossVentilated", !care.slips(chance));
+        protection.put("weedControl", hand.choice("membrane-and-gravel", "none"));
+        if (!hand.omits()) {
+            protection.put("crossVentilated", !hand.slips());
         }
         return protection;
     }

@@ -9,16 +9,18 @@ import java.util.List;
  *
  * @param heightMm of the boards above the ground at the deck's first edge
  * @param slope fall of the ground for each mm along the deck, 0 for level ground
+ * @param frostMm how deep it freezes
  */
-record Ground(double heightMm, double slope, double widthMm, double depthMm) {
+record Ground(double heightMm, double slope, double widthMm, double depthMm, double frostMm) {
 
-    private static final double MARGIN_MM = 3000;
+    private static final double MARGIN_MM = 8000;
     private static final double HIGHEST_MM = 3000;
 
-    static Ground of(Chance chance, double widthMm, double depthMm) {
-        double height = Math.rint(chance.evenlyByRatio(250, 2800));
+    /** @param leastMm height that boards, joists and beams need above the ground */
+    static Ground of(Chance chance, double widthMm, double depthMm, double leastMm, double frostMm) {
+        double height = Math.rint(chance.evenlyByRatio(leastMm, 2800));
         double steepest = Math.min(0.2, Math.max(0, (HIGHEST_MM - height) / depthMm));
-        return new Ground(height, chance.in(0.5) ? 0 : chance.between(0, steepest), widthMm, depthMm);
+        return new Ground(height, chance.in(0.5) ? 0 : chance.between(0, steepest), widthMm, depthMm, frostMm);
     }
 
     double levelMm(double yMm) {

@@ -10,7 +10,8 @@ import java.util.List;
  * @param joists lightest first
  * @param joistSpacingsMm usual ones first
  * @param posts lightest first
- * @param footingFor side of a square footing that carries one square metre of deck; others follow by area
+ * @param woods strength classes or species that the yards sell, usual ones more often
+ * @param footingForSquareMetreMm side of a square footing that carries one square metre of deck; others follow by area
  */
 record Practice(
         List<Place> rulesets,
@@ -20,6 +21,10 @@ record Practice(
         List<Double> joistSpacingsMm,
         List<Piece> beams,
         List<Piece> posts,
+        List<String> woods,
+        Piece brace,
+        Piece string,
+        Piece tread,
         double footingForSquareMetreMm,
         double guardFromDropMm,
         double guardHeightMm,
@@ -28,7 +33,8 @@ record Practice(
         double largestRiseMm,
         double goingMm,
         double handrailMm,
-        double footingDepthMm) {
+        double footingDepthMm,
+        double footingTopMm) {
 
     /** @param edition empty where the day of the review picks it */
     record Place(String region, String edition, int firstYear) {}
@@ -53,15 +59,20 @@ record Practice(
             List.of(400.0, 300.0, 450.0, 600.0),
             List.of(new Piece(47, 147, 1200), new Piece(47, 195, 1700), new Piece(47, 220, 2000)),
             List.of(new Piece(100, 100, 0), new Piece(125, 125, 0), new Piece(150, 150, 0)),
-            330,
+            List.of("C16", "C24", "C24"),
+            new Piece(47, 97, 0),
+            new Piece(47, 245, 0),
+            new Piece(145, 45, 0),
+            380,
             380,
             1100,
             95,
-            155,
-            175,
-            250,
+            152,
+            170,
+            255,
+            950,
             900,
-            900);
+            50);
 
     static final Practice AMERICAN = new Practice(
             List.of(
@@ -78,15 +89,26 @@ record Practice(
             List.of(406.4, 304.8, 609.6),
             List.of(new Piece(38.1, 184.15, 1900), new Piece(38.1, 234.95, 2300), new Piece(38.1, 285.75, 2700)),
             List.of(new Piece(88.9, 88.9, 0), new Piece(139.7, 139.7, 0)),
-            270,
-            762,
+            List.of("southern-pine", "southern-pine", "douglas-fir-larch", "hem-fir", "western-cedars"),
+            new Piece(38.1, 88.9, 0),
+            new Piece(38.1, 285.75, 0),
+            new Piece(139.7, 38.1, 0),
+            300,
+            550,
             914.4,
             95.25,
             110,
             190.5,
             254,
             914.4,
-            914.4);
+            914.4,
+            50.8);
+
+    /** As deep as the joists that it carries, and at least the second smallest of them. */
+    Piece ledgerFor(Piece joist) {
+        Piece least = joists.get(1);
+        return joist.depthMm() < least.depthMm() ? least : joist;
+    }
 
     boolean isAmerican() {
         return units.equals("in");

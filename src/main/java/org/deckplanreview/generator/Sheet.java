@@ -28,13 +28,21 @@ final class Sheet {
     }
 
     DecimalNode length(double mm) {
+        return DecimalNode.valueOf(plain(shown(mm)));
+    }
+
+    /** The length that is written for another, in mm. */
+    double writtenMm(double mm) {
+        return (inches ? shown(mm).multiply(MM_IN_AN_INCH) : shown(mm)).doubleValue();
+    }
+
+    private BigDecimal shown(double mm) {
         BigDecimal exact = BigDecimal.valueOf(mm);
-        BigDecimal shown = inches
+        return inches
                 ? exact.multiply(SIXTEEN)
                         .divide(MM_IN_AN_INCH, 0, RoundingMode.HALF_EVEN)
                         .divide(SIXTEEN)
                 : exact.setScale(0, RoundingMode.HALF_EVEN);
-        return DecimalNode.valueOf(plain(shown));
     }
 
     private static BigDecimal plain(BigDecimal number) {

@@ -11,26 +11,28 @@ final class Stock {
     private static final Piece RAIL = new Piece(69.85, 69.85, 1000);
     private static final Piece BALUSTER = new Piece(50.8, 50.8, 1000);
 
-    private final Practice practice;
-    private final Care care;
-    private final Chance chance;
-    private final Sheet sheet;
+    /** Beams and posts keep this much above the ground. */
+    private static final double LEAST_ROOM_MM = 160;
+
+    private final Hand hand;
     private final Piece board;
     private final Piece joist;
     private final Piece beam;
     private final Piece post;
-    private final String species;
+    private final String wood;
 
-    Stock(Practice practice, Care care, Chance chance, Sheet sheet) {
-        this.practice = practice;
-        this.care = care;
-        this.chance = chance;
-        this.sheet = sheet;
+    Stock(Hand hand) {
+        Practice practice = hand.practice();
+        Chance chance = hand.chance();
+        this.hand = hand;
         this.board = chance.oneOf(practice.boards());
         this.joist = chance.oneOf(practice.joists());
-        this.beam = chance.oneOf(practice.beams());
+        List<Piece> deepEnough = practice.beams().stream()
+                .filter(b -> b.depthMm() >= joist.depthMm())
+                .toList();
+        this.beam = chance.oneOf(hand.slips() ? practice.beams() : deepEnough);
         this.post = chance.oneOf(practice.posts());
-        this.species = chance.oneOf(List.of("southern-pine", "douglas-fir-larch", "hem-fir", "western-cedars"));
+        this.wood = chance.oneOf(practice.woods());
     }
 
     /** What a joist is drawn to span: what it is trusted with, or too much of it. */
@@ -42,52 +44,100 @@ final class Stock {
         return spanMm(beam);
     }
 
-    Piece post() {
-        return post;
+    double joistDepthMm() {
+        return joist.depthMm();
+    }
+
+    double beamDepthMm() {
+        return beam.depthMm();
+    }
+
+    /** As many as stand wholly on a post. */
+    int pliesOnPost() {
+        return Math.max(1, Math.min(3, (int) (post.breadthMm() / beam.breadthMm())));
+    }
+
+    double postMm() {
+        return post.breadthMm();
+    }
+
+    /** Height of boards, joists and beams, one on the other, with room to the ground. */
+    double stackMm() {
+        return board.depthMm() + joist.depthMm() + beam.depthMm() + LEAST_ROOM_MM;
+    }
+
+    /** Level of the underside of a beam below the boards. */
+    double beamUndersideMm(boolean hung) {
+        return board.depthMm() + beam.depthMm() + (hung ? 0 : joist.depthMm());
     }
 
     private double spanMm(Piece piece) {
-        return piece.spanMm() * (care.slips(chance) ? chance.between(1.1, 1.8) : chance.between(0.7, 1));
+        Chance chance = hand.chance();
+        return piece.spanMm() * (hand.slips() ? chance.between(1.1, 1.8) : chance.between(0.6, 0.9));
     }
 
-    ArrayNode json() {
-        ArrayNode timbers = sheet.array();
-        timbers.add(timber("board", board, false));
+    /** @param nearGround whether rain splashes from the ground to the boards */
+    ArrayNode json(boolean nearGround) {
+        Practice practice = hand.practice();
+        ArrayNode timbers = hand.sheet().array();
+        timbers.add(timber("board", board, nearGround));
         timbers.add(timber("joist", joist, true));
         timbers.add(timber("beam", beam, true));
         timbers.add(timber("post", post, true));
+        timbers.add(timber("ledger", practice.ledgerFor(joist), true));
+        timbers.add(timber("brace", practice.brace(), true));
         timbers.add(timber("guard-post", practice.posts().get(0), true));
-        timbers.add(timber("rail", RAIL, false));
-        timbers.add(timber("baluster", BALUSTER, false));
-        timbers.add(timber("string", practice.joists().get(practice.joists().size() - 1), true));
+        timbers.add(timber("rail", RAIL, nearGround));
+        timbers.add(timber("baluster", BALUSTER, nearGround));
+        timbers.add(timber("string", practice.string(), true));
+        timbers.add(timber("tread", practice.tread(), nearGround));
         return timbers;
     }
 
-    private ObjectNode timber(String id, Piece piece, boolean frame) {
+    private ObjectNode timber(String id, Piece piece, boolean nearGround) {
+        Sheet sheet = hand.sheet();
         ObjectNode timber = sheet.object().put("id", id);
         timber.set("breadth", sheet.length(piece.breadthMm()));
         timber.set("depth", sheet.length(piece.depthMm()));
-        if (!care.omits(chance)) {
+        if (!hand.omits()) {
             grade(timber);
         }
-        if (!care.omits(chance)) {
-            ObjectNode treatment = timber.putObject("treatment");
-            boolean light = care.slips(chance) || !frame;
-            if (practice.isAmerican()) {
-                treatment.put("useCategory", light ? "UC3B" : "UC4A");
-            } else {
-                treatment.put("useClass", light ? "UC3.2" : "UC4").put("serviceLifeYears", light ? 15 : 30);
-            }
+        if (!hand.omits()) {
+            protect(timber, nearGround && !hand.slips());
+        }
+        if (!hand.omits()) {
+            timber.put("installedWet", hand.slips());
         }
         return timber;
     }
 
-    private void grade(ObjectNode timber) {
-        if (practice.isAmerican()) {
-            timber.put("species", species).put("grade", "no.2");
-            timber.put("incised", !species.equals("southern-pine") && !species.equals("western-cedars"));
+    private void protect(ObjectNode timber, boolean wetter) {
+        boolean board = timber.path("id").asText().equals("board");
+        if (board
+                && !wetter
+                && hand.chance().in(0.1)
+                && !(hand.practice().isAmerican() && wood.equals("southern-pine"))) {
+            timber.putObject("naturalDurability")
+                    .put("heartwoodClass", hand.choice(2, 4))
+                    .put("heartwoodOnly", !hand.slips());
+            return;
+        }
+        ObjectNode treatment = timber.putObject("treatment");
+        if (hand.practice().isAmerican()) {
+            treatment.put("useCategory", wetter ? "UC4A" : "UC3B").put("standard", "AWPA U1");
         } else {
-            timber.put("strengthClass", care.slips(chance) ? "C14" : chance.oneOf(List.of("C16", "C24")));
+            treatment.put("useClass", wetter ? "UC4" : "UC3.2");
+            treatment.put("serviceLifeYears", wetter ? 30 : 15).put("standard", "BS 8417:2024");
+        }
+    }
+
+    private void grade(ObjectNode timber) {
+        if (hand.practice().isAmerican()) {
+            String kind = timber.path("id").asText().equals("ledger") ? "southern-pine" : wood;
+            timber.put("species", kind).put("grade", hand.choice("no.2", "no.3"));
+            timber.put("incised", !kind.equals("southern-pine") && !kind.equals("western-cedars"));
+        } else {
+            timber.put("strengthClass", hand.choice(wood, "C14"));
         }
     }
 }
