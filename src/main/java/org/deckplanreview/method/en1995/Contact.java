@@ -6,12 +6,13 @@ import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.JoistBearing;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
+import org.deckplanreview.method.Notches;
 
 /**
- * Where a member bears across the grain, 6.1.5(1).
+ * Where a member bears across the grain, 6.1.5(1); a notch's corner ends the bearing and the fibres beside it.
  *
  * @param lengthMm l, along the member
- * @param startMm a on the side of the member's start, from the contact to the member's end
+ * @param startMm a on the side of the member's start, from the contact to the member's end or the notch's corner
  * @param endMm a on the other side
  * @param startGapMm l_1 to the next contact towards the start, if there is one
  * @param endGapMm l_1 towards the end, likewise
@@ -29,20 +30,21 @@ record Contact(
     static Contact at(Member member, int support, double joistBreadthMm) {
         List<MemberSupport> supports = member.supports();
         MemberSupport s = supports.get(support);
-        double half = s.contactLengthMm().orElseThrow() / 2;
-        double from = s.atMm() - half;
-        double to = s.atMm() + half;
+        double before = Notches.bearsMm(member, support, -1);
+        double behind = Notches.bearsMm(member, support, 1);
+        double from = s.atMm() - before;
+        double to = s.atMm() + behind;
         return new Contact(
-                2 * half,
-                Math.max(0, from),
-                Math.max(0, member.lengthMm() - to),
+                before + behind,
+                Math.max(0, Math.min(from, Notches.cornerMm(member, support, -1) - before)),
+                Math.max(0, Math.min(member.lengthMm() - to, Notches.cornerMm(member, support, 1) - behind)),
                 support == 0
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(Math.max(0, from - farEdge(supports.get(support - 1), 1))),
                 support == supports.size() - 1
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(Math.max(0, farEdge(supports.get(support + 1), -1) - to)),
-                nearestJoist(member, s.atMm(), half + joistBreadthMm / 2));
+                nearestJoist(member, s.atMm(), Math.max(before, behind) + joistBreadthMm / 2));
     }
 
     private static double farEdge(MemberSupport support, int side) {

@@ -22,6 +22,7 @@ import org.deckplanreview.method.Bearing;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
+import org.deckplanreview.method.Notches;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
@@ -96,7 +97,11 @@ final class MemberBearing implements Method {
         }
 
         private double lengthIn() {
-            return MILLIMETRE.convert(at().contactLengthMm().orElseThrow(), INCH);
+            return MILLIMETRE.convert(bearsMm(-1) + bearsMm(1), INCH);
+        }
+
+        private double bearsMm(int towards) {
+            return Notches.bearsMm(basis.member(), support, towards);
         }
 
         private double breadthIn() {
@@ -120,8 +125,11 @@ final class MemberBearing implements Method {
         }
 
         private double endDistanceIn() {
-            double half = at().contactLengthMm().orElseThrow() / 2;
-            return MILLIMETRE.convert(Math.min(at().atMm(), basis.member().lengthMm() - at().atMm()) - half, INCH);
+            double before = Math.min(at().atMm(), Notches.cornerMm(basis.member(), support, -1)) - bearsMm(-1);
+            double behind =
+                    Math.min(basis.member().lengthMm() - at().atMm(), Notches.cornerMm(basis.member(), support, 1))
+                            - bearsMm(1);
+            return MILLIMETRE.convert(Math.min(before, behind), INCH);
         }
 
         private boolean hasAreaFactor() {

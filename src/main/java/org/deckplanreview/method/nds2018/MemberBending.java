@@ -1,6 +1,8 @@
 package org.deckplanreview.method.nds2018;
 
 import static org.deckplanreview.measure.MeasureUnit.CUBIC_INCH;
+import static org.deckplanreview.measure.MeasureUnit.INCH;
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.POUND_FORCE_INCH;
 import static org.deckplanreview.measure.MeasureUnit.POUND_FORCE_PER_SQUARE_INCH;
@@ -10,15 +12,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
+import org.deckplanreview.method.Notches;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.submission.EndNotch;
+import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
@@ -36,7 +42,7 @@ final class MemberBending implements Method {
                     .toList()),
             "Largest bending stress over all combinations, spans, sagging and hogging, f_b = M/S (3.3-1), against"
                     + " F_b' = F_b C_D C_M C_t C_L C_F C_fu C_i C_r (Table 4.3.1), with C_L of (3.3-6), or 1 where the"
-                    + " compression edge is held (3.3.3, 4.4.1).");
+                    + " compression edge is held (3.3.3, 4.4.1). Beside notched supports the section that is left counts.");
 
     @Override
     public MethodDescription description() {
@@ -45,21 +51,26 @@ final class MemberBending implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        return MemberBasis.evaluate(subject, parameters, context, MemberBending::worst);
+        return NotchLimit.exceeded((Member) subject)
+                .orElseGet(() -> MemberBasis.evaluate(subject, parameters, context, MemberBending::worst));
     }
 
     private static Evaluation worst(MemberBasis basis) {
         List<Place> places = new ArrayList<>();
+        Optional<EndNotch> notch = basis.member().endNotch();
         for (Combination combination : basis.combinations()) {
             Effects effects = basis.analysis().effects(combination.factors());
             for (int i = 0; i < effects.spans().size(); i++) {
                 Effects.SpanEffects span = effects.spans().get(i);
-                places.add(new Place(basis, combination, i, true, span.sagging().value()));
+                String name = basis.member().spanName(i);
+                places.add(new Place(
+                        basis, combination, i, true, span.sagging().value(), Optional.empty(), "sagging in " + name));
                 if (span.hogging().value() > 0) {
                     places.add(new Place(
-                            basis, combination, i, false, span.hogging().value()));
+                            basis, combination, i, false, span.hogging().value(), notch, "hogging in " + name));
                 }
             }
+            notch.ifPresent(n -> places.addAll(besideNotches(basis, combination, effects, n)));
         }
         Optional<Place> tooSlender =
                 places.stream().filter(p -> !p.stability().isAllowed()).findFirst();
@@ -70,8 +81,36 @@ final class MemberBending implements Method {
                 .orElseGet(() -> Case.worst(places));
     }
 
-    /** One span under one combination, sagging or hogging. */
-    private record Place(MemberBasis basis, Combination combination, int span, boolean sagging, double momentNmm)
+    /** At the inner corners of notches: the moment there is at most the shear force at the support times the distance. */
+    private static List<Place> besideNotches(
+            MemberBasis basis, Combination combination, Effects effects, EndNotch notch) {
+        List<Place> places = new ArrayList<>();
+        for (int i = 0; i < effects.supports().size(); i++) {
+            double moment = effects.supports().get(i).shear().value()
+                    * notch.supportDistance().mm();
+            for (int span : Notches.spansBeside(basis.member(), i)) {
+                places.add(new Place(
+                        basis,
+                        combination,
+                        span,
+                        true,
+                        moment,
+                        Optional.of(notch),
+                        "at the notch at " + basis.supportName(i)));
+            }
+        }
+        return places;
+    }
+
+    /** One span under one combination, sagging or hogging; with the notch where the member has one there. */
+    private record Place(
+            MemberBasis basis,
+            Combination combination,
+            int span,
+            boolean sagging,
+            double momentNmm,
+            Optional<EndNotch> notch,
+            String moment)
             implements Case {
 
         private BeamStability stability() {
@@ -84,7 +123,13 @@ final class MemberBending implements Method {
 
         /** f_b of (3.3-1), psi. */
         private double stress() {
-            return momentLbfIn() / basis.section().modulusIn3();
+            return momentLbfIn() / section().modulusIn3();
+        }
+
+        private Section section() {
+            double cutIn =
+                    notch.map(n -> MILLIMETRE.convert(n.depth().mm(), INCH)).orElse(0.0);
+            return new Section(basis.section().breadthIn(), basis.section().depthIn() - cutIn);
         }
 
         /** F_b with all factors but C_fu and C_L. */
@@ -112,13 +157,9 @@ final class MemberBending implements Method {
                     Sense.AT_MOST,
                     Measure.of(allowed().psi(), POUND_FORCE_PER_SQUARE_INCH),
                     utilisation(),
-                    moment() + ", combination " + combination.id(),
+                    moment + ", combination " + combination.id(),
                     working(),
                     basis.assumptions(stability().assumptions().toArray(String[]::new)));
-        }
-
-        private String moment() {
-            return (sagging ? "sagging" : "hogging") + " in " + basis.member().spanName(span);
         }
 
         private List<WorkingStep> working() {
@@ -128,10 +169,16 @@ final class MemberBending implements Method {
                     "M",
                     momentLbfIn(),
                     POUND_FORCE_INCH,
-                    "moment, " + moment() + ", " + combination.id(),
+                    "moment, " + moment + ", " + combination.id(),
                     basis.parameters().source(Combination.COMBINATIONS.name()),
                     basis.member().pointer());
-            w.step("S", "b * d^2 / 6", basis.section().modulusIn3(), CUBIC_INCH, "3.3.2");
+            notch.ifPresent(n -> writeNotch(w, n));
+            w.step(
+                    "S",
+                    notch.isPresent() ? "b * d_n^2 / 6" : "b * d^2 / 6",
+                    section().modulusIn3(),
+                    CUBIC_INCH,
+                    "3.3.2");
             w.step("f_b", "M / S", stress(), POUND_FORCE_PER_SQUARE_INCH, "(3.3-1)");
             AdjustedValue starred = starred();
             starred.writeReference(w, basis.grading());
@@ -141,6 +188,12 @@ final class MemberBending implements Method {
             allowed().writeProduct(w);
             w.step("utilisation", "f_b / F_b'", utilisation(), RATIO, "3.3.1");
             return w.steps();
+        }
+
+        private void writeNotch(Working w, EndNotch n) {
+            Pointer depth = basis.member().pointer().child("endNotch").child("depth");
+            w.given("a", MILLIMETRE.convert(n.depth().mm(), INCH), INCH, "depth of the notch", "", depth);
+            w.step("d_n", "d - a", section().depthIn(), INCH, "3.2.3");
         }
     }
 }

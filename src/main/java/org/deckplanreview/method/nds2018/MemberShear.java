@@ -61,12 +61,14 @@ final class MemberShear implements Method {
                 .filter(n -> !Sense.AT_MOST.holds(
                         n.depth().mm(), largest * member.timber().depth().mm()))
                 .isPresent();
-        return tooDeep
-                ? new Evaluation.OutOfScope(
-                        "A notch on the side of the support is deeper than " + Numbers.plain(largest)
-                                + " of the member's depth, which is not permitted",
-                        parameters.source(LARGEST_NOTCH.name()))
-                : MemberBasis.evaluate(subject, parameters, context, MemberShear::worst);
+        if (tooDeep) {
+            return new Evaluation.OutOfScope(
+                    "A notch on the side of the support is deeper than " + Numbers.plain(largest)
+                            + " of the member's depth, which is not permitted",
+                    parameters.source(LARGEST_NOTCH.name()));
+        }
+        return NotchLimit.exceeded(member)
+                .orElseGet(() -> MemberBasis.evaluate(subject, parameters, context, MemberShear::worst));
     }
 
     private static Evaluation worst(MemberBasis basis) {

@@ -10,6 +10,7 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
+import org.deckplanreview.submission.NotchSide;
 import org.junit.jupiter.api.Test;
 
 /** EN 1995-1-1, 6.1.6 and 6.3.3. Strengths by hand: C24, medium-term, f_m,d = 0.65 * 24 / 1.3 = 12 N/mm2. */
@@ -95,6 +96,64 @@ class MemberBendingTest {
         assertThat(m.remark()).startsWith("hogging in the span");
         assertThat(value(m, "k_crit")).isCloseTo(0.69788, within(5e-5));
         assertThat(m.utilisation()).isCloseTo(9.5 / (0.69788 * 13.2), within(1e-4));
+    }
+
+    /** 6.5.2: h_ef = 195 - 45 = 150 mm over the inner support, so (195 / 150)^2 times the stress. */
+    @Test
+    void over_a_notched_inner_support_the_section_that_is_left_bends() {
+        double whole = measured(continuous(), parameters()).utilisation();
+        Evaluation.Measured m = measured(continuous().notched(45, 60, 0, NotchSide.SUPPORT), parameters());
+        assertThat(m.remark()).startsWith("hogging in span");
+        assertThat(m.utilisation()).isCloseTo(whole * 1.3 * 1.3, within(1e-12));
+    }
+
+    /** 6.5.1(2): tension at a notch counts as that of the section alone only from a slope of 1 in 10 on. */
+    @Test
+    void a_notch_in_the_upper_edge_over_an_inner_support_is_out_of_scope_unless_it_tapers() {
+        assertThat(continuous().notched(45, 60, 9.9, NotchSide.OPPOSITE).evaluate(BENDING, parameters()))
+                .isInstanceOf(Evaluation.OutOfScope.class);
+        assertThat(continuous().notched(45, 60, 10, NotchSide.OPPOSITE).evaluate(BENDING, parameters()))
+                .isInstanceOf(Evaluation.Measured.class);
+    }
+
+    @Test
+    void a_notch_in_the_upper_edge_at_ends_alone_may_be_square() {
+        DeckPiece piece = stressed(DeckPiece.joist(), 1, 0).notched(45, 60, 0, NotchSide.OPPOSITE);
+        assertThat(piece.evaluate(BENDING, parameters())).isInstanceOf(Evaluation.Measured.class);
+    }
+
+    /** M = V x = 13.2 * 47 * 150^2 / 6 with x = 100 mm: V = 23265 N. */
+    @Test
+    void at_a_notch_at_the_end_the_section_that_is_left_bends_under_the_shear_force_at_its_distance() {
+        assertThat(atNotch(23_265)).isCloseTo(1, within(1e-12));
+        assertThat(atNotch(23_260)).isLessThan(1);
+        assertThat(atNotch(23_270)).isGreaterThan(1);
+    }
+
+    private static double atNotch(double shearN) {
+        double[] support = {shearN / 1.5, 0, 0};
+        Share share = new Share(List.of(new double[4]), List.of(support, support), 0);
+        return measured(
+                        DeckPiece.joist()
+                                .span(3600, 50)
+                                .notched(45, 100, 0, NotchSide.SUPPORT)
+                                .under(a -> a.with(Action.IMPOSED, share)),
+                        parameters())
+                .utilisation();
+    }
+
+    private static DeckPiece continuous() {
+        double[] moments = {0, 5 * W / 1.5, 0, 0};
+        double[] support = {0, 0, 0};
+        return DeckPiece.joist()
+                .length(4000)
+                .support(25, 50)
+                .support(2000, 50)
+                .support(3975, 50)
+                .stretch(Span.Kind.BETWEEN_SUPPORTS, 25, 2000)
+                .stretch(Span.Kind.BETWEEN_SUPPORTS, 2000, 3975)
+                .under(a -> a.with(
+                        Action.IMPOSED, new Share(List.of(moments, moments), List.of(support, support, support), 0)));
     }
 
     @Test

@@ -293,6 +293,32 @@ class MembersTest {
         assertThat(e instanceof Evaluation.Measured).isEqualTo(permitted);
     }
 
+    /** 4.4.3: ends and single spans alone. */
+    @Test
+    void a_notch_over_a_support_beyond_which_the_member_goes_on_is_out_of_scope() {
+        DeckPiece overhanging = DeckPiece.joist()
+                .section(mm(1.5), mm(7.25))
+                .of(Species.SOUTHERN_PINE, Grade.NO_2)
+                .length(mm(140))
+                .support(mm(0.75), mm(1.5))
+                .support(mm(120), mm(1.5))
+                .stretch(Span.Kind.BETWEEN_SUPPORTS, mm(0.75), mm(120))
+                .stretch(Span.Kind.CANTILEVER_AT_END, mm(120), mm(140))
+                .notched(mm(1), mm(2), 0, NotchSide.SUPPORT);
+        for (Method method : List.of(new MemberBending(), new MemberShear())) {
+            assertThat(overhanging.evaluate(method, parameters())).isInstanceOf(Evaluation.OutOfScope.class);
+        }
+    }
+
+    /** d_n 5.75 in: S = 1.5 * 5.75^2 / 6 = 8.2656 in3; 1063.75 psi at V = 1063.75 * 8.2656 / 2 = 4396.3 lbf 2 in away. */
+    @Test
+    void at_a_notch_the_section_that_is_left_bends() {
+        DeckPiece notched = pine2x8().notched(mm(1.5), mm(2), 0, NotchSide.SUPPORT);
+        assertThat(measured(new MemberBending(), under(notched, Action.IMPOSED, share(0, 4396.3, 0)))
+                        .utilisation())
+                .isCloseTo(1, HAND);
+    }
+
     /** F_cperp' = 565 * C_M 0.67 = 378.55 psi on 1.5 in by 1.5 in at the member's end: 851.7 lbf (3.10.2). */
     @ParameterizedTest
     @CsvSource({"851, true", "852, false"})

@@ -66,15 +66,17 @@ class ShownWorkingsTest {
         List<DeckPiece> all = new ArrayList<>();
         for (Species species : Species.values()) {
             for (double depth : new double[] {139.7, 184.15, 234.95, 285.75}) {
-                all.add(loaded(DeckPiece.joist().section(38.1, depth).of(species, Grade.NO_2))
+                all.add(loaded(DeckPiece.joist().section(38.1, depth).of(species, Grade.NO_2)));
+                all.add(single(DeckPiece.joist().section(38.1, depth).of(species, Grade.NO_2))
                         .notched(depth / 5, 60, 0, NotchSide.SUPPORT));
+                all.add(single(DeckPiece.joist().section(38.1, depth).of(species, Grade.NO_2))
+                        .notched(depth / 5, 600, 0, NotchSide.OPPOSITE));
                 all.add(loaded(DeckPiece.beam(2).section(38.1, depth).of(species, Grade.NO_2))
                         .joistsEvery(406.4)
                         .postDepth(88.9)
                         .postsOff(10));
                 all.add(loaded(DeckPiece.beam(1).section(38.1, depth).of(species, Grade.NO_2))
-                        .joistsEvery(406.4)
-                        .notched(20, 60, 0, NotchSide.OPPOSITE));
+                        .joistsEvery(406.4));
             }
         }
         return all;
@@ -89,6 +91,12 @@ class ShownWorkingsTest {
                 .under(a -> a.with(Action.PERMANENT, share(0.2))
                         .with(Action.IMPOSED, share(1))
                         .with(Action.SNOW, share(0.6)));
+    }
+
+    private static DeckPiece single(DeckPiece piece) {
+        double[] support = {1700, 1700, 130};
+        Share share = new Share(List.of(new double[] {9e5, 0, 7.123, 0}), List.of(support, support), 5000);
+        return piece.span(3400, 50).under(a -> a.with(Action.IMPOSED, share));
     }
 
     private static Share share(double f) {
