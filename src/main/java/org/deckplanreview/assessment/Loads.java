@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
@@ -74,15 +75,15 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         Site site = layout.submission().site();
         Optional<Measure> snow = site.snowLoad().or(site::groundSnowLoad);
         for (PlatformLayout platform : layout.platforms()) {
-            Derived<LoadRules.ImposedRow> row = rowFor(rules, platform, conditions);
-            categories.add(row.map(r -> r.category().orElse(NO_CATEGORY)));
-            Derived<Double> uniform = row.map(
+            Candidates rows = candidates(rules, platform, conditions);
+            categories.add(rows.agreed(r -> r.category().orElse(NO_CATEGORY)));
+            Derived<Double> uniform = rows.agreed(
                     r -> larger(Optional.of(r.uniform()), use.imposedLoad(), MeasureUnit.KILONEWTON_PER_SQUARE_METRE));
             Derived<Double> concentrated =
-                    row.map(r -> larger(r.concentrated(), use.concentratedLoad(), MeasureUnit.NEWTON_));
-            row.optional()
-                    .ifPresent(r -> assumptions.add(
-                            imposedText(platform, r, uniform.get(), concentrated.get(), layout.submission())));
+                    rows.agreed(r -> larger(r.concentrated(), use.concentratedLoad(), MeasureUnit.NEWTON_));
+            uniform.with(concentrated, Imposed::new)
+                    .optional()
+                    .ifPresent(i -> assumptions.add(imposedText(platform, rows, i, layout.submission())));
             platforms.add(new LoadModel.PlatformLoads(
                     uniform,
                     concentrated,
@@ -113,20 +114,46 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                 List.copyOf(assumptions));
     }
 
-    private static Derived<LoadRules.ImposedRow> rowFor(
-            LoadRules rules, PlatformLayout platform, Conditions conditions) {
+    /**
+     * The rows that hold on a platform or could hold, and what would tell which of them does. A value in which all of them
+     * agree does not wait for it.
+     */
+    private record Candidates(List<LoadRules.ImposedRow> rows, List<Need> needs) {
+
+        <T> Derived<T> agreed(Function<LoadRules.ImposedRow, T> value) {
+            List<T> values = rows.stream().map(value).distinct().toList();
+            return values.size() == 1 ? Derived.known(values.get(0)) : Derived.missing(needs);
+        }
+
+        /** The row that holds; empty where it is not known which. */
+        Optional<LoadRules.ImposedRow> only() {
+            return rows.size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
+        }
+    }
+
+    private record Imposed(double uniform, double concentratedN) {}
+
+    private static Candidates candidates(LoadRules rules, PlatformLayout platform, Conditions conditions) {
+        List<LoadRules.ImposedRow> rows = new ArrayList<>();
         List<Need> needs = new ArrayList<>();
         for (LoadRules.ImposedRow row : rules.imposed()) {
             Derived<Boolean> holds = conditions.holds(row.when(), platform);
-            if (holds.isKnown() && holds.get() && needs.isEmpty()) {
-                return Derived.known(row);
+            if (!holds.isKnown() || holds.get()) {
+                rows.add(row);
+                needs.addAll(holds.needs());
             }
-            needs.addAll(holds.needs());
+            if (holds.isKnown() && holds.get()) {
+                return new Candidates(rows, needs);
+            }
         }
-        return needs.isEmpty()
-                ? Derived.missing(
-                        platform.pointer(), "an occupancy and height for which the edition gives an imposed load")
-                : Derived.missing(needs);
+        // No row holds for sure: the edition may have no load for this platform.
+        return new Candidates(
+                List.of(),
+                needs.isEmpty()
+                        ? List.of(new Need(
+                                platform.pointer(),
+                                "an occupancy and height for which the edition gives an imposed load"))
+                        : needs);
     }
 
     private static double larger(Optional<Measure> required, Optional<Measure> stated, MeasureUnit unit) {
@@ -157,19 +184,24 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
     }
 
     private static String imposedText(
-            PlatformLayout platform,
-            LoadRules.ImposedRow row,
-            double uniform,
-            double concentratedN,
-            Submission submission) {
+            PlatformLayout platform, Candidates rows, Imposed imposed, Submission submission) {
         UnitSystem units = submission.units().system();
+        double uniform = imposed.uniform();
         String text = "Imposed load on " + platform.label() + ": "
                 + Phrases.of(Measure.of(uniform, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units)
-                + (concentratedN > 0
+                + (imposed.concentratedN() > 0
                         ? " or one load of "
-                                + Phrases.of(Measure.of(concentratedN / 1000, MeasureUnit.KILONEWTON), units)
+                                + Phrases.of(Measure.of(imposed.concentratedN() / 1000, MeasureUnit.KILONEWTON), units)
                         : "")
-                + row.category().map(category -> ", category " + category).orElse("") + ". " + row.reason();
+                + rows.agreed(LoadRules.ImposedRow::category)
+                        .optional()
+                        .flatMap(c -> c)
+                        .map(category -> ", category " + category)
+                        .orElse("")
+                + ". "
+                + rows.only()
+                        .map(LoadRules.ImposedRow::reason)
+                        .orElse("The stated load is at least what the ruleset asks for at any height of the deck.");
         boolean statedIsLower = submission
                 .use()
                 .imposedLoad()

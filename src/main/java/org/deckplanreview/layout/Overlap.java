@@ -14,16 +14,18 @@ public final class Overlap {
 
     /** Whether the platform lies over or under another. */
     public static boolean ofPlatforms(Submission submission, int platformIndex) {
-        List<Platform> platforms = submission.platforms();
-        for (int i = 0; i < platforms.size(); i++) {
-            if (i != platformIndex
-                    && share(
-                            platforms.get(platformIndex).outline(),
-                            platforms.get(i).outline())) {
+        for (int i = 0; i < submission.platforms().size(); i++) {
+            if (i != platformIndex && ofPlatforms(submission, platformIndex, i)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether one platform lies over or under another. */
+    static boolean ofPlatforms(Submission submission, int one, int other) {
+        List<Platform> platforms = submission.platforms();
+        return share(platforms.get(one).outline(), platforms.get(other).outline());
     }
 
     /** Whether a heavy item stands on the platform. */

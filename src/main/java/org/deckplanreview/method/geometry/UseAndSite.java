@@ -7,7 +7,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import org.deckplanreview.layout.Adjoining;
 import org.deckplanreview.layout.Overlap;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
@@ -175,29 +175,23 @@ final class UseAndSite {
     }
 
     private static Observation largestDrop(Subject subject, ReviewContext context) {
+        Derived<Double> largest = Derived.known(0.0);
+        for (PlatformLayout platform : platforms(subject, context)) {
+            for (int joined : Adjoining.of(context.submission(), platform.platformIndex())) {
+                largest = largest.with(context.layout().platforms().get(joined).largestDropMm(), Math::max);
+            }
+        }
         return Observations.derived(
-                largest(subject, context, PlatformLayout::largestDropMm),
-                "h_drop",
-                MeasureUnit.MILLIMETRE,
-                "largest height of the boards above what lies beside them");
+                largest, "h_drop", MeasureUnit.MILLIMETRE, "largest height of the boards above what lies beside them");
     }
 
     private static Observation liveLoad(Subject subject, ReviewContext context) {
-        return Observations.derived(
-                largest(subject, context, p -> context.loadPath().imposedKNPerM2(p.platformIndex())),
-                "q",
-                MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
-                "uniform imposed load on the deck");
-    }
-
-    /** The largest over the subject's platform, or over all platforms, and at least 0. */
-    private static Derived<Double> largest(
-            Subject subject, ReviewContext context, Function<PlatformLayout, Derived<Double>> value) {
         Derived<Double> largest = Derived.known(0.0);
         for (PlatformLayout platform : platforms(subject, context)) {
-            largest = largest.with(value.apply(platform), Math::max);
+            largest = largest.with(context.loadPath().imposedKNPerM2(platform.platformIndex()), Math::max);
         }
-        return largest;
+        return Observations.derived(
+                largest, "q", MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "uniform imposed load on the deck");
     }
 
     private static List<PlatformLayout> platforms(Subject subject, ReviewContext context) {
