@@ -130,6 +130,7 @@ public final class Reports {
         return vocabulary.method(calculation.method()).map(MethodDescription::parameters).stream()
                 .flatMap(List::stream)
                 .map(ParameterDescription::name)
+                .filter(parameters::has)
                 .map(n -> ReportedCitation.SetBy.of(
                         n, parameters.source(n), parameters.recalled().contains(n)))
                 .toList();
