@@ -7,6 +7,7 @@ import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.submission.LengthUnit;
+import org.deckplanreview.submission.NotReviewed;
 
 /**
  * What a review says, from the top down. Numbers are rounded for show; texts that come from the submission are untrusted.
@@ -18,6 +19,7 @@ import org.deckplanreview.submission.LengthUnit;
  * @param cautions hazards that the reader must be told of
  * @param referrals matters for the local authority or a licensed engineer
  * @param findings worst first; those that are not applicable last
+ * @param givenNotReviewed what the submission states and no provision of the edition looked at
  * @param assumptions what was taken that the submission does not say
  * @param schedule what the site takes along; empty where the edition gives no site practice
  */
@@ -33,6 +35,7 @@ public record Report(
         List<String> cautions,
         List<String> referrals,
         List<ReportedFinding> findings,
+        List<NotReviewed> givenNotReviewed,
         List<String> assumptions,
         Optional<SiteSchedule> schedule,
         Provenance provenance) {
@@ -40,6 +43,7 @@ public record Report(
         cautions = List.copyOf(cautions);
         referrals = List.copyOf(referrals);
         findings = List.copyOf(findings);
+        givenNotReviewed = List.copyOf(givenNotReviewed);
         assumptions = List.copyOf(assumptions);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
@@ -17,6 +18,7 @@ import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.submission.LengthUnit;
+import org.deckplanreview.submission.NotReviewed;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -52,8 +54,10 @@ public final class Reports {
      *
      * @param received the bytes as they came
      * @param submissionJson the same submission as JSON text, in any form
+     * @param notReviewed what was given and not read, asked for when all else of the report is made
      */
-    public Report of(Assessment assessment, byte[] received, String submissionJson) {
+    public Report of(
+            Assessment assessment, byte[] received, String submissionJson, Supplier<List<NotReviewed>> notReviewed) {
         Provenance provenance = new Provenance(
                 serviceVersion,
                 Digest.sha256(received),
@@ -62,11 +66,12 @@ public final class Reports {
                 "");
         Optional<SiteSchedule> schedule =
                 assessment.edition().schedule().map(practice -> SiteSchedule.derive(assessment.layout(), practice));
-        Report unsealed = unsealed(assessment, schedule, provenance);
+        Report unsealed = unsealed(assessment, schedule, notReviewed, provenance);
         String digest = canonicalDigest(ReportJson.withoutProvenance(unsealed));
         return unsealed(
                 assessment,
                 schedule,
+                notReviewed,
                 new Provenance(
                         provenance.service(),
                         provenance.received(),
@@ -75,12 +80,17 @@ public final class Reports {
                         digest));
     }
 
-    private Report unsealed(Assessment assessment, Optional<SiteSchedule> schedule, Provenance provenance) {
+    private Report unsealed(
+            Assessment assessment,
+            Optional<SiteSchedule> schedule,
+            Supplier<List<NotReviewed>> notReviewed,
+            Provenance provenance) {
         Submission submission = assessment.layout().submission();
         List<Finding> ordered = assessment.findings().stream().sorted(ORDER).toList();
         UnitSystem units = submission.units().system();
         List<ReportedFinding> findings =
                 ordered.stream().map(f -> reported(f, units)).toList();
+        ReportedEdition edition = ReportedEdition.of(assessment.edition(), submission);
         return new Report(
                 NOTICE,
                 submission.reference(),
@@ -89,10 +99,11 @@ public final class Reports {
                 Optional.of(submission.units()).filter(u -> u != LengthUnit.MILLIMETRE),
                 assessment.outcome(),
                 Counts.of(findings),
-                ReportedEdition.of(assessment.edition(), submission),
+                edition,
                 gathered(assessment.edition().cautions(), ordered, Provision::caution),
                 gathered(assessment.edition().referrals(), ordered, Provision::referral),
                 findings,
+                notReviewed.get(),
                 assessment.assumptions(),
                 schedule,
                 provenance);

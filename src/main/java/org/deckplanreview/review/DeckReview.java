@@ -6,6 +6,7 @@ import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Rulesets;
+import org.deckplanreview.submission.ReadLog;
 import org.deckplanreview.submission.ReadResult;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.SubmissionReader;
@@ -44,15 +45,18 @@ final class DeckReview implements Reviewer {
             return new ReviewResult.Invalid(i.faults());
         }
         ReadResult.Read whole = (ReadResult.Read) read;
-        EditionChoice choice = choosing.apply(whole.submission());
-        return choice instanceof EditionChoice.Chosen c
-                ? reviewed(whole, bytes, c.edition())
-                : ((EditionChoice.NoSuch) choice).problem();
+        ReadLog log = reader.logOf(whole);
+        return log.during(() -> {
+            EditionChoice choice = choosing.apply(whole.submission());
+            return choice instanceof EditionChoice.Chosen c
+                    ? reviewed(whole, bytes, c.edition(), log)
+                    : ((EditionChoice.NoSuch) choice).problem();
+        });
     }
 
-    private ReviewResult reviewed(ReadResult.Read whole, byte[] bytes, Edition edition) {
+    private ReviewResult reviewed(ReadResult.Read whole, byte[] bytes, Edition edition, ReadLog log) {
         Assessment assessment = assessor.assess(whole.submission(), edition);
         return new ReviewResult.Reviewed(
-                reports.of(assessment, bytes, whole.tree().toString()), assessment);
+                reports.of(assessment, bytes, whole.tree().toString(), log::notReviewed), assessment);
     }
 }

@@ -63,17 +63,12 @@ public record SiteValues(List<Local> values) {
             };
         }
 
-        private Site with(Site s, Measure value) {
-            return new Site(
-                    s.groundLevels(),
-                    s.soil(),
-                    this == FROST_DEPTH ? Optional.of(Length.ofMm(value.in(MeasureUnit.MILLIMETRE))) : s.frostDepth(),
-                    this == SNOW_LOAD ? Optional.of(value) : s.snowLoad(),
-                    this == GROUND_SNOW_LOAD ? Optional.of(value) : s.groundSnowLoad(),
-                    s.coastDistance(),
-                    s.walls(),
-                    s.planning(),
-                    s.windPressure());
+        private Site with(Site site, Measure value) {
+            return switch (this) {
+                case FROST_DEPTH -> site.withFrostDepth(Length.ofMm(value.in(MeasureUnit.MILLIMETRE)));
+                case SNOW_LOAD -> site.withSnowLoad(value);
+                case GROUND_SNOW_LOAD -> site.withGroundSnowLoad(value);
+            };
         }
     }
 

@@ -1,5 +1,6 @@
 package org.deckplanreview.submission;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Optional;
 
 /**
@@ -8,4 +9,4 @@ import java.util.Optional;
  * @param oneIn run for one of drop, 80 for 1:80; infinite for a level platform
  * @param direction downhill; not needed by a level platform
  */
-public record Fall(double oneIn, Optional<Direction> direction) {}
+public record Fall(@JsonProperty("gradient") double oneIn, Optional<Direction> direction) {}

@@ -49,6 +49,16 @@ record SchemaPlace(JsonNode definitions, JsonNode written) {
         return written.path("description").asText();
     }
 
+    /** Whether the member of that name at this place only names its owner: by an id, a label or a title. */
+    boolean isName(String member) {
+        String reference = written.path("$ref").asText();
+        return switch (reference.substring(reference.lastIndexOf('/') + 1)) {
+            case "label", "title" -> true;
+            case "id" -> member.equals("id");
+            default -> false;
+        };
+    }
+
     boolean isObject() {
         return type().equals("object");
     }

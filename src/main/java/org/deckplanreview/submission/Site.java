@@ -28,4 +28,22 @@ public record Site(
         groundLevels = List.copyOf(groundLevels);
         walls = List.copyOf(walls);
     }
+
+    public Site withFrostDepth(Length depth) {
+        return with(Optional.of(depth), snowLoad, groundSnowLoad);
+    }
+
+    public Site withSnowLoad(Measure load) {
+        return with(frostDepth, Optional.of(load), groundSnowLoad);
+    }
+
+    public Site withGroundSnowLoad(Measure load) {
+        return with(frostDepth, snowLoad, Optional.of(load));
+    }
+
+    private Site with(Optional<Length> frost, Optional<Measure> snow, Optional<Measure> groundSnow) {
+        return ReadLog.copied(
+                this,
+                new Site(groundLevels, soil, frost, snow, groundSnow, coastDistance, walls, planning, windPressure));
+    }
 }

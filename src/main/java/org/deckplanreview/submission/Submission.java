@@ -28,24 +28,26 @@ public record Submission(
 
     /** The same deck on a site of which something else is known. */
     public Submission with(Site other) {
-        return new Submission(
-                reference,
-                title,
-                units,
-                reviewOn,
-                ruleset,
-                use,
-                other,
-                timbers,
-                platforms,
-                protection,
-                siteMeasurements);
+        return ReadLog.copied(
+                this,
+                new Submission(
+                        reference,
+                        title,
+                        units,
+                        reviewOn,
+                        ruleset,
+                        use,
+                        other,
+                        timbers,
+                        platforms,
+                        protection,
+                        siteMeasurements));
     }
 
     /** The index in {@link #timbers()} of the timber of that id; a submission that was read has it. */
     public int timberIndex(String id) {
-        for (int i = 0; i < timbers.size(); i++) {
-            if (timbers.get(i).id().equals(id)) {
+        for (int i = 0; i < timbers().size(); i++) {
+            if (timbers().get(i).id().equals(id)) {
                 return i;
             }
         }
@@ -53,7 +55,7 @@ public record Submission(
     }
 
     public Timber timber(String id) {
-        return timbers.get(timberIndex(id));
+        return timbers().get(timberIndex(id));
     }
 
     public Pointer timberPointer(String id) {

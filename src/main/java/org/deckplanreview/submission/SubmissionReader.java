@@ -31,6 +31,11 @@ public final class SubmissionReader {
         return read(((StrictJson.Parsed.Tree) parsed).root());
     }
 
+    /** A log of what will be read of a submission that this reader has read. */
+    public ReadLog logOf(ReadResult.Read read) {
+        return new ReadLog(read.submission(), read.tree(), schema.root());
+    }
+
     private ReadResult read(JsonNode tree) {
         SortedSet<Fault> faults = schema.faults(tree);
         if (!faults.isEmpty()) {

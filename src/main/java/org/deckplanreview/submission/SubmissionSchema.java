@@ -51,6 +51,11 @@ final class SubmissionSchema {
         }
     }
 
+    /** The part that rules the whole document. */
+    SchemaPlace root() {
+        return root;
+    }
+
     SortedSet<Fault> faults(JsonNode document) {
         SortedSet<Fault> faults = new TreeSet<>();
         try {

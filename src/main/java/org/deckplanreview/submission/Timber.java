@@ -32,6 +32,6 @@ public record Timber(
 
     /** What tables of stiffness call it: its strength class, or its species and grade, for example {@code southern-pine no.2}. */
     public Optional<String> stiffnessName() {
-        return strengthClass.or(() -> species.flatMap(s -> grade.map(g -> s.word() + " " + g.word())));
+        return strengthClass().or(() -> species().flatMap(s -> grade().map(g -> s.word() + " " + g.word())));
     }
 }

@@ -8,8 +8,13 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaFieldAccess;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +26,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.deckplanreview.submission.ReadLog;
+import org.deckplanreview.submission.Woven;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -144,6 +151,52 @@ class ArchitectureTest {
                 .byClassesThat()
                 .resideOutsideOfPackages(ROOT + ".method..", ROOT + ".layout..", ROOT + ".loadpath..")
                 .check(code);
+    }
+
+    @Test
+    void only_the_records_of_a_submission_tell_what_is_read() {
+        classes()
+                .that()
+                .areNotAnnotatedWith(Woven.class)
+                .and()
+                .resideOutsideOfPackage(ROOT + ".weaving..")
+                .should(notCall(ReadLog.class, "read"))
+                .check(code);
+    }
+
+    /** What a record reads of itself by a field would not count as read. */
+    @Test
+    void records_of_a_submission_read_their_values_by_accessors() {
+        List<String> byField = code.stream()
+                .filter(c -> c.isAnnotatedWith(Woven.class))
+                .flatMap(c -> c.getFieldAccessesFromSelf().stream())
+                .filter(access -> access.getAccessType() == JavaFieldAccess.AccessType.GET)
+                .filter(access -> !isAccessorOrCopy(access)
+                        && !access.getOrigin().getName().equals("displayLabel"))
+                .filter(access -> !access.getTargetOwner().isAssignableTo(Comparable.class))
+                .map(JavaFieldAccess::getDescription)
+                .toList();
+
+        assertThat(byField).isEmpty();
+    }
+
+    private static boolean isAccessorOrCopy(JavaFieldAccess access) {
+        JavaCodeUnit reader = access.getOrigin();
+        return reader.isConstructor()
+                || reader.getName().equals(access.getTarget().getName())
+                || reader.getRawReturnType().equals(access.getTargetOwner());
+    }
+
+    private static ArchCondition<JavaClass> notCall(Class<?> owner, String method) {
+        return new ArchCondition<>("not call " + owner.getSimpleName() + "." + method) {
+            @Override
+            public void check(JavaClass c, ConditionEvents events) {
+                c.getMethodCallsFromSelf().stream()
+                        .filter(call -> call.getTargetOwner().isEquivalentTo(owner)
+                                && call.getName().equals(method))
+                        .forEach(call -> events.add(SimpleConditionEvent.violated(call, call.getDescription())));
+            }
+        };
     }
 
     /** Calls whose result depends on the clock, the seed of hashed sets, or the processor's own functions. */

@@ -109,6 +109,7 @@ class ReportJsonTest {
                         "cautions",
                         "referrals",
                         "findings",
+                        "givenNotReviewed",
                         "assumptions",
                         "provenance");
         assertThat(report.at("/findings/0").fieldNames())

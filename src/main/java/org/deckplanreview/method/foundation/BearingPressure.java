@@ -104,7 +104,6 @@ final class BearingPressure implements Method {
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         Optional<Soil> soil = context.submission().site().soil();
         Optional<Measure> stated = soil.flatMap(Soil::bearingResistance);
-        Optional<SoilClass> soilClass = soil.flatMap(Soil::soilClass);
         if (stated.filter(q -> q.value() <= 0).isPresent()) {
             return new Evaluation.OutOfScope("ground without bearing resistance carries no footing", "");
         }
@@ -120,6 +119,7 @@ final class BearingPressure implements Method {
                             Optional.of(SOIL.child("bearingResistance")),
                             "The bearing resistance that is stated is the net allowable pressure at the footings' underside."));
         }
+        Optional<SoilClass> soilClass = soil.flatMap(Soil::soilClass);
         if (soilClass.isEmpty()) {
             return parameters.has(UNSTATED)
                     ? on(

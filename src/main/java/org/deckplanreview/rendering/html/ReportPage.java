@@ -150,6 +150,19 @@ public final class ReportPage {
         return MissingMember.of(report);
     }
 
+    /** What the submission gives and nothing read, each in words; empty if all was read. */
+    public List<String> notReviewed() {
+        return report.givenNotReviewed().stream().map(ReportWords::notReviewed).toList();
+    }
+
+    public String notReviewedMeans() {
+        return ReportWords.NOT_REVIEWED_MEANS;
+    }
+
+    public String countNotReviewed() {
+        return ReportWords.countNotReviewed(report);
+    }
+
     public List<SheetView> planAndSections() {
         return sheets(Stream.of(DrawingKind.PLAN, DrawingKind.SECTION));
     }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.provenance.Digest;
 import org.deckplanreview.rendering.text.PlainText;
@@ -101,6 +102,10 @@ public final class SarifRendering {
         ObjectNode properties = run.putObject("properties");
         properties.put("notice", report.notice());
         properties.put("outcome", report.outcome().word());
+        ArrayNode notReviewed = properties.putArray("givenNotReviewed");
+        report.givenNotReviewed()
+                .forEach(member -> Stream.concat(Stream.of(member.pointer()), member.also().stream())
+                        .forEach(pointer -> notReviewed.add(pointer.value())));
         properties.put("reference", PlainText.of(report.reference()));
         properties.put("edition", report.provenance().edition());
         properties.put("report", report.provenance().report());

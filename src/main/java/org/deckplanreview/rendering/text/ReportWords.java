@@ -20,11 +20,17 @@ import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedStep;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.report.ShownValue;
+import org.deckplanreview.submission.NotReviewed;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
 
 /** How reports say in words what their records hold, alike in every form for people. Not yet made harmless. */
 public final class ReportWords {
+    /** Above what the submission gives and nothing read. */
+    public static final String NOT_REVIEWED_MEANS =
+            "No provision, calculation or schedule entry of this edition looks at these members of the submission. The"
+                    + " outcome says nothing about them.";
+
     private ReportWords() {}
 
     /** When an edition binds. */
@@ -73,6 +79,20 @@ public final class ReportWords {
 
     public static String place(ReportedSubject subject) {
         return named(subject) + ", " + located(subject.pointer());
+    }
+
+    /** What the submission gives and nothing read, where it stands, and how many others are alike. */
+    public static String notReviewed(NotReviewed member) {
+        int others = member.also().size();
+        return member.meaning().replaceFirst("\\.$", "") + ": "
+                + member.pointer().value()
+                + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others") + " alike");
+    }
+
+    /** How many members there are of what was given and not reviewed. */
+    public static String countNotReviewed(Report report) {
+        int members = report.givenNotReviewed().size();
+        return members + (members == 1 ? " member" : " members") + " of the submission";
     }
 
     public static String located(Pointer pointer) {

@@ -59,6 +59,7 @@ public final class TextRendering {
         toPutRight("What is recommended to put right", f -> f.obligation() != Obligation.SHALL);
         missing();
         beyondTheRules();
+        notReviewed();
         list("Cautions", report.cautions());
         list("Referrals", report.referrals());
         amended();
@@ -78,6 +79,9 @@ public final class TextRendering {
         page.entry(0, NAME, "Reference", report.reference());
         report.title().ifPresent(t -> page.entry(0, NAME, "Title", t));
         page.entry(0, NAME, "Outcome", report.outcome().word().toUpperCase(Locale.ROOT));
+        if (!report.givenNotReviewed().isEmpty()) {
+            page.entry(0, NAME, "Not reviewed", ReportWords.countNotReviewed(report));
+        }
         page.entry(
                 0,
                 NAME,
@@ -171,6 +175,15 @@ public final class TextRendering {
             m.whats().forEach(what -> page.paragraph(INDENT, "Give " + what + "."));
             page.paragraph(INDENT, "Needed for " + String.join(", ", m.provisions()) + ".");
         });
+    }
+
+    private void notReviewed() {
+        if (report.givenNotReviewed().isEmpty()) {
+            return;
+        }
+        page.heading("Given, not reviewed");
+        page.paragraph(0, ReportWords.NOT_REVIEWED_MEANS);
+        report.givenNotReviewed().forEach(member -> page.entry(0, 2, "-", ReportWords.notReviewed(member)));
     }
 
     private void list(String heading, List<String> texts) {
