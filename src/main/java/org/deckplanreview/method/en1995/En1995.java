@@ -15,6 +15,7 @@ public final class En1995 {
                 new MemberShear(),
                 new MemberNotch(),
                 new MemberBearing(),
+                new CarrierBearing(),
                 new MemberDeflection(DeflectionState.INSTANTANEOUS),
                 new MemberDeflection(DeflectionState.FINAL),
                 new MemberUplift(),

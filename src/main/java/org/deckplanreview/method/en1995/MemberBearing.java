@@ -35,9 +35,9 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Compression across the grain where joists and beams bear, 6.1.5 (6.3), (6.4). */
 final class MemberBearing implements Method {
-    private static final ParameterDescription EXTENSION = ParameterDescription.number(
+    static final ParameterDescription EXTENSION = ParameterDescription.number(
             "contactExtension", MILLIMETRE, "largest length added to the contact at each end");
-    private static final ParameterDescription KC90 = ParameterDescription.table(
+    static final ParameterDescription KC90 = ParameterDescription.table(
             "kc90",
             "k_c,90 by support (general, or discrete with other forces far enough away) and kind of timber",
             wordColumn("support"),

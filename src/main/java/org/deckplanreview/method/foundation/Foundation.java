@@ -18,7 +18,15 @@ public final class Foundation {
     private Foundation() {}
 
     public static List<Method> methods() {
-        return List.of(new BearingPressure(), new FrostDepth(), new ClayDepth(), new Embedment());
+        return List.of(
+                new BearingPressure(),
+                new FrostDepth(),
+                new ClayDepth(),
+                new Embedment(),
+                new PostCover(),
+                new PlainThickness(),
+                new StatedResistance(),
+                new SlopeAtFooting());
     }
 
     /** A depth, in mm, against the least that is allowed. */

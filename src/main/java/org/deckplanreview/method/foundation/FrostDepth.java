@@ -30,7 +30,7 @@ final class FrostDepth implements Method {
             List.of(ParameterDescription.number(
                     LEAST, MeasureUnit.MILLIMETRE, "the least depth of a footing's underside against frost")),
             "The depth of the footing's underside against the least depth, or against the frost depth that the local"
-                    + " authority states for the site if that is larger.");
+                    + " authority states for the site if that is larger. Footings that are protected from frost or stand on rock need none.");
 
     @Override
     public MethodDescription description() {
@@ -40,6 +40,9 @@ final class FrostDepth implements Method {
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         FootingPlace footing = (FootingPlace) subject;
+        if (footing.footing().frostProtected().orElse(false)) {
+            return new Evaluation.NotApplicable("it is protected from frost or stands on solid rock");
+        }
         Pointer pointer = footing.pointer().child("depth");
         Optional<Length> depth = footing.footing().depth();
         if (depth.isEmpty()) {

@@ -69,6 +69,7 @@ public final class DeckPiece {
     private Optional<Boolean> installedWet = Optional.of(false);
     private int plies = 1;
     private boolean beam;
+    private String carriersClass = "C24";
     private double spacingMm = 400;
     private int fieldSize = 10;
     private double lengthMm;
@@ -146,6 +147,12 @@ public final class DeckPiece {
 
     public DeckPiece notched(double depth, double distance, double slope, NotchSide side) {
         notch = Optional.of(new EndNotch(Length.ofMm(depth), Length.ofMm(distance), slope, side));
+        return this;
+    }
+
+    /** Beams of another strength class under a joist. */
+    public DeckPiece onBeamsOf(String className) {
+        carriersClass = className;
         return this;
     }
 
@@ -353,7 +360,7 @@ public final class DeckPiece {
                         List.of(),
                         Optional.empty(),
                         Optional.empty()),
-                List.of(member.timber(), timber("post", 100, 100)),
+                List.of(member.timber(), timber("post", 100, 100), carrierTimber()),
                 List.of(platform),
                 new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
                 Optional.empty());
@@ -366,7 +373,7 @@ public final class DeckPiece {
                 UNKNOWN,
                 Optional.empty(),
                 member instanceof JoistLine j ? List.of(j) : List.of(),
-                member instanceof BeamLine b ? List.of(b) : List.of(),
+                member instanceof BeamLine b ? List.of(b) : carriers(),
                 Optional.empty(),
                 posts(),
                 List.of(),
@@ -377,6 +384,46 @@ public final class DeckPiece {
                 List.of());
         return new ReviewContext(
                 new Layout(submission, new Deck(), List.of(layout), List.of()), new Stated(), List.of(category));
+    }
+
+    /** Beams on which the joist lies, 1000 mm from either end. */
+    private List<BeamLine> carriers() {
+        List<BeamLine> all = new ArrayList<>();
+        for (int i = 0; i < supports.size(); i++) {
+            MemberSupport s = supports.get(i);
+            if (s.kind() == MemberSupport.Kind.BEAM) {
+                all.add(new BeamLine(
+                        0,
+                        s.pointer(),
+                        "beam " + s.id(),
+                        s.id(),
+                        carrierTimber(),
+                        1,
+                        Optional.empty(),
+                        LINE,
+                        2000,
+                        List.of(),
+                        List.of(),
+                        List.of(new JoistBearing(0, i, 1000)),
+                        UNKNOWN));
+            }
+        }
+        return all;
+    }
+
+    private Timber carrierTimber() {
+        return new Timber(
+                "carrier",
+                Optional.empty(),
+                Length.ofMm(94),
+                Length.ofMm(195),
+                Optional.of(carriersClass),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(false));
     }
 
     private JoistField joistField() {

@@ -217,7 +217,7 @@ class ShownWorkingsTest {
         assertThat(descriptions)
                 .extracting(MethodDescription::name)
                 .doesNotHaveDuplicates()
-                .hasSize(21);
+                .hasSize(22);
         assertThat(descriptions)
                 .allSatisfy(d -> assertThat(d.parameters())
                         .as(d.name())

@@ -30,6 +30,7 @@ class SupportChecksTest {
     private static final Method SHEAR = new MemberShear();
     private static final Method NOTCH = new MemberNotch();
     private static final Method BEARING = new MemberBearing();
+    private static final Method CARRIER = new CarrierBearing();
     private static final Method UPLIFT = new MemberUplift();
 
     private static StandardParameters parameters() {
@@ -205,6 +206,28 @@ class SupportChecksTest {
                                         List.of(concentrated, concentrated),
                                         2 * concentratedN)));
         return measured(piece, BEARING, parameters().with("loading", loading)).utilisation();
+    }
+
+    /**
+     * 6.1.5(1) on the beam below: 47 mm along its grain and 30 mm on either side, over 50 mm of contact, k_c,90 1; C24
+     * without k_sys f_c,90,d = 1.25 N/mm2: F = 1.25 * 107 * 50 = 6687.5 N.
+     */
+    @Test
+    void a_beam_carries_a_joist_up_to_the_limit_of_a_hand_calculation() {
+        assertThat(utilisation(forced(DeckPiece.joist().span(3600, 50), 6687.5), CARRIER))
+                .isCloseTo(1, within(1e-12));
+        assertThat(utilisation(forced(DeckPiece.joist().span(3600, 50), 6680), CARRIER))
+                .isLessThan(1);
+        assertThat(utilisation(forced(DeckPiece.joist().span(3600, 50), 6690), CARRIER))
+                .isGreaterThan(1);
+    }
+
+    /** EN 338: f_c,90,k of C14 is 2.0 N/mm2, of C24 2.5. */
+    @Test
+    void the_strength_of_the_beam_counts_and_not_that_of_the_joist() {
+        double strong = utilisation(forced(DeckPiece.joist().span(3600, 50), 1000), CARRIER);
+        double weak = utilisation(forced(DeckPiece.joist().span(3600, 50).onBeamsOf("C14"), 1000), CARRIER);
+        assertThat(weak).isCloseTo(strong * 2.5 / 2.0, within(1e-12));
     }
 
     @Test
