@@ -100,6 +100,11 @@ final class EditionComparer {
                         new Change(what, Effect.REWORDED, old.map(Statement::ownWords), now.map(Statement::ownWords)));
     }
 
+    /** Empty for a parameter that the edition does without. */
+    private static Optional<String> source(Rule.Calculation rule, String parameter) {
+        return Optional.of(rule.parameters()).filter(p -> p.has(parameter)).map(p -> p.source(parameter));
+    }
+
     /** Where the values of the same method come from, but for those that the provision itself gives. */
     private List<Change> sources(Provision before, Provision after) {
         if (!(before.rule() instanceof Rule.Calculation old)
@@ -111,17 +116,10 @@ final class EditionComparer {
                 .flatMap(List::stream)
                 .map(ParameterDescription::name)
                 .filter(name ->
-                        !old.parameters().source(name).equals(before.citation().text())
-                                || !now.parameters()
-                                        .source(name)
-                                        .equals(after.citation().text()))
-                .flatMap(name ->
-                        reworded(
-                                "source of " + name,
-                                old,
-                                now,
-                                rule -> Optional.of(rule.parameters().source(name)))
-                                .stream())
+                        !source(old, name).equals(Optional.of(before.citation().text()))
+                                || !source(now, name)
+                                        .equals(Optional.of(after.citation().text())))
+                .flatMap(name -> reworded("source of " + name, old, now, rule -> source(rule, name)).stream())
                 .toList();
     }
 
