@@ -18,7 +18,7 @@ final class Neighbours {
     /** An edge may lie off the outline of either platform by the tolerance, and so they off each other by twice that. */
     private static final double BESIDE_MM = 2 * Tolerances.OUTLINE_MM;
 
-    private record Neighbour(List<PlanLine> sides, Derived<Plane> boardsTop) {}
+    private record Neighbour(Outline outline, List<PlanLine> sides, Derived<Plane> boardsTop) {}
 
     private final List<Neighbour> platforms;
 
@@ -31,11 +31,24 @@ final class Neighbours {
         for (int i = 0; i < submission.platforms().size(); i++) {
             Platform platform = submission.platforms().get(i);
             Pointer pointer = Pointer.of("/platforms").child(i);
+            Outline outline = new Outline(platform.outline());
             platforms.add(new Neighbour(
-                    new Outline(platform.outline()).sides(),
+                    outline,
+                    outline.sides(),
                     DeckLevels.of(submission, platform, pointer).boardsTop()));
         }
         return new Neighbours(platforms);
+    }
+
+    /** Levels of the boards of the other platforms at a place, as far as they are known, mm. */
+    List<Double> levels(int platformIndex, PlanPoint at) {
+        List<Double> levels = new ArrayList<>();
+        for (int i = 0; i < platforms.size(); i++) {
+            if (i != platformIndex && platforms.get(i).outline().contains(at)) {
+                platforms.get(i).boardsTop().optional().ifPresent(p -> levels.add(p.levelMm(at)));
+            }
+        }
+        return levels;
     }
 
     /**

@@ -65,7 +65,7 @@ final class PlatformDerivation {
                 footings,
                 edges,
                 StairsAndGuards.guards(platform, index, pointer, edges),
-                StairsAndGuards.stairs(platform, index, pointer, levels.boardsTop(), ground),
+                StairsAndGuards.stairs(platform, index, pointer, levels.boardsTop(), ground, neighbours),
                 BraceLines.of(submission, platform, index, pointer),
                 assumptions());
     }

@@ -11,6 +11,7 @@ import org.deckplanreview.submission.SubjectKind;
  * A stair with what follows from the levels.
  *
  * @param climbMm from the level on which the lowest riser stands to the boards' upper face at the stair's middle
+ * @param footOffGroundMm how far that level lies above or below what is there, the ground or the boards of another platform
  * @param pitchDegrees of the line through the nosings
  * @param goingMm total, of all treads
  */
@@ -21,6 +22,7 @@ public record StairRun(
         Stair stair,
         double widthMm,
         Derived<Double> climbMm,
+        Derived<Double> footOffGroundMm,
         double pitchDegrees,
         double goingMm,
         Optional<Guard> guard)

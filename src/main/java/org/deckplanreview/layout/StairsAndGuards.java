@@ -1,8 +1,10 @@
 package org.deckplanreview.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Guard;
@@ -36,16 +38,22 @@ final class StairsAndGuards {
     }
 
     static List<StairRun> stairs(
-            Platform platform, int platformIndex, Pointer pointer, Derived<Plane> boardsTop, GroundSurface ground) {
+            Platform platform,
+            int platformIndex,
+            Pointer pointer,
+            Derived<Plane> boardsTop,
+            GroundSurface ground,
+            Neighbours neighbours) {
         List<StairRun> runs = new ArrayList<>();
         for (int i = 0; i < platform.stairs().size(); i++) {
             Stair stair = platform.stairs().get(i);
             Pointer at = pointer.child("stairs").child(i);
             PlanPoint middle = middle(stair.line());
+            PlanPoint footPlace = footPlace(stair, middle, platform);
             Derived<Double> foot = stair.footLevel()
                     .map(Length::mm)
                     .<Derived<Double>>map(Derived::known)
-                    .orElseGet(() -> foot(stair, middle, platform, ground));
+                    .orElseGet(() -> ground.levelMm(footPlace));
             runs.add(new StairRun(
                     platformIndex,
                     at,
@@ -53,6 +61,8 @@ final class StairsAndGuards {
                     stair,
                     Axis.length(stair.line()),
                     boardsTop.with(foot, (top, f) -> top.levelMm(middle) - f),
+                    foot.flatMap(
+                            f -> offGround(f, ground.levelMm(footPlace), neighbours.levels(platformIndex, footPlace))),
                     StrictMath.toDegrees(
                             StrictMath.atan2(stair.rise().mm(), stair.going().mm())),
                     goingMm(stair),
@@ -61,8 +71,8 @@ final class StairsAndGuards {
         return runs;
     }
 
-    /** The ground below the lowest nosing, away from the platform on the side that is not its own. */
-    private static Derived<Double> foot(Stair stair, PlanPoint middle, Platform platform, GroundSurface ground) {
+    /** Below the lowest nosing, away from the platform on the side that is not its own. */
+    private static PlanPoint footPlace(Stair stair, PlanPoint middle, Platform platform) {
         double length = Axis.length(stair.line());
         double nx = -(stair.line().to().yMm() - stair.line().from().yMm()) / length;
         double ny = (stair.line().to().xMm() - stair.line().from().xMm()) / length;
@@ -70,7 +80,15 @@ final class StairsAndGuards {
         PlanPoint oneSide = new PlanPoint(middle.xMm() + nx, middle.yMm() + ny);
         double outwards = outline.contains(oneSide) ? -1 : 1;
         double away = outwards * goingMm(stair);
-        return ground.levelMm(new PlanPoint(middle.xMm() + nx * away, middle.yMm() + ny * away));
+        return new PlanPoint(middle.xMm() + nx * away, middle.yMm() + ny * away);
+    }
+
+    /** From the surface that lies nearest to the foot in height, of those that are known. */
+    private static Derived<Double> offGround(double foot, Derived<Double> ground, List<Double> platforms) {
+        Optional<Double> nearest = Stream.concat(ground.optional().stream(), platforms.stream())
+                .map(z -> Math.abs(foot - z))
+                .min(Comparator.naturalOrder());
+        return nearest.<Derived<Double>>map(Derived::known).orElse(ground);
     }
 
     /** A flight of n risers has n - 1 treads between the floor below and the boards. */

@@ -37,7 +37,6 @@ final class FrameChecks {
         for (int i = 0; i < platform.beams().size(); i++) {
             beam(platform.beams().get(i), pointer.child("beams").child(i));
         }
-        postsApart();
         for (int i = 0; i < platform.posts().size(); i++) {
             postBase(platform.posts().get(i), pointer.child("posts").child(i).child("base"));
         }
@@ -162,31 +161,6 @@ final class FrameChecks {
             Pointer named = at.child("posts").child(i);
             post(beam.posts().get(i)).ifPresent(p -> postUnderBeam(p, beam, named));
         }
-    }
-
-    /** Two posts in one place would share a load that one of them carries; a post given twice is told by its id. */
-    private void postsApart() {
-        for (int i = 1; i < platform.posts().size(); i++) {
-            for (int k = 0; k < i; k++) {
-                Post one = platform.posts().get(k);
-                Post other = platform.posts().get(i);
-                double least = Math.min(halfSideMm(one), halfSideMm(other));
-                double apart = Plan.coordinate(one.at()).distance(Plan.coordinate(other.at()));
-                if (apart < least && !one.id().equals(other.id())) {
-                    faults.add(
-                            pointer.child("posts").child(i).child("at"),
-                            "The post stands " + faults.length(apart) + " from " + one.displayLabel()
-                                    + ", and so inside it",
-                            "a place at least " + faults.length(least) + " from every other post");
-                }
-            }
-        }
-    }
-
-    private double halfSideMm(Post post) {
-        return timber(post.timber())
-                .map(t -> Math.min(t.breadth().mm(), t.depth().mm()) / 2)
-                .orElse(0.0);
     }
 
     private void joint(Joint joint, Pointer at) {

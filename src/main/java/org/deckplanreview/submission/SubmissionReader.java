@@ -63,6 +63,8 @@ public final class SubmissionReader {
             new EdgeChecks(submission, i, outlines, faults).check();
             new StairChecks(submission, i, Optional.ofNullable(outlines.get(i)), faults).check();
         }
+        new PieceChecks(submission, areas, faults).check();
+        new FlightChecks(submission, areas, faults).check();
         new MeasurementChecks(submission, areas, faults).check();
         return faults.sorted();
     }

@@ -29,6 +29,21 @@ public final class Tolerances {
     /** Platforms that lie over each other are as far apart in height as one can stand between them; less is a slip of the pen. */
     static final double STACKED_MM = 1500;
 
+    /**
+     * By how much levels that leave out the fall of two platforms may be wrong: more than decks fall from one end to the
+     * other.
+     */
+    static final double FALL_MM = 150;
+
+    /** How far a flight may lap what stands beside it: the ends of treads and strings are not drawn. */
+    static final double FLIGHT_MM = 60;
+
+    /** Platforms whose boards are no farther apart in height are one floor to walk on. */
+    static final double STEP_MM = 20;
+
+    /** How far the end of a beam may reach past the face of a wall, as into a pocket. */
+    static final double INTO_WALL_MM = 150;
+
     /** The smallest area that an outline may enclose; less is a slip of the pen. */
     static final double SMALLEST_AREA_MM2 = 10_000;
 

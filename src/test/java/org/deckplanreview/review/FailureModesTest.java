@@ -31,7 +31,7 @@ class FailureModesTest {
     private static final Path MODES = Path.of("src/docs/failure-modes.yaml");
     private static final Path TABLE = Path.of("src/docs/failure-modes.md");
     private static final String TESTS = "org.deckplanreview.submission.";
-    private static final List<String> TESTS_OF_REFUSALS = List.of("MisfitsTest");
+    private static final List<String> TESTS_OF_REFUSALS = List.of("MisfitsTest", "PiecesTest");
 
     private static List<Group> groups;
     private static List<Mode> modes;

@@ -20,6 +20,7 @@ public final class Quantities {
                     Connections.quantities(),
                     LedgerConnection.quantities(),
                     Lumber.quantities(),
+                    DrawingSense.quantities(),
                     TimberAndMetal.quantities(),
                     AsBuilt.quantities())
             .flatMap(List::stream)

@@ -376,6 +376,7 @@ public final class PaperDeck {
                     stair,
                     1_000,
                     climbMm,
+                    climbMm.map(c -> 0.0),
                     35,
                     (stair.risers() - 1) * stair.going().mm(),
                     guard(stair.guard(), platform)));
