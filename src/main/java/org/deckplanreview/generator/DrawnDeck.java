@@ -64,6 +64,10 @@ final class DrawnDeck {
         for (Area drawn : areas(stock, ground, attached, width, depth)) {
             platforms.add(new DrawnPlatform(drawn, stock, ground, hand).json());
         }
+        if (platforms.get(0).has("stairs")) {
+            // What is heavy might stand on the landing at their head.
+            ((ObjectNode) deck.get("use")).remove("heavyItems");
+        }
         deck.set("protection", protection());
         return deck;
     }

@@ -79,11 +79,19 @@ final class DrawnEdges {
     private List<Flight> flights() {
         List<Flight> flights = new ArrayList<>();
         for (Side side : area.sides()) {
-            if (side.kind().equals("open") && flights.size() < MOST_STAIRS && chance.in(0.3)) {
+            boolean crosses =
+                    isInner(side) && flights.stream().map(Flight::side).anyMatch(this::isInner);
+            if (side.kind().equals("open") && !crosses && flights.size() < MOST_STAIRS && chance.in(0.3)) {
                 flight(side).ifPresent(flights::add);
             }
         }
         return flights;
+    }
+
+    /** Flights from both sides of an inner corner would cross. */
+    private boolean isInner(Side side) {
+        return area.cornerX() < area.widthMm()
+                && (side.outX() > 0 && side.x1() == area.cornerX() || side.outY() > 0 && side.y1() == area.cornerY());
     }
 
     /** From the middle of a side down to the ground, if there is room for it and its landing. */

@@ -272,7 +272,8 @@ final class DrawnFrame {
                 continue;
             }
             ArrayNode under = (ArrayNode) beams.get(i).path("posts");
-            int inwardY = i < rows.size() / 2.0 ? 1 : -1;
+            double endMm = row.widthMm() > area.cornerX() ? area.cornerY() : area.endMm();
+            int inwardY = i < rows.size() / 2.0 && row.yMm() + BRACE_MM <= endMm ? 1 : -1;
             int last = under.size() - 1;
             for (int p = 0; p <= last; p++) {
                 if (p == last || p % step == 0) {

@@ -54,6 +54,16 @@ class QuantitiesTest {
     /** Of things that a deck need not have: who leaves them out says that there are none. */
     private static final List<String> NOT_APPLICABLE_IF_LEFT_OUT = List.of(
             "headroom",
+            "depth over breadth",
+            "largest stated resistance",
+            "hanger resistance over joist section",
+            "ledger fixing resistance over its bearing",
+            "tensile strength of fasteners",
+            "lever arm over depth of frame",
+            "foot of brace above ground",
+            "foot of stair off the ground",
+            "least load of spa baths",
+            "least load of planters",
             "difference of measured diagonals",
             "deviation of measured diagonals",
             "reach over ledger length");
