@@ -46,6 +46,13 @@ public record BeamLine(
         return off < ROUNDING_MM ? 0 : off;
     }
 
+    /** Whether a stretch of a joist lies to the left of the beam, seen from where the beam's line begins. */
+    public boolean isLeft(JoistLine joist, Span stretch) {
+        Axis axis = Axis.of(line);
+        double middle = (stretch.fromMm() + stretch.toMm()) / 2;
+        return axis.across(Axis.pointAt(joist.line(), middle / joist.lengthMm())) > axis.across(line.from());
+    }
+
     @Override
     public SubjectKind kind() {
         return SubjectKind.BEAMS;

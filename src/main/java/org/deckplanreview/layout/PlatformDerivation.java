@@ -106,8 +106,10 @@ final class PlatformDerivation {
         Timber timber = submission.timber(field.timber());
         Axis axis = Axis.of(field.direction());
         List<Coordinate> corners = outline.along(axis);
+        double breadth = timber.breadth().mm();
+        List<Carrier> carriers = carriers(axis);
         List<JoistPiece> pieces =
-                JoistPieces.cut(corners, timber.breadth().mm(), field.spacing().mm());
+                HungJoists.cut(JoistPieces.cut(corners, breadth, field.spacing().mm()), breadth, carriers);
         if (pieces.isEmpty()) {
             return Optional.empty();
         }
@@ -116,13 +118,11 @@ final class PlatformDerivation {
         for (int i = 0; i < items.size(); i++) {
             areas.divideHeavyItem(i, new Outline(items.get(i).outline()).along(axis), corners);
         }
-        List<Supports.Carrier> carriers = carriers();
         List<JoistLine> lines = new ArrayList<>();
         List<List<Supports.Crossing>> crossings = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             JoistPiece piece = pieces.get(i);
-            List<Supports.Crossing> met =
-                    Supports.ofJoist(piece, axis, timber.breadth().mm(), carriers);
+            List<Supports.Crossing> met = Supports.ofJoist(piece, breadth, carriers);
             List<MemberSupport> supports =
                     met.stream().map(Supports.Crossing::support).toList();
             PlanLine line =
@@ -147,10 +147,11 @@ final class PlatformDerivation {
         return Optional.of(new Joists(axis, lines, crossings, areas.beyondLastJoistMm()));
     }
 
-    private List<Supports.Carrier> carriers() {
-        List<Supports.Carrier> carriers = new ArrayList<>();
+    private List<Carrier> carriers(Axis axis) {
+        List<Carrier> carriers = new ArrayList<>();
         platform.ledger()
-                .ifPresent(l -> carriers.add(new Supports.Carrier(
+                .flatMap(l -> Carrier.of(
+                        axis,
                         MemberSupport.Kind.LEDGER,
                         l.wall(),
                         pointer.child("ledger"),
@@ -161,18 +162,21 @@ final class PlatformDerivation {
                         l.bearingLength()
                                 .map(Length::mm)
                                 .map(OptionalDouble::of)
-                                .orElse(OptionalDouble.empty()))));
+                                .orElse(OptionalDouble.empty())))
+                .ifPresent(carriers::add);
         for (int i = 0; i < platform.beams().size(); i++) {
             Beam beam = platform.beams().get(i);
-            carriers.add(new Supports.Carrier(
-                    MemberSupport.Kind.BEAM,
-                    beam.id(),
-                    beamPointer(i),
-                    beam.displayLabel(),
-                    beam.line(),
-                    submission.timber(beam.timber()).breadth().mm() * beam.plies(),
-                    beam.joists(),
-                    OptionalDouble.empty()));
+            Carrier.of(
+                            axis,
+                            MemberSupport.Kind.BEAM,
+                            beam.id(),
+                            beamPointer(i),
+                            beam.displayLabel(),
+                            beam.line(),
+                            submission.timber(beam.timber()).breadth().mm() * beam.plies(),
+                            beam.joists(),
+                            OptionalDouble.empty())
+                    .ifPresent(carriers::add);
         }
         return carriers;
     }

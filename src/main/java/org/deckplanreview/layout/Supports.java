@@ -9,72 +9,46 @@ import java.util.function.ToDoubleFunction;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.JoistSeating;
-import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Submission;
-import org.deckplanreview.submission.Tolerances;
 
 /** Where members meet what carries them, and the spans that follow. */
 final class Supports {
 
-    /** A joist that ends this close to what carries it, or within half its breadth, is drawn to reach it. */
-    private static final double REACH_MM = Tolerances.LEDGER_MM;
     /** Supports closer together than this are one; a cantilever shorter than this is none. */
     private static final double SAME_MM = 1;
 
-    private static final double ROUNDING_MM = 1e-6;
-    private static final double PARALLEL_SINE = 1e-6;
+    /** What rounding makes of two faces that touch. */
+    static final double ROUNDING_MM = 1e-7;
 
     private Supports() {}
-
-    /** A beam or ledger as joists see it. */
-    record Carrier(
-            MemberSupport.Kind kind,
-            String id,
-            Pointer pointer,
-            String label,
-            PlanLine line,
-            double breadthMm,
-            JoistSeating seating,
-            OptionalDouble bearingLengthMm) {}
 
     /** A joist's support and how far along its carrier it lies. */
     record Crossing(MemberSupport support, double alongCarrierMm) {}
 
-    static List<Crossing> ofJoist(JoistPiece joist, Axis axis, double joistBreadthMm, List<Carrier> carriers) {
-        List<Crossing> crossings = new ArrayList<>();
+    /** A joist rests only on what it overlaps, and hangs only on a face that it reaches with its whole breadth. */
+    static List<Crossing> ofJoist(JoistPiece joist, double joistBreadthMm, List<Carrier> carriers) {
+        record Met(Crossing crossing, double breadthMm) {}
+        List<Met> met = new ArrayList<>();
         for (Carrier carrier : carriers) {
-            crossing(joist, axis, joistBreadthMm, carrier).ifPresent(crossings::add);
+            if (carrier.takes(joist.across(), joistBreadthMm)) {
+                crossing(joist, carrier)
+                        .ifPresent(c -> met.add(new Met(c, carrier.breadthMet(joist.across(), joistBreadthMm))));
+            }
         }
-        return apart(crossings, c -> c.support().atMm());
+        met.sort(Comparator.comparingDouble((Met m) -> -m.breadthMm()));
+        return apart(met.stream().map(Met::crossing).toList(), c -> c.support().atMm());
     }
 
-    private static Optional<Crossing> crossing(JoistPiece joist, Axis axis, double joistBreadthMm, Carrier carrier) {
-        double sine = axis.sineTo(Axis.of(carrier.line()));
-        if (!(sine > PARALLEL_SINE)) {
+    private static Optional<Crossing> crossing(JoistPiece joist, Carrier carrier) {
+        Carrier.Stretch body = carrier.body(joist.across(), joist.middle());
+        double overlap = body.overlap(joist.from(), joist.to());
+        if (carrier.hangs() ? !touches(joist, body) : !(overlap > ROUNDING_MM)) {
             return Optional.empty();
         }
-        double length = Axis.length(carrier.line());
-        double fromAcross = axis.across(carrier.line().from());
-        double toAcross = axis.across(carrier.line().to());
-        double alongCarrier = (joist.across() - fromAcross) / (toAcross - fromAcross) * length;
-        // A joist whose centre line just misses the carrier's end still lies on it with part of its breadth.
-        double slack = joistBreadthMm / 2 / sine + ROUNDING_MM;
-        double fromAlong = axis.along(carrier.line().from());
-        double toAlong = axis.along(carrier.line().to());
-        double along = fromAlong + alongCarrier / length * (toAlong - fromAlong);
-        double halfBreadth = carrier.breadthMm() / 2 / sine;
-        double reach = Math.max(REACH_MM / sine, halfBreadth) + ROUNDING_MM;
-        if (alongCarrier < -slack
-                || alongCarrier > length + slack
-                || along < joist.from() - reach
-                || along > joist.to() + reach) {
-            return Optional.empty();
-        }
-        OptionalDouble contact = carrier.kind() == MemberSupport.Kind.BEAM && carrier.seating() == JoistSeating.ON_TOP
-                ? contact(along - joist.from(), halfBreadth, joist.lengthMm())
-                : carrier.bearingLengthMm();
+        double along = carrier.line().alongAt(joist.across());
+        double place = carrier.line().placeMm(joist.across());
         return Optional.of(new Crossing(
                 new MemberSupport(
                         joist.nearest(along),
@@ -82,12 +56,28 @@ final class Supports {
                         carrier.id(),
                         carrier.pointer(),
                         carrier.label(),
-                        contact,
+                        contact(carrier, overlap),
                         carrier.seating()),
-                Math.max(0, Math.min(length, alongCarrier))));
+                Math.max(0, Math.min(carrier.line().lengthMm(), place))));
     }
 
-    /** The length of a member over its support, which its end may cut short; unknown where the drawing shows none. */
+    private static boolean touches(JoistPiece joist, Carrier.Stretch body) {
+        return Math.abs(joist.to() - body.from()) <= ROUNDING_MM || Math.abs(joist.from() - body.to()) <= ROUNDING_MM;
+    }
+
+    /** The length of a joist over what carries it: as drawn; on a ledger as stated, but not more than is drawn. */
+    private static OptionalDouble contact(Carrier carrier, double overlapMm) {
+        if (carrier.hangs()) {
+            return carrier.bearingLengthMm();
+        }
+        if (carrier.isLedger()) {
+            OptionalDouble stated = carrier.bearingLengthMm();
+            return stated.isPresent() ? OptionalDouble.of(Math.min(stated.getAsDouble(), overlapMm)) : stated;
+        }
+        return OptionalDouble.of(overlapMm);
+    }
+
+    /** The length of a member over its support, which its end may cut short; empty where it does not reach it. */
     private static OptionalDouble contact(double centre, double half, double memberLength) {
         double contact = Math.min(memberLength, centre + half) - Math.max(0, centre - half);
         return contact > ROUNDING_MM ? OptionalDouble.of(contact) : OptionalDouble.empty();

@@ -16,7 +16,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /**
  * The outline divided between joists. It is cut square to the joists at every corner and at every joist's end; in
  * each slab the border between two joists that are there lies midway between them. Where no joist is there, the area is
- * carried at the nearest place of a joist.
+ * carried at the nearest place of a joist. A joist that hangs on a face carries the deck on to the middle of a beam, or to
+ * the outline, at its end.
  */
 final class TributaryAreas {
 
@@ -44,7 +45,7 @@ final class TributaryAreas {
     static TributaryAreas divide(List<Coordinate> outline, List<JoistPiece> joists) {
         TributaryAreas areas = new TributaryAreas(joists);
         List<Double> ends = new ArrayList<>();
-        joists.forEach(j -> ends.addAll(List.of(j.from(), j.to())));
+        joists.forEach(j -> ends.addAll(List.of(j.from(), j.to(), j.carriesFrom(), j.carriesTo())));
         List<Slab> slabs = Slab.cut(Slab.Side.ofRing(outline), ends);
         for (Slab slab : slabs) {
             for (Slab.Stretch stretch : slab.stretches()) {
@@ -131,7 +132,7 @@ final class TributaryAreas {
         List<Integer> present = new ArrayList<>();
         for (int i = 0; i < joists.size(); i++) {
             JoistPiece j = joists.get(i);
-            if (j.passes(slab.middle())
+            if (j.carries(slab.middle())
                     && j.across() >= stretch.lowMiddle() - ON_LINE_MM
                     && j.across() <= stretch.highMiddle() + ON_LINE_MM) {
                 present.add(i);
@@ -159,13 +160,18 @@ final class TributaryAreas {
             double widthTo = overlap(stretch.lowTo(), stretch.highTo(), low, high);
             double area = (widthFrom + widthTo) / 2 * (slab.to() - slab.from());
             if (area > 0) {
-                JoistPiece joist = joists.get(present.get(i));
-                add(
-                        present.get(i),
-                        new AreaStrip(
-                                joist.nearest(slab.from()), joist.nearest(slab.to()), widthFrom, widthTo, area, item));
+                add(present.get(i), strip(joists.get(present.get(i)), slab, widthFrom, widthTo, area, item));
             }
         }
+    }
+
+    /** Beyond a joist's end, over what it hangs on, its area is carried at its end. */
+    private static AreaStrip strip(
+            JoistPiece joist, Slab slab, double widthFrom, double widthTo, double area, Optional<Integer> item) {
+        double from = joist.nearest(slab.from());
+        return joist.passes(slab.middle())
+                ? new AreaStrip(from, joist.nearest(slab.to()), widthFrom, widthTo, area, item)
+                : new AreaStrip(from, from, 0, 0, area, item);
     }
 
     private static double overlap(double fromA, double toA, double fromB, double toB) {
@@ -192,7 +198,7 @@ final class TributaryAreas {
     }
 
     private static double distance(JoistPiece joist, double along, double across) {
-        double beyond = outside(along, joist.from(), joist.to());
+        double beyond = outside(along, joist.carriesFrom(), joist.carriesTo());
         double beside = across - joist.across();
         return Math.sqrt(beyond * beyond + beside * beside);
     }

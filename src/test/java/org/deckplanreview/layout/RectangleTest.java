@@ -70,13 +70,15 @@ class RectangleTest {
     }
 
     @Test
-    void a_joist_spans_from_the_ledger_to_the_beam_and_cantilevers_beyond() {
+    void a_joist_spans_from_the_ledgers_face_to_the_beam_and_cantilevers_beyond() {
+        // The ledger of 47 lies on the wall's face at y = 0.
         assertThat(joists).allSatisfy(j -> {
-            assertThat(j.lengthMm()).isCloseTo(3000, within(EXACT));
+            assertThat(j.line().from().yMm()).isCloseTo(47, within(EXACT));
+            assertThat(j.lengthMm()).isCloseTo(2953, within(EXACT));
             assertThat(j.spans())
                     .containsExactly(
-                            new Span(Span.Kind.BETWEEN_SUPPORTS, 0, 2400),
-                            new Span(Span.Kind.CANTILEVER_AT_END, 2400, 3000));
+                            new Span(Span.Kind.BETWEEN_SUPPORTS, 0, 2353),
+                            new Span(Span.Kind.CANTILEVER_AT_END, 2353, 2953));
         });
     }
 
@@ -104,30 +106,46 @@ class RectangleTest {
     }
 
     @Test
-    void a_joist_that_merely_reaches_the_beam_is_carried_there_with_unknown_contact() {
-        assertThat(contactWithBeamAt(3060)).isEmpty();
-        JoistLine joist = deckWithBeamAt(3060).platform().joists().get(0);
-        assertThat(joist.supports())
-                .singleElement()
-                .extracting(MemberSupport::atMm)
-                .isEqualTo(3000.0);
-        assertThat(deckWithBeamAt(3061).platform().joists().get(0).supports()).isEmpty();
-        assertThat(deckWithBeamAt(3061).platform().joists().get(0).spans()).isEmpty();
+    void a_joist_is_carried_by_a_beam_only_where_it_overlaps_it() {
+        // The beam of 94 begins 47 before its line, so that the joists' ends at 3000 touch it where the line is at
+        // 3047.
+        assertThat(supportsWithBeamAt(3047 - 40)).isEqualTo(1);
+        assertThat(supportsWithBeamAt(3047 - 1)).isEqualTo(1);
+        assertThat(supportsWithBeamAt(3047 - 1e-6)).isEqualTo(1);
+        assertThat(supportsWithBeamAt(3047)).isZero();
+        assertThat(supportsWithBeamAt(3047 + 1e-6)).isZero();
+        assertThat(supportsWithBeamAt(3047 + 1)).isZero();
+        assertThat(supportsWithBeamAt(3047 + 40)).isZero();
+        assertThat(deckWithBeamAt(3047).platform().joists().get(0).spans()).isEmpty();
+    }
+
+    private static int supportsWithBeamAt(double y) {
+        return deckWithBeamAt(y).platform().joists().get(0).supports().size();
     }
 
     @Test
-    void a_joist_reaches_a_ledger_as_far_off_as_a_submission_may_draw_it() {
-        // Tolerances.LEDGER_MM, square to the ledger: joists that cross it at 45 degrees end up to 60 x sqrt 2 short of
-        // it.
-        assertThat(onLedgerAt(3060, 0)).allMatch(j -> j.supports().size() == 1);
-        assertThat(onLedgerAt(3061, 0)).allMatch(j -> j.supports().isEmpty());
-        assertThat(onLedgerAt(3060, 1)).anyMatch(j -> j.supports().size() == 1);
-        assertThat(onLedgerAt(3061, 1)).allMatch(j -> j.supports().isEmpty());
+    void a_joist_hangs_on_a_ledger_only_where_it_reaches_its_face() {
+        // The ledger's back lies at its line, its face 47 towards the joists; these end at y = 3000.
+        assertThat(hungOnLedgerAt(3000)).allMatch(j -> j.supports().size() == 1 && near(j.lengthMm(), 2953));
+        assertThat(hungOnLedgerAt(3046)).allMatch(j -> j.supports().size() == 1 && near(j.lengthMm(), 2999));
+        assertThat(hungOnLedgerAt(3047)).allMatch(j -> j.supports().size() == 1 && near(j.lengthMm(), 3000));
+        assertThat(hungOnLedgerAt(3047 + 1e-6)).allMatch(j -> j.supports().isEmpty());
+        assertThat(hungOnLedgerAt(3048)).allMatch(j -> j.supports().isEmpty());
+        assertThat(hungOnLedgerAt(3060)).allMatch(j -> j.supports().isEmpty());
     }
 
-    private static List<JoistLine> onLedgerAt(double y, double dx) {
+    @Test
+    void a_joist_that_is_drawn_past_the_back_of_its_ledger_ends_at_its_face() {
+        assertThat(hungOnLedgerAt(2941)).allMatch(j -> j.supports().size() == 1 && near(j.lengthMm(), 2894));
+    }
+
+    private static boolean near(double actual, double expected) {
+        return Math.abs(actual - expected) < EXACT;
+    }
+
+    private static List<JoistLine> hungOnLedgerAt(double y) {
         return Decks.rectangle(4800, 3000)
-                .joists(dx, 1, 400)
+                .joists(0, 1, 400)
                 .ledger(line(-1000, y, 6000, y), Optional.of(45.0))
                 .platform()
                 .joists();
@@ -156,31 +174,85 @@ class RectangleTest {
                 .isCloseTo(1000 + 2376.5 / StrictMath.tan(StrictMath.toRadians(30)), within(1e-6));
     }
 
-    @Test
-    void joists_in_hangers_have_no_known_contact_on_the_beam() {
-        JoistLine joist = Decks.rectangle(4800, 3000)
+    private static List<JoistLine> hungOnBeamAt(double y, double fromX, double toX) {
+        return Decks.rectangle(4800, 3000)
                 .joists(0, 1, 400)
-                .beam("b", 2, line(0, 2400, 4800, 2400), BeamSeating.ON_POST, JoistSeating.HANGERS)
+                .beam("b", 2, line(fromX, y, toX, y), BeamSeating.ON_POST, JoistSeating.HANGERS)
                 .platform()
-                .joists()
-                .get(0);
-        assertThat(joist.supports()).singleElement().satisfies(s -> {
-            assertThat(s.contactLengthMm()).isEmpty();
-            assertThat(s.seating()).isEqualTo(JoistSeating.HANGERS);
-        });
-        assertThat(joist.spans()).allMatch(Span::isCantilever).hasSize(2);
+                .joists();
     }
 
     @Test
-    void a_beam_that_stops_short_of_a_joist_does_not_carry_it() {
-        // The joists at x = 23.5 and 376.5: a beam from x = 400 touches the second with its last 23.5 at most.
-        List<JoistLine> with = Decks.rectangle(4800, 3000)
+    void joists_in_hangers_are_pieces_on_each_side_of_their_beam() {
+        // A beam of 94 with its middle at 1800: 1753 before it, 3000 - 1847 = 1153 behind it.
+        List<JoistLine> pieces = hungOnBeamAt(1800, 0, 4800);
+        assertThat(pieces).hasSize(26);
+        assertThat(pieces.get(0).lengthMm()).isCloseTo(1753, within(EXACT));
+        assertThat(pieces.get(1).lengthMm()).isCloseTo(1153, within(EXACT));
+        assertThat(pieces.get(0).line().from().xMm())
+                .isEqualTo(pieces.get(1).line().from().xMm());
+        assertThat(pieces.get(0).supports()).singleElement().satisfies(s -> {
+            assertThat(s.atMm()).isCloseTo(1753, within(EXACT));
+            assertThat(s.contactLengthMm()).isEmpty();
+            assertThat(s.seating()).isEqualTo(JoistSeating.HANGERS);
+        });
+        assertThat(pieces.get(1).supports())
+                .singleElement()
+                .satisfies(s -> assertThat(s.atMm()).isZero());
+        assertThat(pieces.stream().map(JoistLine::number)).doesNotHaveDuplicates();
+        assertThat(pieces.stream()
+                        .flatMap(j -> j.strips().stream())
+                        .mapToDouble(AreaStrip::areaMm2)
+                        .sum())
+                .isCloseTo(4800.0 * 3000, within(1e-3));
+    }
+
+    @Test
+    void a_hung_joist_carries_the_deck_to_the_middle_of_its_beam() {
+        JoistLine second = hungOnBeamAt(1800, 0, 4800).get(2);
+        assertThat(second.strips().stream().mapToDouble(AreaStrip::areaMm2).sum())
+                .isCloseTo(400.0 * 1800, within(1e-3));
+    }
+
+    @Test
+    void a_beam_names_the_hung_joists_of_both_its_sides() {
+        PlatformLayout p = Decks.rectangle(4800, 3000)
                 .joists(0, 1, 400)
-                .beam("b", 1, line(400, 2400, 4800, 2400))
+                .beam("b", 2, line(0, 1800, 4800, 1800), BeamSeating.ON_POST, JoistSeating.HANGERS)
+                .platform();
+        assertThat(p.beams().get(0).joists()).hasSize(26);
+    }
+
+    @Test
+    void what_overhangs_a_beam_by_less_than_a_joists_breadth_is_no_joist() {
+        // Behind the beam's face at 2953 + 0.5 there are 46.5 left, at 2952.5 + 0.5 there are 47.
+        assertThat(hungOnBeamAt(2906.5, 0, 4800)).hasSize(13);
+        assertThat(hungOnBeamAt(2906, 0, 4800)).hasSize(26);
+        assertThat(hungOnBeamAt(2906.5, 0, 4800).stream()
+                        .flatMap(j -> j.strips().stream())
+                        .mapToDouble(AreaStrip::areaMm2)
+                        .sum())
+                .isCloseTo(4800.0 * 3000, within(1e-3));
+    }
+
+    @Test
+    void a_beam_carries_a_joist_as_far_as_it_lies_under_it() {
+        // The joists at x = 23.5 and 376.5, the second from 353 to 400.
+        assertThat(carriedFrom(400 - 1e-6)).containsExactly(1, 0);
+        assertThat(carriedFrom(400)).containsExactly(0, 0);
+        assertThat(carriedFrom(353)).containsExactly(1, 0);
+    }
+
+    private static List<Integer> carriedFrom(double x) {
+        return Decks.rectangle(4800, 3000)
+                .joists(0, 1, 400)
+                .beam("b", 1, line(x, 2400, 4800, 2400))
                 .platform()
-                .joists();
-        assertThat(with.get(11).supports()).hasSize(1);
-        assertThat(with.get(12).supports()).isEmpty();
+                .joists()
+                .subList(11, 13)
+                .stream()
+                .map(j -> j.supports().size())
+                .toList();
     }
 
     @Test
@@ -221,10 +293,12 @@ class RectangleTest {
     private List<Double> widths() {
         return joists.stream()
                 .map(j -> {
-                    assertThat(j.strips()).hasSize(1);
-                    AreaStrip s = j.strips().get(0);
+                    // Over the ledger, and along the joist.
+                    assertThat(j.strips()).hasSize(2);
+                    AreaStrip s = j.strips().get(1);
                     assertThat(s.widthFromMm()).isEqualTo(s.widthToMm());
-                    assertThat(s.toMm() - s.fromMm()).isCloseTo(3000, within(EXACT));
+                    assertThat(s.toMm() - s.fromMm()).isCloseTo(2953, within(EXACT));
+                    assertThat(j.strips().get(0).areaMm2()).isCloseTo(47 * s.widthFromMm(), within(1e-6));
                     return s.widthFromMm();
                 })
                 .toList();

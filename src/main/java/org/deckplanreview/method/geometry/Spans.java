@@ -67,7 +67,7 @@ final class Spans {
                         JoistLine.class,
                         JOISTS,
                         "The largest span of the joist between the middle lines of its supports, or from its end where it hangs"
-                                + " on a ledger; overhangs left out.",
+                                + " on a beam or ledger; overhangs left out.",
                         (joist, context) -> largestSpan(
                                 joist,
                                 "largest span of the joist between its supports",
@@ -120,11 +120,7 @@ final class Spans {
                         BeamLine.class,
                         BEAMS,
                         "Whether joists span to the beam from both of its sides, other than by an overhang.",
-                        (beam, context) -> ofCarried(
-                                beam,
-                                context,
-                                Comparator.comparingInt(Carried::sides),
-                                carried -> Observations.flag(carried.sides() > 1, ""))),
+                        Spans::fromBothSides),
                 word(
                         "beam seating",
                         BeamSeating.values(),
@@ -241,8 +237,8 @@ final class Spans {
         return ((Measure) ((Observation.Found) found).value()).value();
     }
 
-    /** A joist on a beam or ledger: its larger span beside it, its overhang beyond it, and from how many sides it spans. */
-    private record Carried(JoistLine joist, double spanMm, double overhangMm, int sides) {
+    /** A joist on a beam or ledger: its spans beside it, and its overhang beyond it. */
+    private record Carried(JoistLine joist, List<Span> spans, double overhangMm) {
 
         static Optional<Carried> of(JoistLine joist, MemberSupport support) {
             List<Span> beside = joist.beside(support);
@@ -251,9 +247,12 @@ final class Spans {
                     ? Optional.empty()
                     : Optional.of(new Carried(
                             joist,
-                            longest(between),
-                            longest(beside.stream().filter(Span::isCantilever).toList()),
-                            between.size()));
+                            between,
+                            longest(beside.stream().filter(Span::isCantilever).toList())));
+        }
+
+        double spanMm() {
+            return longest(spans);
         }
 
         private static double longest(List<Span> spans) {
@@ -261,7 +260,7 @@ final class Spans {
         }
 
         double ratio() {
-            return overhangMm / spanMm;
+            return overhangMm / spanMm();
         }
     }
 
@@ -279,29 +278,50 @@ final class Spans {
                 carried.overhangMm(), carried.spanMm(), "by " + carried.joist().label());
     }
 
+    private static Observation fromBothSides(BeamLine beam, ReviewContext context) {
+        List<Carried> all = carried(beam, context);
+        return all.isEmpty()
+                ? carriesNone(beam, context)
+                : Observations.flag(spansOn(beam, all, true) && spansOn(beam, all, false), "");
+    }
+
+    private static boolean spansOn(BeamLine beam, List<Carried> joists, boolean left) {
+        return joists.stream().anyMatch(c -> c.spans().stream().anyMatch(s -> beam.isLeft(c.joist(), s) == left));
+    }
+
     /** The largest joist in an order, the first of those alike. */
     private static Observation ofCarried(
             Subject carrier,
             ReviewContext context,
             Comparator<Carried> order,
             Function<Carried, Observation> observing) {
-        PlatformLayout platform = context.layout().platformOf(carrier);
-        if (platform.joists().isEmpty()) {
-            return Observations.missing(
-                    platform.pointer().child("joists"), "the joists: their timber, direction and spacing");
-        }
         Optional<Carried> largest = Optional.empty();
-        for (JoistBearing bearing : bearings(carrier)) {
-            JoistLine joist = platform.joists().get(bearing.joist());
-            Optional<Carried> next = Carried.of(joist, joist.supports().get(bearing.joistSupport()));
-            if (largest.isEmpty() || next.isPresent() && order.compare(next.get(), largest.get()) > 0) {
-                largest = next;
+        for (Carried next : carried(carrier, context)) {
+            if (largest.isEmpty() || order.compare(next, largest.get()) > 0) {
+                largest = Optional.of(next);
             }
         }
-        return largest.map(observing)
-                .orElseGet(() -> Observations.missing(
+        return largest.map(observing).orElseGet(() -> carriesNone(carrier, context));
+    }
+
+    private static List<Carried> carried(Subject carrier, ReviewContext context) {
+        List<JoistLine> joists = context.layout().platformOf(carrier).joists();
+        return bearings(carrier).stream()
+                .flatMap(bearing -> {
+                    JoistLine joist = joists.get(bearing.joist());
+                    return Carried.of(joist, joist.supports().get(bearing.joistSupport())).stream();
+                })
+                .toList();
+    }
+
+    private static Observation carriesNone(Subject carrier, ReviewContext context) {
+        PlatformLayout platform = context.layout().platformOf(carrier);
+        return platform.joists().isEmpty()
+                ? Observations.missing(
+                        platform.pointer().child("joists"), "the joists: their timber, direction and spacing")
+                : Observations.missing(
                         carrier.pointer().child("line"),
-                        "a line of " + carrier.label() + " on which joists end that rest on another support too"));
+                        "a line of " + carrier.label() + " on which joists end that rest on another support too");
     }
 
     private static List<JoistBearing> bearings(Subject carrier) {

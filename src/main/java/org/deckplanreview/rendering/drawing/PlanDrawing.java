@@ -145,7 +145,7 @@ final class PlanDrawing {
     private void platform(PlatformLayout p) {
         PlanArea area = new PlanArea(p.platform().outline());
         joists(p);
-        p.ledger().ifPresent(this::ledger);
+        p.ledger().ifPresent(l -> ledger(l, p));
         p.beams().forEach(b -> beam(b, p.platform()));
         p.braces().forEach(b -> brace(b, p));
         p.footings().forEach(f -> footing(f, p));
@@ -188,13 +188,13 @@ final class PlanDrawing {
         return DoubleStream.of(fractions).mapToObj(f -> onLine(line, f)).toList();
     }
 
-    private void ledger(LedgerLine l) {
+    private void ledger(LedgerLine l, PlatformLayout p) {
         marked.part(
                 l,
                 "ledger",
                 Pen.NARROW,
                 Colour.TIMBER,
-                view.strip(l.line(), l.timber().breadth().mm()));
+                view.strip(l.middle(p), l.timber().breadth().mm()));
         marked.note(
                 callouts.on(l),
                 List.of("ledger " + key.section(l.timber())),

@@ -458,7 +458,7 @@ final class SectionDrawing {
     }
 
     private void ledger(LedgerLine l) {
-        cut.meets(l.line()).ifPresent(s -> {
+        cut.meets(l.middle(platform)).ifPresent(s -> {
             Optional<Double> joistsTop = levels.joistsTopMm(cut.point(s)).optional();
             double below = platform.platform()
                     .ledger()
@@ -492,10 +492,14 @@ final class SectionDrawing {
         SortedSet<Integer> numbers = new TreeSet<>();
         platform.joists().forEach(j -> numbers.addAll(callouts.on(j)));
         if (!along.isEmpty()) {
-            JoistLine j = along.get(0);
+            double nearest = off(along.get(0).line().from());
+            List<JoistLine> inLine = along.stream()
+                    .filter(j -> off(j.line().from()) - nearest < ON_EDGE_MM)
+                    .toList();
+            inLine.forEach(this::joistAlong);
+            JoistLine j = longest(inLine);
             double a = along(j.line().from());
             double e = along(j.line().to());
-            joist(j, Math.min(a, e), Math.max(a, e), Pen.WIDE);
             note(
                     numbers,
                     "joists",
@@ -530,6 +534,18 @@ final class SectionDrawing {
                                     x, joistTop(x) - met.get(0).timber().depth().mm() / 2))
                             .toArray(Vec[]::new));
         }
+    }
+
+    private void joistAlong(JoistLine j) {
+        double a = along(j.line().from());
+        double e = along(j.line().to());
+        joist(j, Math.min(a, e), Math.max(a, e), Pen.WIDE);
+    }
+
+    private static JoistLine longest(List<JoistLine> joists) {
+        return joists.stream()
+                .max(Comparator.comparingDouble(JoistLine::lengthMm))
+                .orElseThrow();
     }
 
     private double along(PlanPoint p) {

@@ -42,7 +42,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Quantities that follow from the layout of a whole deck, by hand on {@link SampleDeck}: 4800 mm by 3600 mm, joists from
- * the ledger at y = 3600 over a beam of 2 x 47 mm at y = 600 to y = 0, posts of 100 mm at x = 300, 2400 and 4500.
+ * the face of a ledger of 47 mm at y = 3600 over a beam of 2 x 47 mm at y = 600 to y = 0, posts of 100 mm at x = 300, 2400 and 4500.
  */
 class FrameQuantitiesTest {
 
@@ -72,13 +72,13 @@ class FrameQuantitiesTest {
                 example("joist spacing", SubjectKind.JOISTS, number(400, MILLIMETRE)),
                 example("joist spacing", SubjectKind.BOARDS, number(400, MILLIMETRE), JOISTS, JOISTS),
                 example("angle of boards to joists", SubjectKind.BOARDS, number(90, DEGREE), JOISTS, JOISTS),
-                // 3600 - 600
-                example("joist span", SubjectKind.JOISTS, number(3000, MILLIMETRE), LEDGER, BEAMS),
+                // 3600 - 47 - 600
+                example("joist span", SubjectKind.JOISTS, number(2953, MILLIMETRE), LEDGER, BEAMS),
                 example("joist overhang", SubjectKind.JOISTS, number(600, MILLIMETRE)),
                 // 2400 - 300
                 example("beam span", SubjectKind.BEAMS, number(2100, MILLIMETRE), BEAM + "/posts", BEAM + "/posts"),
-                // 600 / 3000
-                example("overhang over adjacent span", SubjectKind.JOISTS, number(0.2, RATIO), LEDGER, BEAMS),
+                // 600 / 2953, to a thousand-millionth
+                example("overhang over adjacent span", SubjectKind.JOISTS, number(0.203183204, RATIO), LEDGER, BEAMS),
                 // 300 / 2100, to a thousand-millionth
                 example(
                         "overhang over adjacent span",
@@ -86,10 +86,15 @@ class FrameQuantitiesTest {
                         number(0.142857143, RATIO),
                         BEAM + "/posts",
                         BEAM + "/posts"),
-                example("joist span carried", SubjectKind.BEAMS, number(3000, MILLIMETRE), JOISTS, JOISTS),
-                example("joist span carried", SubjectKind.BEAMS, number(3000, MILLIMETRE), LEDGER, BEAM + "/line"),
-                example("joist span carried", SubjectKind.LEDGERS, number(3000, MILLIMETRE), JOISTS, JOISTS),
-                example("joist overhang over span carried", SubjectKind.BEAMS, number(0.2, RATIO), JOISTS, JOISTS),
+                example("joist span carried", SubjectKind.BEAMS, number(2953, MILLIMETRE), JOISTS, JOISTS),
+                example("joist span carried", SubjectKind.BEAMS, number(2953, MILLIMETRE), LEDGER, BEAM + "/line"),
+                example("joist span carried", SubjectKind.LEDGERS, number(2953, MILLIMETRE), JOISTS, JOISTS),
+                example(
+                        "joist overhang over span carried",
+                        SubjectKind.BEAMS,
+                        number(0.203183204, RATIO),
+                        JOISTS,
+                        JOISTS),
                 example("joists from both sides", SubjectKind.BEAMS, no(), JOISTS, JOISTS),
                 example("beam seating", SubjectKind.BEAMS, word("on-post")),
                 example("least bearing length", SubjectKind.JOISTS, number(94, MILLIMETRE)),
@@ -135,9 +140,9 @@ class FrameQuantitiesTest {
                         number(419.5, MILLIMETRE),
                         FOOTING + "/topAboveGround",
                         FOOTING + "/topAboveGround"),
-                // 4800 x 2100 less the middle post's 2100 x 2100, halved: 1350 x 2100
-                example("tributary area", SubjectKind.POSTS, number(2.835, SQUARE_METRE_), JOISTS, JOISTS),
-                example("tributary area", SubjectKind.FOOTINGS, number(2.835, SQUARE_METRE_), JOISTS, JOISTS),
+                // A strip of 600 + 2953 / 2; 4800 of it less the middle post's 2100, halved: 1350 x 2076.5
+                example("tributary area", SubjectKind.POSTS, number(2.803275, SQUARE_METRE_), JOISTS, JOISTS),
+                example("tributary area", SubjectKind.FOOTINGS, number(2.803275, SQUARE_METRE_), JOISTS, JOISTS),
                 example("footing shape", SubjectKind.FOOTINGS, word("rectangular")),
                 example("footing side", SubjectKind.FOOTINGS, number(500, MILLIMETRE)),
                 having(
@@ -192,8 +197,8 @@ class FrameQuantitiesTest {
                 // 2400 - 300
                 example("beam span at post", SubjectKind.POSTS, number(2100, MILLIMETRE), BEAM + "/posts", BEAMS),
                 example("beam span at post", SubjectKind.FOOTINGS, number(2100, MILLIMETRE), BEAM + "/posts", BEAMS),
-                example("joist span at post", SubjectKind.POSTS, number(3000, MILLIMETRE), JOISTS, JOISTS),
-                example("joist span at post", SubjectKind.FOOTINGS, number(3000, MILLIMETRE), JOISTS, JOISTS),
+                example("joist span at post", SubjectKind.POSTS, number(2953, MILLIMETRE), JOISTS, JOISTS),
+                example("joist span at post", SubjectKind.FOOTINGS, number(2953, MILLIMETRE), JOISTS, JOISTS),
                 example("plies carried", SubjectKind.POSTS, number(2, RATIO), BEAM + "/posts", BEAMS),
                 // 4800 / 400 + 1
                 example("joists under boards", SubjectKind.BOARDS, number(13, RATIO), JOISTS, JOISTS),
@@ -294,18 +299,18 @@ class FrameQuantitiesTest {
                                 .containsExactly(e.asksFor()));
     }
 
-    /** A second beam at y = 2000 parts the span of 3000 into 1400 and 1600; its joists come from both sides. */
+    /** A second beam at y = 2000 parts the span of 2953 into 1400 and 1553; its joists come from both sides. */
     @Test
     void a_beam_in_the_middle_carries_the_larger_of_two_spans() {
         SampleDeck deck = twoBeams(2000);
-        assertSame(ofSecondBeam("joist span carried", deck), number(1600, MILLIMETRE));
+        assertSame(ofSecondBeam("joist span carried", deck), number(1553, MILLIMETRE));
         assertSame(ofSecondBeam("joist overhang over span carried", deck), number(0, RATIO));
         assertSame(ofSecondBeam("joists from both sides", deck), yes());
-        assertSame(observe("joist span", SubjectKind.JOISTS, deck.node()), number(1600, MILLIMETRE));
+        assertSame(observe("joist span", SubjectKind.JOISTS, deck.node()), number(1553, MILLIMETRE));
         assertSame(observe("joist span carried", SubjectKind.BEAMS, deck.node()), number(1400, MILLIMETRE));
     }
 
-    /** Its post at x = 2400 carries 2100 mm of beam times (1400 + 1600) / 2 of joist. */
+    /** Its post at x = 2400 carries 2100 mm of beam times (1400 + 1553) / 2 of joist. */
     @Test
     void the_areas_of_posts_add_up_to_what_the_ledger_does_not_carry() {
         SampleDeck deck = twoBeams(2000);
@@ -313,11 +318,11 @@ class FrameQuantitiesTest {
         double carried = layout.subjects(SubjectKind.POSTS).stream()
                 .mapToDouble(p -> number(quantity("tributary area").observe(p, context(layout))))
                 .sum();
-        // 4800 mm times 3600 mm less half of the last span of 1600 mm
-        assertThat(carried).isCloseTo(4.8 * 2.8, within(EXACT));
+        // 4800 mm times 3600 mm less the ledger's 47 mm and half of the last span of 1553 mm
+        assertThat(carried).isCloseTo(4.8 * 2.7765, within(EXACT));
         assertThat(number(quantity("tributary area")
                         .observe(layout.subjects(SubjectKind.POSTS).get(4), context(layout))))
-                .isCloseTo(2.1 * 1.5, within(EXACT));
+                .isCloseTo(2.1 * 1.4765, within(EXACT));
     }
 
     @ParameterizedTest

@@ -1,0 +1,114 @@
+package org.deckplanreview.layout;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.deckplanreview.submission.JoistSeating;
+import org.deckplanreview.submission.PlanLine;
+import org.deckplanreview.submission.Pointer;
+
+/**
+ * A beam or ledger as the joists that cross it see it, along and across them.
+ *
+ * @param line of a beam its middle, of a ledger its back against the wall
+ * @param sine of the angle between it and the joists
+ */
+record Carrier(
+        MemberSupport.Kind kind,
+        String id,
+        Pointer pointer,
+        String label,
+        double breadthMm,
+        JoistSeating seating,
+        OptionalDouble bearingLengthMm,
+        Line line,
+        double sine) {
+
+    /** Below this sine it lies along the joists and carries none. */
+    private static final double PARALLEL_SINE = 1e-6;
+
+    /** Where a carrier's line begins and ends, along and across the joists, and its length. */
+    record Line(double fromAlong, double fromAcross, double toAlong, double toAcross, double lengthMm) {
+
+        double lowAcross() {
+            return Math.min(fromAcross, toAcross);
+        }
+
+        double highAcross() {
+            return Math.max(fromAcross, toAcross);
+        }
+
+        /** How far along the line it is crossed by a joist; outside 0 to its length beyond its ends. */
+        double placeMm(double across) {
+            return (across - fromAcross) / (toAcross - fromAcross) * lengthMm;
+        }
+
+        double alongAt(double across) {
+            return fromAlong + placeMm(across) / lengthMm * (toAlong - fromAlong);
+        }
+    }
+
+    /** A stretch along a joist. */
+    record Stretch(double from, double to) {
+
+        double overlap(double otherFrom, double otherTo) {
+            return Math.min(to, otherTo) - Math.max(from, otherFrom);
+        }
+    }
+
+    /** Empty where it lies along the joists. */
+    static Optional<Carrier> of(
+            Axis joists,
+            MemberSupport.Kind kind,
+            String id,
+            Pointer pointer,
+            String label,
+            PlanLine line,
+            double breadthMm,
+            JoistSeating seating,
+            OptionalDouble bearingLengthMm) {
+        double sine = joists.sineTo(Axis.of(line));
+        if (!(sine > PARALLEL_SINE)) {
+            return Optional.empty();
+        }
+        Line seen = new Line(
+                joists.along(line.from()),
+                joists.across(line.from()),
+                joists.along(line.to()),
+                joists.across(line.to()),
+                Axis.length(line));
+        return Optional.of(new Carrier(kind, id, pointer, label, breadthMm, seating, bearingLengthMm, seen, sine));
+    }
+
+    boolean hangs() {
+        return seating == JoistSeating.HANGERS;
+    }
+
+    boolean isLedger() {
+        return kind == MemberSupport.Kind.LEDGER;
+    }
+
+    /**
+     * What the carrier takes up along a joist's centre line: a beam to both sides of its line, a ledger in front of it,
+     * on the side of the joist's middle.
+     */
+    Stretch body(double across, double joistMiddle) {
+        double at = line.alongAt(across);
+        double breadth = breadthMm / sine;
+        if (!isLedger()) {
+            return new Stretch(at - breadth / 2, at + breadth / 2);
+        }
+        return joistMiddle >= at ? new Stretch(at, at + breadth) : new Stretch(at - breadth, at);
+    }
+
+    /** How much of a joist's breadth lies within the carrier's length; negative by how far it lies beside its end. */
+    double breadthMet(double across, double joistBreadthMm) {
+        return Math.min(across + joistBreadthMm / 2, line.highAcross())
+                - Math.max(across - joistBreadthMm / 2, line.lowAcross());
+    }
+
+    /** Whether a joist lies far enough within the carrier's length: with its whole breadth to hang on it, with some to lie on it. */
+    boolean takes(double across, double joistBreadthMm) {
+        double met = breadthMet(across, joistBreadthMm);
+        return hangs() ? met >= joistBreadthMm - Supports.ROUNDING_MM : met > Supports.ROUNDING_MM;
+    }
+}
