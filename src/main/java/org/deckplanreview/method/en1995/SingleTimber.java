@@ -33,9 +33,15 @@ public final class SingleTimber {
     private final DesignStrength fm;
     private final SizeEffect size;
     private final Section section;
+    private final Optional<Notch> notch;
     private final Parameters parameters;
 
-    private SingleTimber(Timber timber, Pointer pointer, StrengthClass strengthClass, Parameters parameters) {
+    /** What is cut out of the depth where the timber bends most. */
+    private record Notch(double depthMm, Pointer pointer) {}
+
+    private SingleTimber(
+            Timber timber, Pointer pointer, StrengthClass strengthClass, Optional<Notch> notch, Parameters parameters) {
+        this.notch = notch;
         this.timber = timber;
         this.pointer = pointer;
         this.strengthClass = strengthClass;
@@ -93,7 +99,16 @@ public final class SingleTimber {
                         pointer.child("strengthClass"),
                         "the strength class of " + timber.displayLabel() + ", for example C24")
                 .map(name -> new SingleTimber(
-                        timber, pointer, StrengthClass.find(parameters, name).orElseThrow(), parameters));
+                        timber,
+                        pointer,
+                        StrengthClass.find(parameters, name).orElseThrow(),
+                        Optional.empty(),
+                        parameters));
+    }
+
+    /** With a notch where it bends most; k_h stays that of the whole depth. */
+    public SingleTimber notched(double depthMm, Pointer from) {
+        return new SingleTimber(timber, pointer, strengthClass, Optional.of(new Notch(depthMm, from)), parameters);
     }
 
     /** f_m,d of (2.14) with k_h of (3.1), N/mm2. */
@@ -101,9 +116,13 @@ public final class SingleTimber {
         return size.kh(section.depthMm(), strengthClass.rhoK()) * fm.value();
     }
 
-    /** W_y, mm3. */
+    /** W_y of what a notch leaves, mm3. */
     public double sectionModulusMm3() {
-        return section.sectionModulusMm3();
+        return new Section(section.breadthMm(), leftMm()).sectionModulusMm3();
+    }
+
+    private double leftMm() {
+        return section.depthMm() - notch.map(Notch::depthMm).orElse(0.0);
     }
 
     /** I_y, mm4. */
@@ -128,7 +147,12 @@ public final class SingleTimber {
     /** Shows (6.11) from the moment M_d, which stands in the working already, down to the utilisation. */
     public void writeBending(Working w, double momentNmm, String meaning) {
         writeSection(w, "", meaning);
-        w.step("W_y", "b * h_t^2 / 6", sectionModulusMm3(), CUBIC_MILLIMETRE, "");
+        notch.ifPresent(n -> {
+            w.given("d_n", n.depthMm(), MILLIMETRE, "depth of the notch", "", n.pointer());
+            w.step("h_ef", "h_t - d_n", leftMm(), MILLIMETRE, "");
+        });
+        String depth = notch.isPresent() ? "h_ef" : "h_t";
+        w.step("W_y", "b * " + depth + "^2 / 6", sectionModulusMm3(), CUBIC_MILLIMETRE, "");
         w.step("σ_m,d", "M_d / W_y", momentNmm / sectionModulusMm3(), NEWTON_PER_SQUARE_MILLIMETRE, "(6.11)");
         fm.writeFactors(w, parameters, "bending strength of " + strengthClass.name(), pointer.child("strengthClass"));
         w.step(

@@ -70,6 +70,10 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
                 run.guard().rail(), run.pointer().child("rail"), "the timber of the top rail of " + run.label());
     }
 
+    double postDepthMm(GuardPosts posts) {
+        return timber(posts.timber()).depth().mm();
+    }
+
     private Timber timber(String id) {
         return context.submission().timber(id);
     }

@@ -3,6 +3,7 @@ package org.deckplanreview.method.guard;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -11,7 +12,10 @@ import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardPosts;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -19,6 +23,9 @@ import org.deckplanreview.vocabulary.Parameters;
 final class PostBending implements Method {
 
     static final String ROOT = "The root of a guard's post is at the boards' upper face.";
+
+    private static final String WHOLE =
+            "The root of a guard's post is at the boards' upper face, and the post is not notched there.";
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.postBending",
@@ -29,7 +36,7 @@ final class PostBending implements Method {
             SingleTimber.parameters(GuardLoads.TABLE, GuardLoads.LARGEST_HEIGHT, PartialFactors.PARAMETER),
             "Bending stress of a post at its root under the line load over one spacing of posts, acting at the guard's height"
                     + " or the largest height of the load, whichever is less, against the design bending strength: equation"
-                    + " (6.11) for one axis.");
+                    + " (6.11) for one axis, on what a notch leaves of the post.");
 
     @Override
     public MethodDescription description() {
@@ -48,12 +55,30 @@ final class PostBending implements Method {
         if (outOfScope.isPresent()) {
             return outOfScope.get();
         }
+        Guard guard = basis.run().guard();
+        Pointer notchDepth = basis.run().pointer().child("postNotchDepth");
+        if (guard.postsNotched().orElse(false) && guard.postNotchDepth().isEmpty()) {
+            return new Evaluation.Missing(List.of(new Need(
+                    notchDepth,
+                    "the depth of the notch of the posts of " + basis.run().label())));
+        }
+        Derived<SingleTimber> whole = basis.single(id);
+        Optional<Double> notch =
+                guard.postsNotched().orElse(true) ? guard.postNotchDepth().map(Length::mm) : Optional.empty();
+        double depthMm = posts.map(basis::postDepthMm).optional().orElse(Double.POSITIVE_INFINITY);
+        if (notch.filter(d -> d >= depthMm).isPresent()) {
+            return new Evaluation.OutOfScope("The notch takes the whole depth of the post", "");
+        }
+        Derived<SingleTimber> left =
+                whole.map(t -> notch.map(d -> t.notched(d, notchDepth)).orElse(t));
+        String silent = guard.postsNotched().isEmpty() && notch.isEmpty() ? WHOLE : ROOT;
         Derived<Evaluation> result =
-                basis.single(id).with(basis.height(), (timber, height) -> measured(basis, posts.get(), timber, height));
+                left.with(basis.height(), (timber, height) -> measured(basis, posts.get(), timber, height, silent));
         return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
     }
 
-    private static Evaluation measured(GuardBasis basis, GuardPosts posts, SingleTimber timber, double heightMm) {
+    private static Evaluation measured(
+            GuardBasis basis, GuardPosts posts, SingleTimber timber, double heightMm, String root) {
         Working w = new Working();
         basis.writeLineLoad(w);
         basis.writeFactor(w);
@@ -66,6 +91,6 @@ final class PostBending implements Method {
                 MeasureUnit.NEWTON_MILLIMETRE,
                 "");
         return GuardBasis.bending(
-                timber, moment, "a post", w, List.of(GuardBasis.ALONG_LOAD, GuardBasis.SEPARATE, ROOT));
+                timber, moment, "a post", w, List.of(GuardBasis.ALONG_LOAD, GuardBasis.SEPARATE, root));
     }
 }

@@ -48,6 +48,8 @@ class GuardsTest {
     private Optional<String> rail = Optional.of("rail");
     private Optional<String> infillTimber = Optional.of("baluster");
     private double postDepth = 100;
+    private Optional<Boolean> notched = Optional.empty();
+    private Optional<Length> notchDepth = Optional.empty();
 
     private Evaluation evaluate(String method) {
         Layout layout = Decks.rectangle(4000, 3000)
@@ -67,8 +69,8 @@ class GuardsTest {
                                 : Optional.empty(),
                         rail,
                         infillTimber,
-                        Optional.empty(),
-                        Optional.empty(),
+                        notched,
+                        notchDepth,
                         Optional.empty(),
                         Optional.empty()))
                 .edge(EdgeKind.OPEN, Decks.line(0, 0, 4000, 0), Optional.of("G1"))
@@ -109,6 +111,35 @@ class GuardsTest {
         assertThat(((Measure) m.allowed()).value())
                 .as("0.7 x 24 / 1.3 x 1.5^0.2")
                 .isCloseTo(14.01466, within(1e-4));
+    }
+
+    /** 100 - 20.8 mm: (79.2 / 100)^2 = 0.6273 of 14.0147 N/mm2 is 8.791; 8.7912 is reached at 20.799 mm. */
+    @ParameterizedTest
+    @CsvSource({"20.79, true", "20.81, false"})
+    void what_a_notch_leaves_of_a_post_bends(double depth, boolean complies) {
+        notched = Optional.of(true);
+        notchDepth = Optional.of(new Length(depth));
+        assertThat(measured("guard.postBending").utilisation() <= 1).isEqualTo(complies);
+    }
+
+    @Test
+    void a_notch_of_unknown_depth_leaves_the_post_open() {
+        notched = Optional.of(true);
+        asksFor("guard.postBending", GUARD + "/postNotchDepth");
+    }
+
+    @Test
+    void a_notch_through_the_whole_post_is_out_of_scope() {
+        notched = Optional.of(true);
+        notchDepth = Optional.of(new Length(100));
+        assertThat(evaluate("guard.postBending")).isInstanceOf(Evaluation.OutOfScope.class);
+    }
+
+    @Test
+    void a_guard_that_does_not_say_is_taken_as_not_notched_and_the_report_says_so() {
+        assertThat(measured("guard.postBending").assumptions()).anyMatch(a -> a.contains("not notched"));
+        notched = Optional.of(false);
+        assertThat(measured("guard.postBending").assumptions()).noneMatch(a -> a.contains("not notched"));
     }
 
     @ParameterizedTest
