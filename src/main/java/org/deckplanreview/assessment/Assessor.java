@@ -21,6 +21,7 @@ import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Assesses a layout under an edition. */
 public final class Assessor {
@@ -134,11 +135,19 @@ public final class Assessor {
         return results;
     }
 
+    /** Equal members stay in their order, whatever rounding makes of their utilisations. */
+    private static boolean isWorse(Result r, Result than) {
+        return r.utilisation().isPresent()
+                && (than.utilisation().isEmpty()
+                        || Sense.OVER.holds(
+                                r.utilisation().getAsDouble(),
+                                than.utilisation().getAsDouble()));
+    }
+
     private static Finding finding(Provision provision, List<Result> group) {
         Result worst = group.get(0);
         for (Result r : group) {
-            if (r.utilisation().orElse(Double.NEGATIVE_INFINITY)
-                    > worst.utilisation().orElse(Double.NEGATIVE_INFINITY)) {
+            if (isWorse(r, worst)) {
                 worst = r;
             }
         }

@@ -14,9 +14,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.deckplanreview.layout.GuardRun;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.loadpath.LoadModel;
+import org.deckplanreview.loadpath.LoadModel.OnEdges;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
@@ -24,7 +27,9 @@ import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.LoadRules;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.GuardInfill;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Site;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
@@ -41,6 +46,10 @@ import org.deckplanreview.vocabulary.Table;
 record Loads(LoadModel model, List<Derived<String>> categories, List<String> assumptions) {
 
     private static final String LEAST_DEAD = "leastDead";
+    private static final String STAIR_WEIGHT = "stairPermanentLoad";
+    private static final String STAIR_LOADS = "stairLoads";
+    private static final String GUARD_WEIGHTS = "guardWeights";
+    private static final Pointer OCCUPANCY = Pointer.of("/use/occupancy");
     private static final String NO_CATEGORY = "none";
 
     static final List<ParameterDescription> PARAMETERS = List.of(
@@ -59,6 +68,22 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                     "concentratedShareOnJoist",
                     MeasureUnit.RATIO,
                     "Part of a concentrated load that one joist takes where boards spread it"),
+            number(
+                            STAIR_WEIGHT,
+                            MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                            "Weight of a flight: treads, risers and strings, in plan")
+                    .higherIsStricter(),
+            table(
+                    STAIR_LOADS,
+                    "Imposed loads on stairs by occupancy, in plan: on each area, and on one place",
+                    wordColumn("occupancy"),
+                    numberColumn("uniform", MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
+                    numberColumn("concentrated", MeasureUnit.KILONEWTON)),
+            table(
+                    GUARD_WEIGHTS,
+                    "Weight of guards by what fills them",
+                    wordColumn("infill"),
+                    numberColumn("weight", MeasureUnit.KILONEWTON_PER_METRE)),
             number(
                             LEAST_DEAD,
                             MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
@@ -109,7 +134,8 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                         rules.parameters().number("shearAreaFactor", MeasureUnit.RATIO),
                         rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO),
                         leastDead(
-                                rules.parameters(), layout.submission().units().system(), assumptions)),
+                                rules.parameters(), layout.submission().units().system(), assumptions),
+                        onEdges(rules.parameters(), layout, assumptions)),
                 List.copyOf(categories),
                 List.copyOf(assumptions));
     }
@@ -181,6 +207,56 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         assumptions.add("Finishes, boards and joists together weigh at least "
                 + Phrases.of(Measure.of(least, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units) + ".");
         return OptionalDouble.of(least);
+    }
+
+    private static OnEdges onEdges(Parameters parameters, Layout layout, List<String> assumptions) {
+        String occupancy = layout.submission().use().occupancy().word();
+        Derived<Table.Row> imposed = Derived.of(
+                parameters.table(STAIR_LOADS).find("occupancy", occupancy),
+                OCCUPANCY,
+                "an occupancy for which the edition gives loads of stairs");
+        SortedMap<GuardInfill, Double> guards = new TreeMap<>();
+        for (GuardInfill infill : GuardInfill.values()) {
+            parameters
+                    .table(GUARD_WEIGHTS)
+                    .find("infill", infill.word())
+                    .ifPresent(r -> guards.put(infill, r.number("weight", MeasureUnit.KILONEWTON_PER_METRE)));
+        }
+        OnEdges onEdges = new OnEdges(
+                parameters.number(STAIR_WEIGHT, MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
+                imposed.map(r -> r.number("uniform", MeasureUnit.KILONEWTON_PER_SQUARE_METRE)),
+                imposed.map(r -> r.number("concentrated", MeasureUnit.NEWTON_)),
+                guards);
+        UnitSystem units = layout.submission().units().system();
+        for (PlatformLayout platform : layout.platforms()) {
+            platform.stairs().forEach(s -> assumptions.add(stairText(s, onEdges, units)));
+            platform.guards().forEach(g -> assumptions.add(guardText(g, onEdges, units)));
+        }
+        return onEdges;
+    }
+
+    private static String stairText(StairRun stair, OnEdges loads, UnitSystem units) {
+        return "Of " + stair.label() + " half goes to the frame at its head and half to the landing at its foot: "
+                + Phrases.of(Measure.of(loads.stairWeightKNPerM2(), MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units)
+                + " of plan for its weight"
+                + loads.stairImposedKNPerM2()
+                        .optional()
+                        .map(q -> ", "
+                                + Phrases.of(Measure.of(q, MeasureUnit.KILONEWTON_PER_SQUARE_METRE), units)
+                                + " for people on it")
+                        .orElse("")
+                + (stair.stair().strings().isPresent()
+                        ? "."
+                        : ". Its strings are not described; it is taken to hang evenly on its whole width.");
+    }
+
+    private static String guardText(GuardRun guard, OnEdges loads, UnitSystem units) {
+        return "For its weight " + guard.label() + " counts with "
+                + Phrases.of(
+                        Measure.of(loads.guardKNPerM(guard.guard().infill()), MeasureUnit.KILONEWTON_PER_METRE), units)
+                + (guard.guard().infill().isPresent()
+                        ? "."
+                        : ", the most of any kind, since what fills it is not given.");
     }
 
     private static String imposedText(

@@ -26,6 +26,10 @@ public record EdgeRun(
         Optional<Pointer> guardPointer,
         Derived<Drop> drop)
         implements Subject {
+    public double lengthMm() {
+        return Axis.length(line);
+    }
+
     @Override
     public SubjectKind kind() {
         return SubjectKind.EDGES;

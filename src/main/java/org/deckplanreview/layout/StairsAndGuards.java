@@ -32,7 +32,7 @@ final class StairsAndGuards {
                     guard.displayLabel(),
                     guard,
                     own,
-                    own.stream().mapToDouble(e -> Axis.length(e.line())).sum()));
+                    own.stream().mapToDouble(EdgeRun::lengthMm).sum()));
         }
         return runs;
     }

@@ -16,16 +16,18 @@ final class BeamActions {
     /**
      * A joist's reaction on the beam.
      *
+     * @param attachedFullN from all stairs and guards that the joist carries
      * @param imposedFullN with the whole joist loaded
      * @param concentratedOnJoistN the concentrated load that the reaction is from
      */
-    record Landing(double atMm, Extremes reactionN, double imposedFullN, double concentratedOnJoistN) {}
+    record Landing(
+            double atMm, Extremes reactionN, double attachedFullN, double imposedFullN, double concentratedOnJoistN) {}
 
     /**
      * Imposed load may be there or not on the joists over each span of the beam. Joists that press and joists that lift
      * under their own worst arrangement are parts apart, since one joist's arrangement can be the first or the second.
      */
-    static MemberActions of(BeamLine beam, List<Landing> landings, OwnLoads own) {
+    static MemberActions of(BeamLine beam, List<Landing> landings, OwnLoads own, Attached attached) {
         List<BeamLoad> permanent = new ArrayList<>();
         permanent.add(Distributed.uniform(0, beam.lengthMm(), own.selfWeightNPerMm()));
         permanent.addAll(points(landings, l -> l.reactionN().permanent()));
@@ -34,12 +36,26 @@ final class BeamActions {
                 MemberActions.bySpan(beam, points(landings, l -> l.reactionN().imposedLargest())));
         parts.addAll(
                 MemberActions.bySpan(beam, points(landings, l -> l.reactionN().imposedSmallest())));
+        parts.addAll(attached.imposedParts(beam));
+        List<List<BeamLoad>> weights = new ArrayList<>(attached.weightParts(beam));
+        weights.addAll(
+                MemberActions.bySpan(beam, points(landings, l -> l.reactionN().attachedLargest())));
+        weights.addAll(
+                MemberActions.bySpan(beam, points(landings, l -> l.reactionN().attachedSmallest())));
+        List<BeamLoad> weightFull = points(landings, Landing::attachedFullN);
+        weightFull.addAll(attached.weight());
+        List<BeamLoad> imposedFull = points(landings, Landing::imposedFullN);
+        imposedFull.addAll(attached.imposed());
+        List<Point> elsewhere = leverage(landings, own.concentratedN());
+        elsewhere.addAll(attached.concentrated());
         return new MemberActions(
                 permanent,
-                points(landings, Landing::imposedFullN),
+                weightFull,
+                weights,
+                imposedFull,
                 parts,
                 own.concentratedN(),
-                leverage(landings, own.concentratedN()),
+                elsewhere,
                 points(landings, l -> l.reactionN().snow()));
     }
 

@@ -110,7 +110,12 @@ final class BeamStatics {
             }
         }
         return new MemberDiagrams(
-                actions.permanent(), actions.imposedFull(), actions.snow(), actions.concentratedN(), all);
+                Stream.concat(actions.permanent().stream(), actions.attachedFull().stream())
+                        .toList(),
+                actions.imposedFull(),
+                actions.snow(),
+                actions.concentratedN(),
+                all);
     }
 
     /** A place behind a station, up to the next one. */
@@ -154,11 +159,16 @@ final class BeamStatics {
         int place = frame.placeOf(support);
         Extremes e = reaction(support);
         return new ActionForces(
-                e.permanent(),
+                e.permanent() + attachedFullN(support),
                 e.imposedLargest(),
                 responses.imposedFull().reactionN(place) * frame.shareOf(support),
                 e.concentratedLargest(),
                 e.snow());
+    }
+
+    /** From all stairs and guards together. */
+    double attachedFullN(int support) {
+        return responses.attachedFull().reactionN(frame.placeOf(support)) * frame.shareOf(support);
     }
 
     private List<List<Extremes>> atStations(Curve curve) {

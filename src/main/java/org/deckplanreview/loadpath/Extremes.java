@@ -2,10 +2,13 @@ package org.deckplanreview.loadpath;
 
 /**
  * One effect at one place, for each action: as it is for actions that lie as they lie, largest and smallest over the
- * arrangements for the others. Largest is at least 0 and smallest at most 0, since no imposed load need be there.
+ * arrangements for the others. Largest is at least 0 and smallest at most 0, since no imposed load need be there, and the
+ * weight of stairs and guards is left out where it relieves.
  */
 record Extremes(
         double permanent,
+        double attachedLargest,
+        double attachedSmallest,
         double imposedLargest,
         double imposedSmallest,
         double concentratedLargest,
@@ -14,7 +17,7 @@ record Extremes(
 
     /** The largest of a combination; snow that relieves is left out. */
     double largest(ActionFactors f) {
-        return f.permanent() * permanent
+        return f.permanent() * (permanent + attachedLargest)
                 + f.imposed() * imposedLargest
                 + f.concentrated() * concentratedLargest
                 + f.snow() * Math.max(0, snow);
@@ -22,7 +25,7 @@ record Extremes(
 
     /** The smallest of a combination; snow that relieves is left out. */
     double smallest(ActionFactors f) {
-        return f.permanent() * permanent
+        return f.permanent() * (permanent + attachedSmallest)
                 + f.imposed() * imposedSmallest
                 + f.concentrated() * concentratedSmallest
                 + f.snow() * Math.min(0, snow);
@@ -36,6 +39,8 @@ record Extremes(
     Extremes times(double share) {
         return new Extremes(
                 permanent * share,
+                attachedLargest * share,
+                attachedSmallest * share,
                 imposedLargest * share,
                 imposedSmallest * share,
                 concentratedLargest * share,
@@ -47,6 +52,8 @@ record Extremes(
     Extremes orConcentrated(double effect) {
         return new Extremes(
                 permanent,
+                attachedLargest,
+                attachedSmallest,
                 imposedLargest,
                 imposedSmallest,
                 Math.max(concentratedLargest, effect),

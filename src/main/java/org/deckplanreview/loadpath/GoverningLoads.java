@@ -19,28 +19,38 @@ final class GoverningLoads {
     record Weighted(double factor, BeamResponse response) {}
 
     /**
+     * @param attached parts of the weight of stairs and guards that are left out where they relieve, each on its own
      * @param imposed parts that may be there or not, each on its own
      * @param concentrated one load at each of its places
      */
-    record Loads(List<Weighted> imposed, List<Weighted> concentrated) {
-        static final Loads NONE = new Loads(List.of(), List.of());
+    record Loads(List<Weighted> attached, List<Weighted> imposed, List<Weighted> concentrated) {
+        static final Loads NONE = new Loads(List.of(), List.of(), List.of());
 
         Loads {
+            attached = List.copyOf(attached);
             imposed = List.copyOf(imposed);
             concentrated = List.copyOf(concentrated);
         }
 
         /** Without those that a combination leaves out. */
         Loads under(ActionFactors f) {
-            return new Loads(f.imposed() == 0 ? List.of() : imposed, f.concentrated() == 0 ? List.of() : concentrated);
+            return new Loads(
+                    f.permanent() == 0 ? List.of() : attached,
+                    f.imposed() == 0 ? List.of() : imposed,
+                    f.concentrated() == 0 ? List.of() : concentrated);
         }
 
         Loads and(Loads other) {
-            List<Weighted> allImposed = new ArrayList<>(imposed);
-            allImposed.addAll(other.imposed);
-            List<Weighted> allConcentrated = new ArrayList<>(concentrated);
-            allConcentrated.addAll(other.concentrated);
-            return new Loads(allImposed, allConcentrated);
+            return new Loads(
+                    both(attached, other.attached),
+                    both(imposed, other.imposed),
+                    both(concentrated, other.concentrated));
+        }
+
+        private static List<Weighted> both(List<Weighted> some, List<Weighted> others) {
+            List<Weighted> all = new ArrayList<>(some);
+            all.addAll(others);
+            return all;
         }
     }
 
@@ -89,13 +99,15 @@ final class GoverningLoads {
 
     /** @param link what the stretch gets of a load beyond it */
     private static Loads reduced(Loads loads, ToDoubleFunction<BeamResponse> link) {
+        List<Weighted> attached = new ArrayList<>();
         List<Weighted> imposed = new ArrayList<>();
         List<Weighted> concentrated = new ArrayList<>();
         for (int sign : new int[] {1, -1}) {
+            addSum(loads.attached(), link, sign, attached);
             addSum(loads.imposed(), link, sign, imposed);
             addLargest(loads.concentrated(), link, sign, concentrated);
         }
-        return new Loads(imposed, concentrated);
+        return new Loads(attached, imposed, concentrated);
     }
 
     /** All of them together between two places without a change of load between them. */

@@ -26,7 +26,8 @@ final class JoistActions {
     /** Loads on one member that follow its line. */
     record OwnLoads(double selfWeightNPerMm, double concentratedN) {}
 
-    static MemberActions of(JoistLine joist, AreaLoads area, OwnLoads own, List<HeavyItem> heavyItems) {
+    static MemberActions of(
+            JoistLine joist, AreaLoads area, OwnLoads own, List<HeavyItem> heavyItems, Attached attached) {
         List<BeamLoad> permanent = new ArrayList<>();
         List<BeamLoad> imposed = new ArrayList<>();
         List<BeamLoad> snow = new ArrayList<>();
@@ -42,8 +43,18 @@ final class JoistActions {
                 snow.add(load(joist, strip, area.snowNPerMm2()));
             }
         }
+        List<List<BeamLoad>> parts = MemberActions.bySpan(joist, imposed);
+        parts.addAll(attached.imposedParts(joist));
+        imposed.addAll(attached.imposed());
         return new MemberActions(
-                permanent, imposed, MemberActions.bySpan(joist, imposed), own.concentratedN(), List.of(), snow);
+                permanent,
+                attached.weight(),
+                attached.weightParts(joist),
+                imposed,
+                parts,
+                own.concentratedN(),
+                attached.concentrated(),
+                snow);
     }
 
     private static BeamLoad load(JoistLine joist, AreaStrip strip, double pressureNPerMm2) {

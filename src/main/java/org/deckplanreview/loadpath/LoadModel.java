@@ -1,9 +1,11 @@
 package org.deckplanreview.loadpath;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.GuardInfill;
 
 /**
  * Characteristic loads and the stiffness and density of materials, as the ruleset gives them.
@@ -14,9 +16,10 @@ import org.deckplanreview.submission.Derived;
  * @param gravityMPerS2 to turn a density into a weight
  * @param shearDeformation whether deflections include the part from shear
  * @param shearAreaFactor kappa: shear area = area / kappa
- * @param concentratedShareOnJoist part of a concentrated load that one joist takes, the rest goes to its neighbours
+ * @param concentratedShareOnJoist least part of a concentrated load that bends one joist where boards spread it
  * @param leastDeadKNPerM2 the permanent load of finishes, boards and joists together is taken as at least this; empty
  *     where they count as they are
+ * @param onEdges loads of stairs and guards
  */
 public record LoadModel(
         List<PlatformLoads> platforms,
@@ -26,7 +29,8 @@ public record LoadModel(
         boolean shearDeformation,
         double shearAreaFactor,
         double concentratedShareOnJoist,
-        OptionalDouble leastDeadKNPerM2) {
+        OptionalDouble leastDeadKNPerM2,
+        OnEdges onEdges) {
 
     /**
      * Loads on one platform.
@@ -41,6 +45,30 @@ public record LoadModel(
             Derived<Double> concentratedN,
             double finishesKNPerM2,
             double snowKNPerM2) {}
+
+    /**
+     * Loads of stairs and guards.
+     *
+     * @param stairWeightKNPerM2 of the flight's area in plan
+     * @param stairImposedKNPerM2 likewise; missing where the ruleset has none for the occupancy
+     * @param stairConcentratedN on one place of the flight, missing likewise
+     * @param guardKNPerM weight of a guard by what fills it
+     */
+    public record OnEdges(
+            double stairWeightKNPerM2,
+            Derived<Double> stairImposedKNPerM2,
+            Derived<Double> stairConcentratedN,
+            SortedMap<GuardInfill, Double> guardKNPerM) {
+
+        /** Weight by what fills the guard; where that is not given, the largest. */
+        public double guardKNPerM(Optional<GuardInfill> infill) {
+            return infill.map(guardKNPerM::get)
+                    .orElseGet(() -> guardKNPerM.values().stream()
+                            .mapToDouble(Double::doubleValue)
+                            .max()
+                            .orElse(0));
+        }
+    }
 
     /** Mean stiffness and density of a strength class, or of a species and grade. */
     public record Material(double e0MeanNPerMm2, double gMeanNPerMm2, double meanDensityKgPerM3) {}

@@ -9,6 +9,8 @@ import org.deckplanreview.loadpath.BeamLoad.Point;
 /**
  * Characteristic loads on one member.
  *
+ * @param attachedFull weight of all stairs and guards, which is permanent too
+ * @param attachedParts of it, each on its own; one that relieves is left out
  * @param imposedFull everything imposed at once
  * @param imposedParts parts that may be there or not, each on its own; the worst effect is that of the adverse parts
  * @param concentratedN the load that may stand anywhere on the member
@@ -16,6 +18,8 @@ import org.deckplanreview.loadpath.BeamLoad.Point;
  */
 record MemberActions(
         List<BeamLoad> permanent,
+        List<BeamLoad> attachedFull,
+        List<List<BeamLoad>> attachedParts,
         List<BeamLoad> imposedFull,
         List<List<BeamLoad>> imposedParts,
         double concentratedN,
@@ -23,6 +27,8 @@ record MemberActions(
         List<BeamLoad> snow) {
     MemberActions {
         permanent = List.copyOf(permanent);
+        attachedFull = List.copyOf(attachedFull);
+        attachedParts = List.copyOf(attachedParts);
         imposedFull = List.copyOf(imposedFull);
         imposedParts = List.copyOf(imposedParts);
         concentratedElsewhere = List.copyOf(concentratedElsewhere);
@@ -50,7 +56,7 @@ record MemberActions(
 
     double totalN(Action action) {
         return switch (action) {
-            case PERMANENT -> total(permanent);
+            case PERMANENT -> total(permanent) + total(attachedFull);
             case IMPOSED -> total(imposedFull);
             case CONCENTRATED -> concentratedN;
             case SNOW -> total(snow);

@@ -17,6 +17,9 @@ public interface MemberAnalysis {
      */
     double totalN(Action action);
 
+    /** Characteristic reaction at one of the member's supports, as it goes on to what is below. */
+    ActionForces forces(int support);
+
     /**
      * What lies on the member, and how far moment, shear and deflection reach along it.
      *

@@ -36,6 +36,7 @@ final class MemberResponses {
     private final MemberActions actions;
 
     private final BeamResponse permanent;
+    private final BeamResponse attachedFull;
     private final BeamResponse snow;
     private final BeamResponse imposedFull;
     private final GoverningLoads governing;
@@ -47,11 +48,16 @@ final class MemberResponses {
         this.frame = frame;
         this.actions = actions;
         permanent = beam.under(actions.permanent());
+        attachedFull = beam.under(actions.attachedFull());
         snow = beam.under(actions.snow());
         imposedFull = beam.under(actions.imposedFull());
         List<TreeSet<Double>> stations = new ArrayList<>();
+        List<List<Weighted>> attached = perStretch();
         List<List<Weighted>> imposed = perStretch();
         List<List<Weighted>> concentrated = perStretch();
+        for (List<BeamLoad> part : actions.attachedParts()) {
+            attached.get(frame.stretchOf(middle(part))).add(new Weighted(1, beam.under(part)));
+        }
         for (List<BeamLoad> part : actions.imposedParts()) {
             imposed.get(frame.stretchOf(middle(part))).add(new Weighted(1, beam.under(part)));
         }
@@ -68,7 +74,7 @@ final class MemberResponses {
         }
         governing = new GoverningLoads(
                 IntStream.range(0, imposed.size())
-                        .mapToObj(s -> new Loads(imposed.get(s), concentrated.get(s)))
+                        .mapToObj(s -> new Loads(attached.get(s), imposed.get(s), concentrated.get(s)))
                         .toList(),
                 frame);
         inSpan = frame.spans().stream()
@@ -87,6 +93,10 @@ final class MemberResponses {
         return imposedFull;
     }
 
+    BeamResponse attachedFull() {
+        return attachedFull;
+    }
+
     /** The loads that can govern in a span. */
     Loads in(int span) {
         return inSpan.get(span);
@@ -99,13 +109,8 @@ final class MemberResponses {
 
     /** One effect over all arrangements. */
     Extremes extremes(Loads loads, ToDoubleFunction<BeamResponse> effect) {
-        double larger = 0;
-        double smaller = 0;
-        for (Weighted w : loads.imposed()) {
-            double part = w.factor() * effect.applyAsDouble(w.response());
-            larger += Math.max(0, part);
-            smaller += Math.min(0, part);
-        }
+        double[] attached = largestAndSmallest(loads.attached(), effect);
+        double[] imposed = largestAndSmallest(loads.imposed(), effect);
         double largest = 0;
         double smallest = 0;
         for (Weighted w : loads.concentrated()) {
@@ -114,7 +119,25 @@ final class MemberResponses {
             smallest = Math.min(smallest, place);
         }
         return new Extremes(
-                effect.applyAsDouble(permanent), larger, smaller, largest, smallest, effect.applyAsDouble(snow));
+                effect.applyAsDouble(permanent),
+                attached[0],
+                attached[1],
+                imposed[0],
+                imposed[1],
+                largest,
+                smallest,
+                effect.applyAsDouble(snow));
+    }
+
+    private static double[] largestAndSmallest(List<Weighted> parts, ToDoubleFunction<BeamResponse> effect) {
+        double larger = 0;
+        double smaller = 0;
+        for (Weighted w : parts) {
+            double part = w.factor() * effect.applyAsDouble(w.response());
+            larger += Math.max(0, part);
+            smaller += Math.min(0, part);
+        }
+        return new double[] {larger, smaller};
     }
 
     /** The loads that make the effect worst. */
@@ -124,11 +147,8 @@ final class MemberResponses {
         if (effect.applyAsDouble(snow) > 0) {
             all.add(new Weighted(f.snow(), snow));
         }
-        for (Weighted w : loads.imposed()) {
-            if (effect.applyAsDouble(w.response()) > 0) {
-                all.add(new Weighted(f.imposed() * w.factor(), w.response()));
-            }
-        }
+        addAdverse(loads.attached(), f.permanent(), effect, all);
+        addAdverse(loads.imposed(), f.imposed(), effect, all);
         double worst = 0;
         Weighted at = new Weighted(0, permanent);
         for (Weighted w : loads.concentrated()) {
@@ -142,6 +162,15 @@ final class MemberResponses {
             all.add(new Weighted(f.concentrated() * at.factor(), at.response()));
         }
         return all;
+    }
+
+    private static void addAdverse(
+            List<Weighted> parts, double factor, ToDoubleFunction<BeamResponse> effect, List<Weighted> to) {
+        for (Weighted w : parts) {
+            if (effect.applyAsDouble(w.response()) > 0) {
+                to.add(new Weighted(factor * w.factor(), w.response()));
+            }
+        }
     }
 
     private List<List<Weighted>> perStretch() {
@@ -228,6 +257,8 @@ final class MemberResponses {
     private List<Double> breaks(Span span) {
         return Stream.of(
                         actions.permanent().stream(),
+                        actions.attachedFull().stream(),
+                        actions.attachedParts().stream().flatMap(List::stream),
                         actions.imposedFull().stream(),
                         actions.imposedParts().stream().flatMap(List::stream),
                         actions.concentratedElsewhere().stream(),

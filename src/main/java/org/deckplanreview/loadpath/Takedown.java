@@ -31,6 +31,7 @@ final class Takedown implements LoadPath {
     private final Layout layout;
     private final LoadModel model;
     private final Weights weights;
+    private final Attachments attachments;
     private final Map<Statics, BeamStatics> shared = new LinkedHashMap<>();
     private final Map<Place, Derived<BeamStatics>> members = new LinkedHashMap<>();
 
@@ -49,6 +50,7 @@ final class Takedown implements LoadPath {
         this.layout = layout;
         this.model = model;
         this.weights = new Weights(layout.submission(), model);
+        this.attachments = Attachments.derive(layout, model.onEdges());
     }
 
     static LoadPath derive(Layout layout, LoadModel model) {
@@ -78,6 +80,11 @@ final class Takedown implements LoadPath {
         @Override
         public double totalN(Action action) {
             return statics.totalN(action);
+        }
+
+        @Override
+        public ActionForces forces(int support) {
+            return statics.forces(support);
         }
 
         @Override
@@ -153,10 +160,12 @@ final class Takedown implements LoadPath {
         return analysed(
                 joist,
                 seats,
-                area.with(
-                        ownLoads(joist, model.concentratedShareOnJoist()),
-                        (a, own) -> JoistActions.of(
-                                joist, a, own, layout.submission().use().heavyItems())));
+                attachments
+                        .on(joist)
+                        .flatMap(attached -> area.with(
+                                ownLoads(joist, model.concentratedShareOnJoist()),
+                                (a, own) -> JoistActions.of(
+                                        joist, a, own, layout.submission().use().heavyItems(), attached))));
     }
 
     private Derived<BeamStatics> beam(PlatformLayout platform, BeamLine beam) {
@@ -172,7 +181,12 @@ final class Takedown implements LoadPath {
                         beam.pointer().child("posts"),
                         "posts for " + beam.label() + ": it " + counted(beam, "rests on", "post", "posts")));
         return analysed(
-                beam, seats, landings.with(ownLoads(beam, 1), (joists, own) -> BeamActions.of(beam, joists, own)));
+                beam,
+                seats,
+                attachments
+                        .on(beam)
+                        .flatMap(attached -> landings.with(
+                                ownLoads(beam, 1), (joists, own) -> BeamActions.of(beam, joists, own, attached))));
     }
 
     private Derived<Landing> landing(PlatformLayout platform, BeamLine beam, JoistBearing bearing) {
@@ -181,6 +195,7 @@ final class Takedown implements LoadPath {
                 .map(joist -> new Landing(
                         Frame.onMember(bearing.atMm(), beam),
                         joist.reaction(support),
+                        joist.attachedFullN(support),
                         joist.forces(support).imposedFullN(),
                         joist.totalN(Action.CONCENTRATED)));
     }

@@ -237,7 +237,8 @@ final class DeckFixture {
                         shear,
                         KAPPA,
                         share,
-                        leastDead));
+                        leastDead,
+                        new LoadModel.OnEdges(0, Derived.known(0.0), Derived.known(0.0), new TreeMap<>())));
     }
 
     DeckFixture leastDead(double kNPerM2) {

@@ -65,7 +65,16 @@ class GradingTest {
         SortedMap<String, Material> materials = new TreeMap<>();
         Arrays.stream(listed).forEach(name -> materials.put(name, ANY));
         Submission submission = deck.submission();
-        LoadModel model = new LoadModel(List.of(), materials, 24, 9.81, false, 1.2, 0.5, OptionalDouble.empty());
+        LoadModel model = new LoadModel(
+                List.of(),
+                materials,
+                24,
+                9.81,
+                false,
+                1.2,
+                0.5,
+                OptionalDouble.empty(),
+                new LoadModel.OnEdges(0, Derived.known(0.0), Derived.known(0.0), new TreeMap<>()));
         return new Weights(submission, model).material(submission.timbers().get(0));
     }
 }

@@ -149,7 +149,8 @@ public final class ReportBuilder {
                         false,
                         1,
                         1,
-                        OptionalDouble.empty()));
+                        OptionalDouble.empty(),
+                        new LoadModel.OnEdges(0, Derived.known(0.0), Derived.known(0.0), new TreeMap<>())));
     }
 
     public static Edition edition() {

@@ -114,6 +114,7 @@ class LargeDeckTest {
                 true,
                 1.2,
                 0.5,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                new LoadModel.OnEdges(0, Derived.known(0.0), Derived.known(0.0), new TreeMap<>()));
     }
 }

@@ -47,6 +47,8 @@ class RulesetCasesTest {
               elastic: standards/elastic-beams.yaml
               en338: standards/en338-2016.yaml
               en1991: standards/en1991-1-1-2002.yaml
+              naLoads: standards/na-en1991-1-1-2005.yaml
+              onEdges: standards/stairs-and-guards.yaml
             sources:
               practice: {title: Common practice, edition: "", publisher: "", standing: common practice}
             cautions: []
@@ -59,7 +61,7 @@ class RulesetCasesTest {
                   category: A
                   reason: Any deck.
                   cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}
-              values: [gravity, elastic, en338, en1991]
+              values: [gravity, elastic, en338, en1991, naLoads, onEdges]
               with:
                 concentratedShareOnJoist: {value: 0.5, cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}}
             provisions:
@@ -87,7 +89,13 @@ class RulesetCasesTest {
     @BeforeEach
     void write() throws IOException {
         rulesets = folder.resolve("rulesets");
-        for (String standard : List.of("iso80000-3", "elastic-beams", "en338-2016", "en1991-1-1-2002")) {
+        for (String standard : List.of(
+                "iso80000-3",
+                "elastic-beams",
+                "en338-2016",
+                "en1991-1-1-2002",
+                "na-en1991-1-1-2005",
+                "stairs-and-guards")) {
             String path = "standards/" + standard + ".yaml";
             write(path, text(RULESETS.resolve(path)));
         }

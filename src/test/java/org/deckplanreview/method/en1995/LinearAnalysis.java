@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
+import org.deckplanreview.loadpath.ActionForces;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.loadpath.Effects.Peak;
 import org.deckplanreview.loadpath.Effects.SpanEffects;
@@ -96,6 +97,11 @@ public record LinearAnalysis(Member member, Map<Action, Share> shares) implement
     @Override
     public MemberDiagrams diagrams(List<ActionFactors> alternatives) {
         throw new UnsupportedOperationException("Methods draw nothing");
+    }
+
+    @Override
+    public ActionForces forces(int support) {
+        throw new UnsupportedOperationException("Effects are stated, not the forces of single actions");
     }
 
     @Override

@@ -470,7 +470,8 @@ class FrameQuantitiesTest {
                 false,
                 1.2,
                 0.5,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                new LoadModel.OnEdges(0, Derived.known(0.0), Derived.known(0.0), new TreeMap<>()));
         return new ReviewContext(layout, LoadPath.derive(layout, model), List.of(Derived.known("A")));
     }
 
