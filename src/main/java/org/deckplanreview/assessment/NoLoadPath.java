@@ -5,6 +5,7 @@ import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.submission.Derived;
@@ -29,6 +30,16 @@ enum NoLoadPath implements LoadPath {
 
     @Override
     public Derived<ActionForces> post(PostPlace post) {
+        throw fault();
+    }
+
+    @Override
+    public Derived<LiftForces> lift(PostPlace post) {
+        throw fault();
+    }
+
+    @Override
+    public Derived<LiftForces> lift(FootingPlace footing) {
         throw fault();
     }
 

@@ -17,11 +17,17 @@ final class BeamActions {
      * A joist's reaction on the beam.
      *
      * @param attachedFullN from all stairs and guards that the joist carries
+     * @param permanentUpN the parts of its permanent reaction that lift the beam
      * @param imposedFullN with the whole joist loaded
      * @param concentratedOnJoistN the concentrated load that the reaction is from
      */
     record Landing(
-            double atMm, Extremes reactionN, double attachedFullN, double imposedFullN, double concentratedOnJoistN) {}
+            double atMm,
+            Extremes reactionN,
+            double permanentUpN,
+            double attachedFullN,
+            double imposedFullN,
+            double concentratedOnJoistN) {}
 
     /**
      * Imposed load may be there or not on the joists over each span of the beam. Joists that press and joists that lift
@@ -50,6 +56,10 @@ final class BeamActions {
         elsewhere.addAll(attached.concentrated());
         return new MemberActions(
                 permanent,
+                landings.stream()
+                        .filter(l -> l.permanentUpN() < 0)
+                        .map(l -> new Point(l.atMm(), l.permanentUpN()))
+                        .toList(),
                 weightFull,
                 weights,
                 imposedFull,

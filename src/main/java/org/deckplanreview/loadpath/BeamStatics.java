@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Span;
@@ -66,6 +67,7 @@ final class BeamStatics {
     private final List<List<Extremes>> deflections;
     private final List<AtPlace> places;
     private final Map<ActionFactors, Effects> known = new ConcurrentHashMap<>();
+    private final Map<Integer, LiftForces> lifts = new ConcurrentHashMap<>();
 
     BeamStatics(Frame frame, MemberActions actions) {
         this.frame = frame;
@@ -169,6 +171,36 @@ final class BeamStatics {
     /** From all stairs and guards together. */
     double attachedFullN(int support) {
         return responses.attachedFull().reactionN(frame.placeOf(support)) * frame.shareOf(support);
+    }
+
+    /** The permanent action counts apart where it presses this support down and where it lifts the member off it. */
+    LiftForces lift(int support) {
+        return lifts.computeIfAbsent(support, this::computedLift);
+    }
+
+    /** The parts of the permanent action that lift the member off a support, N, stairs and guards apart; at most 0. */
+    double permanentUpN(int support) {
+        return permanentN(support, part -> Math.min(0, part));
+    }
+
+    private double permanentN(int support, DoubleUnaryOperator side) {
+        double sum = 0;
+        for (double part : responses.permanentReactionsN(frame.placeOf(support))) {
+            sum += side.applyAsDouble(part);
+        }
+        return sum * frame.shareOf(support);
+    }
+
+    /** Stairs and guards that would hold down are left out, as those that relieve are everywhere. */
+    private LiftForces computedLift(int support) {
+        Extremes e = reaction(support);
+        double down = permanentN(support, part -> Math.max(0, part));
+        double nothing = ROUNDING * down;
+        return new LiftForces(
+                down,
+                over(nothing, permanentUpN(support) + e.attachedSmallest()),
+                over(nothing, e.imposedSmallest()),
+                over(nothing, e.concentratedSmallest()));
     }
 
     private List<List<Extremes>> atStations(Curve curve) {

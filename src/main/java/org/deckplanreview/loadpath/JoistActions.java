@@ -48,6 +48,7 @@ final class JoistActions {
         imposed.addAll(attached.imposed());
         return new MemberActions(
                 permanent,
+                List.of(),
                 attached.weight(),
                 attached.weightParts(joist),
                 imposed,

@@ -26,11 +26,17 @@ public interface LoadPath {
      */
     Derived<ActionForces> post(PostPlace post);
 
+    /** What presses the post's upper end down, and what may lift the beams off it; its own weight not included. */
+    Derived<LiftForces> lift(PostPlace post);
+
     /** The post's self-weight, N. */
     Derived<Double> postWeightN(PostPlace post);
 
     /** Force on the soil from posts and their weight; the footing's own weight not included. */
     Derived<ActionForces> footing(FootingPlace footing);
+
+    /** What presses the footing down, its posts' weight included and its own not, and what may lift it. */
+    Derived<LiftForces> lift(FootingPlace footing);
 
     /** The footing's own weight, N. */
     Derived<Double> footingWeightN(FootingPlace footing);

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.BeamLoad.Point;
 
 /**
  * Characteristic loads on one member.
  *
+ * @param permanentLifting the permanent forces among them that lift the member, as the far ends of overhanging joists do
  * @param attachedFull weight of all stairs and guards, which is permanent too
  * @param attachedParts of it, each on its own; one that relieves is left out
  * @param imposedFull everything imposed at once
@@ -18,6 +20,7 @@ import org.deckplanreview.loadpath.BeamLoad.Point;
  */
 record MemberActions(
         List<BeamLoad> permanent,
+        List<Point> permanentLifting,
         List<BeamLoad> attachedFull,
         List<List<BeamLoad>> attachedParts,
         List<BeamLoad> imposedFull,
@@ -27,6 +30,7 @@ record MemberActions(
         List<BeamLoad> snow) {
     MemberActions {
         permanent = List.copyOf(permanent);
+        permanentLifting = List.copyOf(permanentLifting);
         attachedFull = List.copyOf(attachedFull);
         attachedParts = List.copyOf(attachedParts);
         imposedFull = List.copyOf(imposedFull);
@@ -35,13 +39,17 @@ record MemberActions(
         snow = List.copyOf(snow);
     }
 
-    /** Loads parted by the member's spans; spans without load are left out. */
     static List<List<BeamLoad>> bySpan(Member member, List<? extends BeamLoad> loads) {
+        return bySpan(member.spans(), loads);
+    }
+
+    /** Loads parted by a member's spans; spans without load are left out. */
+    static List<List<BeamLoad>> bySpan(List<Span> spans, List<? extends BeamLoad> loads) {
         List<List<BeamLoad>> parts = new ArrayList<>();
-        int last = member.spans().size() - 1;
+        int last = spans.size() - 1;
         for (int k = 0; k <= last; k++) {
-            double from = k == 0 ? 0 : member.spans().get(k).fromMm();
-            double to = k == last ? member.lengthMm() : member.spans().get(k).toMm();
+            double from = k == 0 ? Double.NEGATIVE_INFINITY : spans.get(k).fromMm();
+            double to = k == last ? Double.POSITIVE_INFINITY : spans.get(k).toMm();
             boolean closed = k == last;
             List<BeamLoad> part = loads.stream()
                     .map(l -> l.within(from, to, closed))

@@ -11,6 +11,9 @@ public interface MemberAnalysis {
     /** The worst effects of the combination; the same factors give the same object's values, bit for bit. */
     Effects effects(ActionFactors factors);
 
+    /** What presses one of the member's supports down, and what may lift the member off it. */
+    LiftForces lift(int support);
+
     /**
      * Characteristic total of one action on the member, N, its own weight included; for IMPOSED with everything loaded,
      * for CONCENTRATED the load itself.

@@ -42,6 +42,7 @@ final class MemberResponses {
     private final GoverningLoads governing;
     private final List<Loads> inSpan;
     private final List<double[]> stationsMm;
+    private final List<List<BeamLoad>> permanentParts;
 
     MemberResponses(Frame frame, MemberActions actions) {
         this.beam = frame.beam();
@@ -51,6 +52,7 @@ final class MemberResponses {
         attachedFull = beam.under(actions.attachedFull());
         snow = beam.under(actions.snow());
         imposedFull = beam.under(actions.imposedFull());
+        permanentParts = permanentParts(frame.spans(), actions);
         List<TreeSet<Double>> stations = new ArrayList<>();
         List<List<Weighted>> attached = perStretch();
         List<List<Weighted>> imposed = perStretch();
@@ -95,6 +97,24 @@ final class MemberResponses {
 
     BeamResponse attachedFull() {
         return attachedFull;
+    }
+
+    /**
+     * What each part of the permanent action adds to the reaction at a place. The influence of a load on a reaction has one
+     * sign throughout a span, so that the parts are those of the spans, forces that lift the member apart from the others.
+     */
+    List<Double> permanentReactionsN(int place) {
+        return permanentParts.stream()
+                .map(part -> beam.under(part).reactionN(place))
+                .toList();
+    }
+
+    private static List<List<BeamLoad>> permanentParts(List<Span> spans, MemberActions actions) {
+        List<BeamLoad> pressing = new ArrayList<>(actions.permanent());
+        actions.permanentLifting().forEach(p -> pressing.add(new Point(p.atMm(), -p.forceN())));
+        List<List<BeamLoad>> parts = new ArrayList<>(MemberActions.bySpan(spans, pressing));
+        parts.addAll(MemberActions.bySpan(spans, actions.permanentLifting()));
+        return parts;
     }
 
     /** The loads that can govern in a span. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
@@ -78,6 +79,11 @@ final class Takedown implements LoadPath {
         }
 
         @Override
+        public LiftForces lift(int support) {
+            return statics.lift(support);
+        }
+
+        @Override
         public double totalN(Action action) {
             return statics.totalN(action);
         }
@@ -109,17 +115,40 @@ final class Takedown implements LoadPath {
 
     @Override
     public Derived<ActionForces> post(PostPlace post) {
-        List<Derived<ActionForces>> reactions = new ArrayList<>();
+        return all(reactions(post, BeamStatics::forces)).map(Takedown::together);
+    }
+
+    @Override
+    public Derived<LiftForces> lift(PostPlace post) {
+        return all(reactions(post, BeamStatics::lift)).map(Takedown::allLifts);
+    }
+
+    @Override
+    public Derived<LiftForces> lift(FootingPlace footing) {
+        return all(layout.platformOf(footing).posts().stream()
+                        .filter(p -> footing.posts().contains(p.id()))
+                        .map(p -> lift(p).with(postWeightN(p), LiftForces::withWeight))
+                        .toList())
+                .map(Takedown::allLifts);
+    }
+
+    private static LiftForces allLifts(List<LiftForces> lifts) {
+        return lifts.stream().reduce(LiftForces.NONE, LiftForces::and);
+    }
+
+    /** One force of each beam on the post. */
+    private <T> List<Derived<T>> reactions(PostPlace post, BiFunction<BeamStatics, Integer, T> force) {
+        List<Derived<T>> reactions = new ArrayList<>();
         for (BeamLine beam : layout.platformOf(post).beams()) {
             for (int i = 0; i < beam.supports().size(); i++) {
                 MemberSupport s = beam.supports().get(i);
                 if (s.kind() == MemberSupport.Kind.POST && s.id().equals(post.id())) {
                     int support = i;
-                    reactions.add(statics(beam).map(b -> b.forces(support)));
+                    reactions.add(statics(beam).map(b -> force.apply(b, support)));
                 }
             }
         }
-        return all(reactions).map(Takedown::together);
+        return reactions;
     }
 
     @Override
@@ -195,6 +224,7 @@ final class Takedown implements LoadPath {
                 .map(joist -> new Landing(
                         Frame.onMember(bearing.atMm(), beam),
                         joist.reaction(support),
+                        joist.permanentUpN(support),
                         joist.attachedFullN(support),
                         joist.forces(support).imposedFullN(),
                         joist.totalN(Action.CONCENTRATED)));

@@ -11,6 +11,7 @@ import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Catalogue;
 import org.deckplanreview.method.durability.Durability;
 import org.deckplanreview.method.en1995.En1995;
+import org.deckplanreview.method.equilibrium.Equilibrium;
 import org.deckplanreview.method.foundation.Foundation;
 import org.deckplanreview.method.geometry.Quantities;
 import org.deckplanreview.method.guard.Guards;
@@ -41,6 +42,7 @@ public class ReviewServices {
                 Stream.of(
                                 En1995.methods(),
                                 Nds2018.methods(),
+                                Equilibrium.methods(),
                                 Foundation.methods(),
                                 Durability.methods(),
                                 Guards.methods(),

@@ -109,6 +109,17 @@ class TakedownTest {
         assertThat(post.imposedFullN()).isCloseTo(3 * (press - lift), EXACT);
     }
 
+    /** By hand: the span presses with w l / 2, the cantilever c lifts with w c2 / (2 l). */
+    @Test
+    void permanent_load_of_a_cantilever_lifts_the_far_end_apart_from_the_span_that_holds_it_down() {
+        DeckFixture overhanging = deck().joists(6, 400, 4000).ledgerAt(0).beamAt("B", 3000, 0, 2400);
+        LiftForces far = overhanging.joist().lift(0);
+        double w = overhanging.permanentNPerMm2() * 400 + overhanging.joistWeightNPerMm();
+        assertThat(far.permanentDownN()).isCloseTo(w * 3000 / 2, EXACT);
+        assertThat(far.permanentUpN()).isCloseTo(-w * 1000 * 1000 / 2 / 3000, EXACT);
+        assertThat(far.imposedN()).isCloseTo(-2.5e-3 * 400 * 1000 * 1000 / 2 / 3000, EXACT);
+    }
+
     @Test
     void a_permanent_heavy_item_counts_as_permanent_over_its_own_area() {
         double without = onWallAndBeam.joist().totalN(Action.PERMANENT);

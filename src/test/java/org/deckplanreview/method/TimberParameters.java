@@ -7,6 +7,7 @@ import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Measure;
@@ -115,6 +116,16 @@ public final class TimberParameters {
 
         @Override
         public Derived<ActionForces> post(PostPlace post) {
+            return none();
+        }
+
+        @Override
+        public Derived<LiftForces> lift(PostPlace post) {
+            return none();
+        }
+
+        @Override
+        public Derived<LiftForces> lift(FootingPlace footing) {
             return none();
         }
 

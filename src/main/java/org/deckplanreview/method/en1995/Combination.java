@@ -25,7 +25,7 @@ record Combination(String id, ActionFactors factors) {
 
     static final ParameterDescription COMBINATIONS = ParameterDescription.table(
             "combinations",
-            "combinations of EN 1990, each with its state (ultimate, equilibrium, serviceability), the leading action and"
+            "combinations of EN 1990, each with its state (ultimate, serviceability), the leading action and"
                     + " partial factors; variable actions that do not lead are multiplied by their psi0 too",
             wordColumn("id"),
             wordColumn("state"),
@@ -38,7 +38,6 @@ record Combination(String id, ActionFactors factors) {
     /** States of EN 1990 that combinations are made for, as the table names them. */
     enum State {
         ULTIMATE("ultimate"),
-        EQUILIBRIUM("equilibrium"),
         SERVICEABILITY("serviceability");
 
         private final String word;

@@ -18,7 +18,6 @@ public final class En1995 {
                 new CarrierBearing(),
                 new MemberDeflection(DeflectionState.INSTANTANEOUS),
                 new MemberDeflection(DeflectionState.FINAL),
-                new MemberUplift(),
                 new PostCompression(),
                 new PostSway(),
                 new Slenderness(),

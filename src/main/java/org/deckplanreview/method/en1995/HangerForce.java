@@ -14,6 +14,7 @@ import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Case;
+import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;

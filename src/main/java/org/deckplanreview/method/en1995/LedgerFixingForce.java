@@ -19,6 +19,7 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.Case;
+import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;

@@ -19,6 +19,7 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Length;
@@ -499,6 +500,16 @@ public final class DeckPiece {
 
         @Override
         public Derived<ActionForces> post(PostPlace post) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Derived<LiftForces> lift(PostPlace post) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Derived<LiftForces> lift(FootingPlace footing) {
             throw new UnsupportedOperationException();
         }
 

@@ -13,6 +13,7 @@ import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Measure;
@@ -160,6 +161,16 @@ class LedgerFixingsTest {
         @Override
         public Derived<ActionForces> post(PostPlace post) {
             return Derived.missing(post.pointer(), "the post");
+        }
+
+        @Override
+        public Derived<LiftForces> lift(PostPlace post) {
+            throw new AssertionError("Ledgers ask for reactions");
+        }
+
+        @Override
+        public Derived<LiftForces> lift(FootingPlace footing) {
+            throw new AssertionError("Ledgers ask for reactions");
         }
 
         @Override

@@ -12,6 +12,7 @@ import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.loadpath.Effects.Peak;
 import org.deckplanreview.loadpath.Effects.SpanEffects;
 import org.deckplanreview.loadpath.Effects.SupportEffects;
+import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.loadpath.MemberDiagrams;
 
@@ -92,6 +93,20 @@ public record LinearAnalysis(Member member, Map<Action, Share> shares) implement
         for (int k = 0; k < sum.length; k++) {
             sum[k] += factor * share[k];
         }
+    }
+
+    @Override
+    public LiftForces lift(int support) {
+        double permanent = smallest(Action.PERMANENT, support);
+        return new LiftForces(
+                Math.max(0, permanent),
+                Math.min(0, permanent),
+                Math.min(0, smallest(Action.IMPOSED, support)),
+                Math.min(0, smallest(Action.CONCENTRATED, support)));
+    }
+
+    private double smallest(Action action, int support) {
+        return shares.containsKey(action) ? shares.get(action).supports().get(support)[2] : 0;
     }
 
     @Override

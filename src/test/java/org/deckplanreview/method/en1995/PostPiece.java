@@ -15,6 +15,7 @@ import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Length;
@@ -411,6 +412,16 @@ public final class PostPiece {
         @Override
         public Derived<ActionForces> post(PostPlace post) {
             return forces;
+        }
+
+        @Override
+        public Derived<LiftForces> lift(PostPlace post) {
+            throw new AssertionError("Not stated");
+        }
+
+        @Override
+        public Derived<LiftForces> lift(FootingPlace footing) {
+            throw new AssertionError("Not stated");
         }
 
         @Override

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
@@ -15,6 +16,7 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
+import org.deckplanreview.method.equilibrium.Equilibrium;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.BoardProfile;
 import org.deckplanreview.submission.Joint;
@@ -112,9 +114,14 @@ class ShownWorkingsTest {
 
     private static final List<Evaluation.Measured> EVERYTHING = everything();
 
+    private static List<Method> methods() {
+        return Stream.concat(En1995.methods().stream(), Equilibrium.methods().stream())
+                .toList();
+    }
+
     private static List<Evaluation.Measured> everything() {
         List<Evaluation.Measured> all = new ArrayList<>();
-        for (Method method : En1995.methods()) {
+        for (Method method : methods()) {
             List<SubjectKind> subjects = method.description().subjects();
             boolean ofBoards = subjects.contains(SubjectKind.BOARDS);
             List<DeckPiece> pieces = ofBoards
@@ -217,7 +224,7 @@ class ShownWorkingsTest {
         assertThat(descriptions)
                 .extracting(MethodDescription::name)
                 .doesNotHaveDuplicates()
-                .hasSize(22);
+                .hasSize(21);
         assertThat(descriptions)
                 .allSatisfy(d -> assertThat(d.parameters())
                         .as(d.name())

@@ -10,8 +10,6 @@ import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
-import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.WorkingStep;
@@ -22,7 +20,7 @@ import org.deckplanreview.submission.Pointer;
 import org.junit.jupiter.api.Test;
 
 /**
- * Shear, notches, bearing and uplift: EN 1995-1-1, 6.1.7, 6.5.2, 6.1.5, and EN 1990, 6.4.2. By hand for a joist of C24 in
+ * Shear, notches and bearing: EN 1995-1-1, 6.1.7, 6.5.2, 6.1.5. By hand for a joist of C24 in
  * medium-term: f_v,d = 0.65 * 1.1 * 4.0 / 1.3 = 2.2 N/mm2, f_c,90,d = 0.65 * 1.1 * 2.5 / 1.3 = 1.375 N/mm2.
  */
 class SupportChecksTest {
@@ -31,7 +29,6 @@ class SupportChecksTest {
     private static final Method NOTCH = new MemberNotch();
     private static final Method BEARING = new MemberBearing();
     private static final Method CARRIER = new CarrierBearing();
-    private static final Method UPLIFT = new MemberUplift();
 
     private static StandardParameters parameters() {
         return StandardParameters.ofEurocodes();
@@ -287,60 +284,5 @@ class SupportChecksTest {
                 .hanger(0, MemberSupport.Kind.LEDGER)
                 .support(3300, 94)
                 .stretch(Span.Kind.BETWEEN_SUPPORTS, 0, 3300);
-    }
-
-    /** EN 1990 (6.7), Table A1.2(A): 0.9 * 400 - 1.5 * 240 = 0. */
-    @Test
-    void weight_that_just_holds_a_support_down_is_used_fully() {
-        Evaluation.Measured m = measured(lifted(400, 240), UPLIFT, holdDown(0));
-        assertThat(m.utilisation()).isCloseTo(1, within(1e-12));
-        assertThat(((Measure) m.found()).value()).isCloseTo(0, within(1e-9));
-        assertThat(((Measure) m.allowed()).value()).isZero();
-    }
-
-    @Test
-    void more_lift_than_weight_does_not_comply() {
-        assertThat(measured(lifted(400, 241), UPLIFT, holdDown(0)).utilisation())
-                .isGreaterThan(1);
-        assertThat(measured(lifted(400, 239), UPLIFT, holdDown(0)).utilisation())
-                .isLessThan(1);
-        assertThat(measured(lifted(400, 0), UPLIFT, holdDown(0)).utilisation()).isZero();
-    }
-
-    /** 0.9 * 400 + 300 = 660 = 1.5 * 440. */
-    @Test
-    void fixings_hold_down_what_they_are_taken_to_resist() {
-        Evaluation.Measured m = measured(lifted(400, 440), UPLIFT, holdDown(300));
-        assertThat(m.utilisation()).isCloseTo(1, within(1e-12));
-        assertThat(((Measure) m.found()).value()).isCloseTo(-300, within(1e-9));
-        assertThat(((Measure) m.allowed()).value()).isEqualTo(-300);
-        assertThat(m.assumptions()).anyMatch(a -> a.contains("300 N"));
-    }
-
-    @Test
-    void a_support_that_its_own_weight_lifts_does_not_comply() {
-        double utilisation = measured(lifted(-10, 0), UPLIFT, holdDown(0)).utilisation();
-        assertThat(utilisation).isGreaterThan(1).isFinite();
-    }
-
-    private static StandardParameters holdDown(double n) {
-        return parameters().with("holdDown", n, MeasureUnit.NEWTON_);
-    }
-
-    private static DeckPiece lifted(double permanentN, double liftN) {
-        return DeckPiece.joist()
-                .span(3600, 50)
-                .under(a -> a.with(
-                                Action.PERMANENT,
-                                new Share(
-                                        List.of(new double[4]),
-                                        List.of(new double[] {0, permanentN, permanentN}, new double[] {0, 900, 900}),
-                                        900 + permanentN))
-                        .with(
-                                Action.IMPOSED,
-                                new Share(
-                                        List.of(new double[4]),
-                                        List.of(new double[] {0, 0, -liftN}, new double[] {0, 900, 0}),
-                                        900 - liftN)));
     }
 }

@@ -26,6 +26,7 @@ import org.deckplanreview.layout.Span;
 import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionForces;
+import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.method.ReviewContext;
@@ -419,6 +420,16 @@ public final class PaperDeck {
 
         @Override
         public Derived<ActionForces> post(PostPlace post) {
+            throw new AssertionError("Not written down");
+        }
+
+        @Override
+        public Derived<LiftForces> lift(PostPlace post) {
+            throw new AssertionError("Not written down");
+        }
+
+        @Override
+        public Derived<LiftForces> lift(FootingPlace footing) {
             throw new AssertionError("Not written down");
         }
 

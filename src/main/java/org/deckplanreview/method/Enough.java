@@ -1,4 +1,4 @@
-package org.deckplanreview.method.en1995;
+package org.deckplanreview.method;
 
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -6,14 +6,14 @@ import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.UnitSystem;
 
 /** From which value on a resistance that is not given would do. */
-final class Enough {
+public final class Enough {
     /** The last place of what is asked for in metric units, N; else it is a pound. */
     private static final double STEP_N = 10;
 
     private Enough() {}
 
     /** For the end of a need's sentence, rounded up. */
-    static String from(double resistanceN, UnitSystem units) {
+    public static String from(double resistanceN, UnitSystem units) {
         return "; " + Phrases.of(asked(resistanceN, units)) + " would do";
     }
 

@@ -1,0 +1,66 @@
+package org.deckplanreview.method.equilibrium;
+
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
+import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
+
+import java.util.List;
+import org.deckplanreview.loadpath.LiftForces;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/**
+ * One combination of equilibrium: the parts of the permanent action that hold down count with one factor and those that lift
+ * with another, as EN 1990, 6.4.3.1(4), asks where balance depends on them.
+ */
+record Combination(String id, double stabilising, double destabilising, double imposed, double concentrated) {
+    static final ParameterDescription TABLE = ParameterDescription.table(
+            "equilibrium",
+            "combinations of equilibrium: factors of the permanent action that holds down, of that which lifts, and of the"
+                    + " imposed loads that lift",
+            wordColumn("id"),
+            numberColumn("stabilising", RATIO),
+            numberColumn("destabilising", RATIO),
+            numberColumn("imposed", RATIO),
+            numberColumn("concentrated", RATIO));
+
+    static List<Combination> of(Parameters parameters) {
+        return parameters.table(TABLE.name()).rows().stream()
+                .map(r -> new Combination(
+                        r.word("id"),
+                        r.number("stabilising", RATIO),
+                        r.number("destabilising", RATIO),
+                        r.number("imposed", RATIO),
+                        r.number("concentrated", RATIO)))
+                .toList();
+    }
+
+    /** What presses down, N. */
+    double downN(LiftForces forces) {
+        return stabilising * forces.permanentDownN();
+    }
+
+    /** What lifts, N, as a positive number. */
+    double upN(LiftForces forces) {
+        return -(destabilising * forces.permanentUpN()
+                + imposed * forces.imposedN()
+                + concentrated * forces.concentratedN());
+    }
+
+    /** Shows what presses down as {@code F_stb,d} and what lifts as {@code F_dst,d}. */
+    void write(Working w, LiftForces forces, Parameters parameters) {
+        String source = parameters.source(TABLE.name());
+        w.given("γ_stb", stabilising, RATIO, "factor of the permanent action that holds down, " + id, source);
+        w.given("G_stb", forces.permanentDownN(), NEWTON_, "permanent action that holds down", "");
+        w.step("F_stb,d", "γ_stb * G_stb", downN(forces), NEWTON_, "");
+        w.given("γ_dst", destabilising, RATIO, "factor of the permanent action that lifts", source);
+        w.given("G_dst", 0 - forces.permanentUpN(), NEWTON_, "permanent action that lifts", "");
+        w.given("γ_Q", imposed, RATIO, "factor of the uniform imposed load", source);
+        w.given("Q_dst", 0 - forces.imposedN(), NEWTON_, "uniform imposed load where it lifts", "");
+        w.given("γ_Qk", concentrated, RATIO, "factor of the concentrated load", source);
+        w.given("Q_k,dst", 0 - forces.concentratedN(), NEWTON_, "concentrated load where it lifts most", "");
+        w.step("F_dst,d", "γ_dst * G_dst + γ_Q * Q_dst + γ_Qk * Q_k,dst", upN(forces), NEWTON_, "");
+    }
+}

@@ -1,0 +1,89 @@
+package org.deckplanreview.method.equilibrium;
+
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.List;
+import org.deckplanreview.loadpath.LiftForces;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.WorkingStep;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/**
+ * A joint that may be lifted, under one combination.
+ *
+ * @param name of the joint, for the finding's sentence; may be empty
+ */
+record Joint(
+        String name, LiftForces forces, Combination combination, Hold hold, Parameters parameters, List<String> assumed)
+        implements Case {
+
+    /**
+     * What holds the joint down beside the weight on it.
+     *
+     * @param source where the ruleset has the force from; empty where it does not come from there
+     */
+    record Hold(double newtons, String meaning, String source, List<Pointer> from) {}
+
+    /** All combinations of one joint. */
+    static List<Joint> of(String name, LiftForces forces, Hold hold, Parameters parameters, List<String> assumed) {
+        return Combination.of(parameters).stream()
+                .map(c -> new Joint(name, forces, c, hold, parameters, assumed))
+                .toList();
+    }
+
+    /** What is needed beside weight, N; 0 where weight alone holds the joint down. */
+    double neededN() {
+        return Math.max(0, combination.upN(forces) - combination.downN(forces));
+    }
+
+    static double neededN(List<Joint> joints) {
+        return joints.stream().mapToDouble(Joint::neededN).max().orElse(0);
+    }
+
+    boolean holds() {
+        return Sense.AT_MOST.holds(utilisation(), 1);
+    }
+
+    private double smallestN() {
+        return combination.downN(forces) - combination.upN(forces);
+    }
+
+    @Override
+    public double utilisation() {
+        double up = combination.upN(forces);
+        return up == 0 ? 0 : up / (combination.downN(forces) + hold.newtons());
+    }
+
+    @Override
+    public Evaluation.Measured measured() {
+        return new Evaluation.Measured(
+                Measure.of(smallestN(), NEWTON_),
+                Sense.AT_LEAST,
+                Measure.of(0 - hold.newtons(), NEWTON_),
+                utilisation(),
+                (name.isEmpty() ? "" : name + ", ") + "combination " + combination.id(),
+                working(),
+                assumed);
+    }
+
+    private List<WorkingStep> working() {
+        Working w = new Working();
+        combination.write(w, forces, parameters);
+        w.step("R_d", "F_stb,d - F_dst,d", smallestN(), NEWTON_, "");
+        w.given(
+                "H_d",
+                hold.newtons(),
+                NEWTON_,
+                hold.meaning(),
+                hold.source(),
+                hold.from().toArray(Pointer[]::new));
+        w.step("utilisation", "F_dst,d / (F_stb,d + H_d)", utilisation(), RATIO, "");
+        return w.steps();
+    }
+}

@@ -1,0 +1,162 @@
+package org.deckplanreview.method.equilibrium;
+
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.JoistLine;
+import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.MemberAnalysis;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Case;
+import org.deckplanreview.method.Enough;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.equilibrium.Joint.Hold;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.JoistField;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/**
+ * Uplift at the supports of a joist or beam, EN 1990, 6.4.2 (6.7) with the resistance of fixings, (6.8). What ordinary fixings
+ * hold is an assumption: beyond it the resistance must be stated, and only one that is stated can be too small.
+ */
+final class MemberUplift implements Method {
+    private static final ParameterDescription ORDINARY = ParameterDescription.number(
+                    "holdDown",
+                    NEWTON_,
+                    "resistance that ordinary fixings at a support are taken to have against uplift")
+            .lowerIsStricter();
+    private static final String STATED = "holdDownResistance";
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "equilibrium.uplift",
+            Equilibrium.SOURCE,
+            "smallest reaction",
+            NEWTON_,
+            List.of(SubjectKind.JOISTS, SubjectKind.BEAMS),
+            List.of(Combination.TABLE, ORDINARY),
+            "Smallest reaction of any support under the combinations of equilibrium, against what its fixings hold down: a"
+                    + " stated resistance or else that of ordinary fixings. The utilisation is all that lifts over what presses down"
+                    + " and fixings together. Beyond ordinary fixings a resistance must be stated.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        Member member = (Member) subject;
+        Derived<MemberAnalysis> analysis = context.loadPath().member(member);
+        if (!analysis.isKnown()) {
+            return new Evaluation.Missing(analysis.needs());
+        }
+        Pointer pointer = member.pointer().child(STATED);
+        Optional<Measure> stated = stated(member, context.layout().platformOf(member));
+        Hold hold = stated.map(h ->
+                        new Hold(h.in(NEWTON_), "stated resistance of the fixing against uplift", "", List.of(pointer)))
+                .orElseGet(() -> new Hold(
+                        parameters.number(ORDINARY.name(), NEWTON_),
+                        "resistance of ordinary fixings against uplift",
+                        parameters.source(ORDINARY.name()),
+                        List.of()));
+        List<List<Joint>> joints = joints(member, analysis.get(), hold, parameters);
+        if (stated.isEmpty() && !joints.stream().flatMap(List::stream).allMatch(Joint::holds)) {
+            return new Evaluation.Missing(List.of(new Need(pointer, asked(member, hold, parameters, context))));
+        }
+        List<String> lifted = lifted(joints, member);
+        List<String> assumed = stated.isPresent()
+                ? List.of()
+                : lifted.stream()
+                        .map(support -> "Ordinary fixings hold " + name(member) + " down at " + support + " with "
+                                + context.written(Measure.of(hold.newtons(), NEWTON_)) + " at least.")
+                        .toList();
+        return Case.worst(joints.stream()
+                .flatMap(List::stream)
+                .map(j -> new Joint(
+                        "at " + j.name() + alsoLifted(lifted, j.name()),
+                        j.forces(),
+                        j.combination(),
+                        hold,
+                        parameters,
+                        assumed))
+                .toList());
+    }
+
+    private static Optional<Measure> stated(Member member, PlatformLayout platform) {
+        return member instanceof BeamLine beam
+                ? platform.platform().beams().stream()
+                        .filter(b -> b.id().equals(beam.id()))
+                        .findFirst()
+                        .flatMap(b -> b.holdDownResistance())
+                : platform.platform().joists().flatMap(JoistField::holdDownResistance);
+    }
+
+    /** For each support, all combinations. */
+    private static List<List<Joint>> joints(Member member, MemberAnalysis analysis, Hold hold, Parameters parameters) {
+        List<List<Joint>> joints = new ArrayList<>();
+        for (int i = 0; i < member.supports().size(); i++) {
+            joints.add(Joint.of(member.supports().get(i).label(), analysis.lift(i), hold, parameters, List.of()));
+        }
+        return joints;
+    }
+
+    private static List<String> lifted(List<List<Joint>> joints, Member member) {
+        List<String> labels = new ArrayList<>();
+        for (int i = 0; i < joints.size(); i++) {
+            if (Joint.neededN(joints.get(i)) > 0) {
+                labels.add(member.supports().get(i).label());
+            }
+        }
+        return labels;
+    }
+
+    private static String alsoLifted(List<String> lifted, String worst) {
+        List<String> others = lifted.stream().filter(l -> !l.equals(worst)).toList();
+        return others.isEmpty() ? "" : ", lifted at " + String.join(" and ", others) + " too";
+    }
+
+    private static String name(Member member) {
+        return member instanceof JoistLine ? "joists" : member.label();
+    }
+
+    /** What would do for every member that the same resistance holds, with all joints that it is asked for. */
+    private static String asked(Member member, Hold hold, Parameters parameters, ReviewContext context) {
+        TreeSet<String> supports = new TreeSet<>();
+        double enoughN = 0;
+        for (Member other : sharing(member, context).toList()) {
+            Optional<MemberAnalysis> analysis = context.loadPath().member(other).optional();
+            if (analysis.isPresent()) {
+                for (List<Joint> support : joints(other, analysis.get(), hold, parameters)) {
+                    double needed = Joint.neededN(support);
+                    if (needed > 0) {
+                        supports.add(support.get(0).name());
+                        enoughN = Math.max(enoughN, needed);
+                    }
+                }
+            }
+        }
+        return "the resistance against uplift of the fixing of " + name(member) + " at "
+                + String.join(" and at ", supports) + ", in "
+                + context.units().unit(MeasureUnit.KILONEWTON).symbol()
+                + Enough.from(enoughN, context.units());
+    }
+
+    private static Stream<? extends Member> sharing(Member member, ReviewContext context) {
+        return member instanceof JoistLine ? context.layout().platformOf(member).joists().stream() : Stream.of(member);
+    }
+}

@@ -1,0 +1,121 @@
+package org.deckplanreview.method.equilibrium;
+
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+
+import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.LiftForces;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.method.Case;
+import org.deckplanreview.method.Enough;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.equilibrium.Joint.Hold;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.PostBase;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+
+/**
+ * Uplift at the foot of a post. A base that is stated as none holds nothing; a connector holds what is stated or what ordinary
+ * ones do; concrete around an embedded post rises with it, and its weight counts at the footing.
+ */
+final class PostUplift implements Method {
+    private static final ParameterDescription ORDINARY = ParameterDescription.number(
+                    "holdDown", NEWTON_, "resistance that the ordinary base of a post is taken to have against uplift")
+            .lowerIsStricter();
+    private static final Hold NOTHING = new Hold(0, "resistance of the base against uplift", "", List.of());
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "equilibrium.postUplift",
+            Equilibrium.SOURCE,
+            "smallest force at the post's foot",
+            NEWTON_,
+            List.of(SubjectKind.POSTS),
+            List.of(Combination.TABLE, ORDINARY),
+            "Smallest force at the foot of the post with its weight, under the combinations of equilibrium, against what its"
+                    + " base holds down: a stated resistance, that of ordinary bases, or nothing. Beyond an ordinary base a"
+                    + " resistance must be stated. An embedded post lifts its concrete with it.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        PostPlace post = (PostPlace) subject;
+        Derived<LiftForces> forces =
+                context.loadPath().lift(post).with(context.loadPath().postWeightN(post), LiftForces::withWeight);
+        if (!forces.isKnown()) {
+            return new Evaluation.Missing(forces.needs());
+        }
+        List<Joint> byWeight = Joint.of("", forces.get(), NOTHING, parameters, List.of());
+        if (byWeight.stream().allMatch(Joint::holds)) {
+            return Case.worst(byWeight);
+        }
+        if (isEmbedded(post)) {
+            return new Evaluation.NotApplicable(
+                    "the post lifts the concrete around it with it, which is looked at as a footing");
+        }
+        Pointer base = post.pointer().child("base");
+        if (post.post().base().isEmpty()) {
+            return new Evaluation.Missing(List.of(new Need(
+                    base, "what holds " + post.label() + " down on its footing, which loads on an overhang lift")));
+        }
+        return held(post, forces.get(), Joint.neededN(byWeight), parameters, context);
+    }
+
+    private static boolean isEmbedded(PostPlace post) {
+        return post.footing()
+                .map(FootingPlace::footing)
+                .filter(f -> f.kind() == FootingKind.EMBEDDED_POST)
+                .isPresent();
+    }
+
+    private static Evaluation held(
+            PostPlace post, LiftForces forces, double neededN, Parameters parameters, ReviewContext context) {
+        Pointer pointer = post.pointer().child("holdDownResistance");
+        Optional<Measure> stated = post.post().holdDownResistance();
+        if (post.post().base().get() == PostBase.NONE) {
+            Hold none = new Hold(
+                    0, "a post without a base", "", List.of(post.pointer().child("base")));
+            return Case.worst(Joint.of("", forces, none, parameters, List.of()));
+        }
+        if (stated.isPresent()) {
+            Hold hold = new Hold(
+                    stated.get().in(NEWTON_), "stated resistance of the base against uplift", "", List.of(pointer));
+            return Case.worst(Joint.of("", forces, hold, parameters, List.of()));
+        }
+        Hold ordinary = new Hold(
+                parameters.number(ORDINARY.name(), NEWTON_),
+                "resistance of an ordinary base against uplift",
+                parameters.source(ORDINARY.name()),
+                List.of());
+        List<Joint> joints = Joint.of(
+                "",
+                forces,
+                ordinary,
+                parameters,
+                List.of("The base of " + post.label() + " holds it down with "
+                        + context.written(Measure.of(ordinary.newtons(), NEWTON_))
+                        + " at least, as ordinary ones do."));
+        return joints.stream().allMatch(Joint::holds)
+                ? Case.worst(joints)
+                : new Evaluation.Missing(List.of(new Need(
+                        pointer,
+                        "the resistance of the base of " + post.label() + " against uplift, in "
+                                + context.units().unit(MeasureUnit.KILONEWTON).symbol()
+                                + Enough.from(neededN, context.units()))));
+    }
+}
