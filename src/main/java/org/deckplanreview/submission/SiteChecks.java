@@ -1,6 +1,9 @@
 package org.deckplanreview.submission;
 
 import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Phrases;
 import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -12,11 +15,13 @@ final class SiteChecks {
 
     private final List<GroundLevel> levels;
     private final List<Wall> walls;
+    private final Optional<Measure> windPressure;
     private final FaultList faults;
 
     SiteChecks(Submission submission, FaultList faults) {
         this.levels = submission.site().groundLevels();
         this.walls = submission.site().walls();
+        this.windPressure = submission.site().windPressure();
         this.faults = faults;
     }
 
@@ -26,6 +31,12 @@ final class SiteChecks {
                     walls.get(i).line(), Pointer.of("/site/walls").child(i).child("line"), faults);
         }
         contradictions();
+        if (windPressure.filter(p -> p.value() <= 0).isPresent()) {
+            faults.add(
+                    Pointer.of("/site/windPressure"),
+                    "No site has a wind pressure of " + Phrases.of(windPressure.get()),
+                    "over 0; leave it out where it is not known");
+        }
         if (levels.size() == 2) {
             faults.add(LEVELS, "Two points make no surface", SURFACE);
         } else if (levels.size() > 2 && width() < Tolerances.OUTLINE_MM) {

@@ -404,6 +404,17 @@ class MisfitsTest {
                     .isInstanceOf(ReadResult.Read.class);
         }
 
+        @Test
+        void no_site_has_a_wind_pressure_of_0() {
+            Fault fault = only(SampleDeck.complete().withJson("/site/windPressure", "\"0 kN/m2\""));
+            assertThat(fault.pointer().value()).isEqualTo("/site/windPressure");
+            assertThat(fault.accepted()).startsWith("over 0");
+            assertThat(SampleDeck.complete()
+                            .withJson("/site/windPressure", "\"0.0001 kN/m2\"")
+                            .read())
+                    .isInstanceOf(ReadResult.Read.class);
+        }
+
         private SampleDeck ground(String points) {
             return SampleDeck.complete()
                     .withJson(

@@ -44,7 +44,7 @@ record BraceBasis(
         if (new SidewaysSupport(platform).isTiedToBuilding()) {
             return new Evaluation.NotApplicable("the building holds the deck through the ledger");
         }
-        Derived<Loads> loads = HorizontalLoad.of(platform, brace.brace().direction(), context)
+        Derived<Loads> loads = HorizontalLoad.of(platform, brace.brace().direction(), parameters, context)
                 .with(height(brace, platform), Loads::new);
         Derived<String> category = context.loadCategories().get(brace.platformIndex());
         if (!loads.isKnown() || !category.isKnown()) {
@@ -87,9 +87,9 @@ record BraceBasis(
         return brace.brace().reach().mm() / brace.lengthMm();
     }
 
-    /** Without wind and, where there is wind, with it. */
+    /** Each of the loads that may lead. */
     List<BraceBasis> alternatives() {
-        return load.alternatives().stream()
+        return load.alternatives(psi).stream()
                 .map(l -> new BraceBasis(brace, l, heightMm, psi, parameters, context))
                 .toList();
     }
@@ -122,7 +122,7 @@ record BraceBasis(
     }
 
     List<String> assumptions() {
-        List<String> all = new ArrayList<>(HorizontalLoad.assumptions(context));
+        List<String> all = new ArrayList<>(HorizontalLoad.assumptions(parameters, context));
         all.add(
                 "Braces in one direction share the horizontal load equally, in compression and in tension; posts are hinged at"
                         + " their feet and under the beam, and beam and joints take the brace's push.");

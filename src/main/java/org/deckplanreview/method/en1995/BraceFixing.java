@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.layout.BraceLine;
@@ -44,7 +45,13 @@ final class BraceFixing implements Method {
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         BraceLine brace = (BraceLine) subject;
-        return BraceBasis.evaluate(brace, parameters, context, basis -> fixed(brace, basis, context.units()));
+        return BraceBasis.evaluate(brace, parameters, context, basis -> fixed(brace, worst(basis), context.units()));
+    }
+
+    private static BraceBasis worst(BraceBasis basis) {
+        return basis.alternatives().stream()
+                .max(Comparator.comparingDouble(b -> b.forceN(b.worst())))
+                .orElseThrow();
     }
 
     private static Evaluation fixed(BraceLine brace, BraceBasis basis, UnitSystem units) {

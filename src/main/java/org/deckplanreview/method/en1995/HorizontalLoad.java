@@ -1,12 +1,18 @@
 package org.deckplanreview.method.en1995;
 
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_METRE;
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE;
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
+import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
+import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
@@ -21,19 +27,31 @@ import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.JoistSeating;
+import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Table;
 
 /**
  * What pushes a platform sideways in one direction: a part of the design load on all of its posts, for loads that stand out
- * of plumb and people who sway, and wind where the submission states its pressure.
+ * of plumb; people, who sway together or press against the guards of one side, whichever is more; and wind, of the pressure
+ * that the submission states or else the cautious one of the ruleset. With wind, people count with their combination factor.
  *
  * @param vertical on all posts together with their weight, every span loaded; the concentrated load stands once
- * @param windNPerMm2 0 where none is stated
+ * @param peopleFactor of the push of people: 1, or their psi0 where wind leads
+ * @param guardedWidthMm of the guards that people can press against
+ * @param guardNPerMm line load along them
+ * @param windNPerMm2 0 for no wind
  * @param windAreaMm2 of frame and guards
  */
-record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windAreaMm2) {
+record HorizontalLoad(
+        ActionForces vertical,
+        double peopleFactor,
+        double guardedWidthMm,
+        double guardNPerMm,
+        double windNPerMm2,
+        double windAreaMm2) {
     private static final ParameterDescription SHARE = ParameterDescription.number(
             "notionalShare", RATIO, "horizontal load as a part of the design load on the platform's posts");
     private static final ParameterDescription WIND =
@@ -41,7 +59,21 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
     private static final ParameterDescription WIND_DURATION =
             ParameterDescription.word("windDuration", "load duration class of wind");
 
-    static final List<ParameterDescription> PARAMETERS = List.of(SHARE, WIND);
+    private static final ParameterDescription CROWD = ParameterDescription.number(
+                    "crowdShare", RATIO, "push of people who sway together, as a part of their design weight")
+            .higherIsStricter();
+    private static final ParameterDescription UNSTATED = ParameterDescription.number(
+                    "unstatedWindPressure",
+                    KILONEWTON_PER_SQUARE_METRE,
+                    "wind pressure that is taken where the submission states none")
+            .higherIsStricter();
+    private static final ParameterDescription GUARD_LOADS = ParameterDescription.table(
+            "guardLoads",
+            "horizontal line load on guards by occupancy",
+            wordColumn("occupancy"),
+            numberColumn("line", KILONEWTON_PER_METRE));
+
+    static final List<ParameterDescription> PARAMETERS = List.of(SHARE, CROWD, GUARD_LOADS, WIND, UNSTATED);
     static final List<ParameterDescription> DURATION = List.of(WIND_DURATION);
 
     static final String BUILDING_HOLDS =
@@ -49,11 +81,39 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
                     + " for that.";
     private static final Pointer PRESSURE = Pointer.of("/site/windPressure");
 
-    static Derived<HorizontalLoad> of(PlatformLayout platform, Direction direction, ReviewContext context) {
-        Optional<Measure> pressure = context.submission().site().windPressure();
-        Derived<Double> area = pressure.isPresent() ? windArea(platform, direction) : Derived.known(0.0);
-        double p = pressure.map(m -> m.in(NEWTON_PER_SQUARE_MILLIMETRE)).orElse(0.0);
-        return vertical(platform, context.loadPath()).with(area, (v, a) -> new HorizontalLoad(v, p, a));
+    static Derived<HorizontalLoad> of(
+            PlatformLayout platform, Direction direction, Parameters parameters, ReviewContext context) {
+        double pressure = pressure(parameters, context).in(NEWTON_PER_SQUARE_MILLIMETRE);
+        double guarded = guardedWidthMm(platform, direction);
+        double line = guardNPerMm(parameters, context.submission().use().occupancy());
+        Derived<Double> windArea = pressure > 0 ? windArea(platform, direction) : Derived.known(0.0);
+        return vertical(platform, context.loadPath())
+                .with(windArea, (v, area) -> new HorizontalLoad(v, 1, guarded, line, pressure, area));
+    }
+
+    private static Measure pressure(Parameters parameters, ReviewContext context) {
+        return context.submission()
+                .site()
+                .windPressure()
+                .orElseGet(() -> Measure.of(
+                        parameters.number(UNSTATED.name(), KILONEWTON_PER_SQUARE_METRE), KILONEWTON_PER_SQUARE_METRE));
+    }
+
+    /** People press against the guards of one side at a time. */
+    private static double guardedWidthMm(PlatformLayout platform, Direction direction) {
+        double all = platform.edges().stream()
+                .filter(e -> e.guard().isPresent())
+                .mapToDouble(e -> SidewaysSupport.widthMm(e, direction))
+                .sum();
+        return Math.min(all, new SidewaysSupport(platform).widthMm(direction));
+    }
+
+    private static double guardNPerMm(Parameters parameters, Occupancy occupancy) {
+        Table table = parameters.table(GUARD_LOADS.name());
+        return table.find("occupancy", occupancy.word())
+                .map(r -> KILONEWTON_PER_METRE.convert(r.number("line", KILONEWTON_PER_METRE), NEWTON_PER_MILLIMETRE))
+                .orElseThrow(() ->
+                        new IllegalArgumentException(table.source() + " has no line load for " + occupancy.word()));
     }
 
     private static Derived<ActionForces> vertical(PlatformLayout platform, LoadPath loads) {
@@ -137,9 +197,11 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
         return windN() != 0;
     }
 
-    /** Without wind and, where there is wind, with it. */
-    List<HorizontalLoad> alternatives() {
-        return isWindy() ? List.of(new HorizontalLoad(vertical, 0, 0), this) : List.of(this);
+    /** People in full without wind, and wind in full with people by their combination factor. */
+    List<HorizontalLoad> alternatives(Combination.Psi psi) {
+        return List.of(
+                new HorizontalLoad(vertical, 1, guardedWidthMm, guardNPerMm, 0, windAreaMm2),
+                new HorizontalLoad(vertical, psi.imposed0(), guardedWidthMm, guardNPerMm, windNPerMm2, windAreaMm2));
     }
 
     /** k_mod with this load beside the actions of the combination. */
@@ -151,7 +213,25 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
 
     /** H_d, N. Wind comes on top in full, whatever else leads. */
     double designN(Combination combination, Parameters parameters) {
-        return share(parameters) * verticalN(combination) + parameters.number(WIND.name(), RATIO) * windN();
+        return share(parameters) * verticalN(combination)
+                + peopleFactor * peopleN(combination, parameters)
+                + parameters.number(WIND.name(), RATIO) * windN();
+    }
+
+    private double peopleN(Combination combination, Parameters parameters) {
+        return Math.max(
+                parameters.number(CROWD.name(), RATIO) * crowdN(combination),
+                lineFactor(combination) * guardNPerMm * guardedWidthMm);
+    }
+
+    private double crowdN(Combination combination) {
+        return combination.factors().imposed() * vertical.imposedFullN()
+                + combination.factors().concentrated() * vertical.concentratedN();
+    }
+
+    /** People who press against guards are imposed load: they are there where it is. */
+    private static double lineFactor(Combination combination) {
+        return Math.max(combination.factors().imposed(), combination.factors().concentrated());
     }
 
     /** Shows H_d and how it comes about. */
@@ -164,11 +244,28 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
                 parameters.source(Combination.COMBINATIONS.name()),
                 platform);
         w.given("ν", share(parameters), RATIO, "notional horizontal part", parameters.source(SHARE.name()));
+        w.given("Q_d", crowdN(combination), NEWTON_, "design weight of people among it", "", platform);
+        w.given(
+                "κ",
+                parameters.number(CROWD.name(), RATIO),
+                RATIO,
+                "part of it that sways",
+                parameters.source(CROWD.name()));
+        w.given("γ_q", lineFactor(combination), RATIO, "partial factor of people at the guards", "");
+        w.given(
+                "q_g",
+                guardNPerMm,
+                NEWTON_PER_MILLIMETRE,
+                "line load on guards",
+                parameters.source(GUARD_LOADS.name()));
+        w.given("w_g", guardedWidthMm, MILLIMETRE, "width of guards on one side, seen " + direction, "", platform);
+        w.step("P_d", "max(κ * Q_d, γ_q * q_g * w_g)", peopleN(combination, parameters), NEWTON_, "");
         if (!isWindy()) {
-            w.step("H_d", "ν * V_d", designN(combination, parameters), NEWTON_, "");
+            w.step("H_d", "ν * V_d + P_d", designN(combination, parameters), NEWTON_, "");
             return;
         }
-        w.given("p_w", windNPerMm2, NEWTON_PER_SQUARE_MILLIMETRE, "stated wind pressure", "", PRESSURE);
+        w.given("ψ_0", peopleFactor, RATIO, "combination factor of people where wind leads", "");
+        w.given("p_w", windNPerMm2, NEWTON_PER_SQUARE_MILLIMETRE, "wind pressure", "", PRESSURE);
         w.given("A_w", windAreaMm2, SQUARE_MILLIMETRE, "area of frame and guards, seen " + direction, "", platform);
         w.given(
                 "γ_w",
@@ -176,7 +273,7 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
                 RATIO,
                 "partial factor of wind",
                 parameters.source(WIND.name()));
-        w.step("H_d", "ν * V_d + γ_w * p_w * A_w", designN(combination, parameters), NEWTON_, "");
+        w.step("H_d", "ν * V_d + ψ_0 * P_d + γ_w * p_w * A_w", designN(combination, parameters), NEWTON_, "");
     }
 
     /** For the remark of a finding. */
@@ -184,12 +281,20 @@ record HorizontalLoad(ActionForces vertical, double windNPerMm2, double windArea
         return isWindy() ? " and wind" : "";
     }
 
-    static List<String> assumptions(ReviewContext context) {
-        return List.of(
-                context.submission().site().windPressure().isEmpty()
-                        ? "No wind pressure is stated: the notional horizontal load stands for wind too."
-                        : "Wind acts on the frame's edge and on guards as if they were closed, on both sides of the deck; it"
-                                + " comes on top of the notional horizontal load in full.",
-                "The deck does not twist: what holds it sideways stands evenly about its middle.");
+    static List<String> assumptions(Parameters parameters, ReviewContext context) {
+        List<String> all = new ArrayList<>();
+        if (context.submission().site().windPressure().isEmpty()) {
+            all.add(
+                    "No wind pressure is stated: " + context.written(pressure(parameters, context))
+                            + " is taken, as on an exposed site. On a high coast or hill it can be more; state the site's own.");
+        }
+        all.add(
+                "Wind acts on the frame's edge and on guards as if they were closed, on both sides of the deck; it comes on"
+                        + " top of the notional horizontal load in full.");
+        all.add(
+                "People sway together or press against the guards of one side, whichever is more; where wind leads they count"
+                        + " with their combination factor.");
+        all.add("The deck does not twist: what holds it sideways stands evenly about its middle.");
+        return List.copyOf(all);
     }
 }

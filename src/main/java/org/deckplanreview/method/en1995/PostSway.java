@@ -47,8 +47,8 @@ final class PostSway implements Method {
 
     /** The share of the horizontal load that one post takes, and over which lever. */
     private record Share(HorizontalLoad load, double part, double leverMm, String words) {
-        List<Share> alternatives() {
-            return load.alternatives().stream()
+        List<Share> alternatives(Combination.Psi psi) {
+            return load.alternatives(psi).stream()
                     .map(l -> new Share(l, part, leverMm, words))
                     .toList();
         }
@@ -86,8 +86,8 @@ final class PostSway implements Method {
             return new Evaluation.NotApplicable(
                     "the post takes no sideways load: other posts or braces hold the deck, or nothing does");
         }
-        Derived<HorizontalLoad> loadAlong = HorizontalLoad.of(platform, along.get(), context);
-        Derived<HorizontalLoad> loadAcross = HorizontalLoad.of(platform, across, context);
+        Derived<HorizontalLoad> loadAlong = HorizontalLoad.of(platform, along.get(), parameters, context);
+        Derived<HorizontalLoad> loadAcross = HorizontalLoad.of(platform, across, parameters, context);
         if (!loadAlong.isKnown() || !loadAcross.isKnown()) {
             return new Evaluation.Missing(
                     loadAlong.with(loadAcross, (a, b) -> a).needs());
@@ -97,8 +97,8 @@ final class PostSway implements Method {
             Share acrossShare = share(basis, loadAcross.get(), partAcross, across, support);
             List<Pushed> cases = new ArrayList<>();
             for (Combination c : basis.combinations()) {
-                alongShare.alternatives().forEach(s -> cases.add(new Pushed(basis, c, s, true)));
-                acrossShare.alternatives().forEach(s -> cases.add(new Pushed(basis, c, s, false)));
+                alongShare.alternatives(basis.psi()).forEach(s -> cases.add(new Pushed(basis, c, s, true)));
+                acrossShare.alternatives(basis.psi()).forEach(s -> cases.add(new Pushed(basis, c, s, false)));
             }
             return Case.worst(cases);
         });
@@ -175,7 +175,7 @@ final class PostSway implements Method {
 
         @Override
         public Evaluation.Measured measured() {
-            List<String> own = new ArrayList<>(HorizontalLoad.assumptions(basis.context()));
+            List<String> own = new ArrayList<>(HorizontalLoad.assumptions(basis.parameters(), basis.context()));
             own.add(
                     "Posts that hold the deck sideways share the load equally, or as their braces do; the ground is taken to"
                             + " hold the feet of embedded posts, which is not calculated.");

@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -42,6 +43,8 @@ class PostsAndBracesTest {
 
     private static final StandardParameters PARAMETERS = StandardParameters.ofEurocodes()
             .with("notionalShare", 0.025)
+            .with("crowdShare", 0)
+            .with("unstatedWindPressure", 0, MeasureUnit.KILONEWTON_PER_SQUARE_METRE)
             .with("windFactor", 1.5)
             .with("windDuration", "instantaneous");
 
@@ -217,20 +220,51 @@ class PostsAndBracesTest {
         Layout layout = Layout.derive(((ReadResult.Read) read).submission());
         ReviewContext context = new ReviewContext(
                 layout, PostPiece.post(150, 150).loads(0, 10_000).statedLoads(), List.of());
-        HorizontalLoad load = HorizontalLoad.of(layout.platforms().get(0), new Direction(1, 0), context)
+        HorizontalLoad load = HorizontalLoad.of(layout.platforms().get(0), new Direction(1, 0), PARAMETERS, context)
                 .get();
         assertThat(load.windAreaMm2()).isCloseTo(9_619_200, within(1e-6));
-        Combination imposed = Combination.of(
-                        PARAMETERS,
-                        Combination.State.ULTIMATE,
-                        Combination.Psi.find(PARAMETERS, "A").orElseThrow(),
-                        false)
+        Combination.Psi psi = Combination.Psi.find(PARAMETERS, "A").orElseThrow();
+        Combination imposed = Combination.of(PARAMETERS, Combination.State.ULTIMATE, psi, false)
                 .get(1);
-        assertThat(load.designN(imposed, PARAMETERS))
-                .isCloseTo(0.025 * 9 * 15_000 + 1.5 * 0.6e-3 * 9_619_200, within(1e-6));
-        assertThat(load.modification(imposed, PARAMETERS).kmod()).isEqualTo(0.9);
-        assertThat(load.alternatives().get(0).modification(imposed, PARAMETERS).kmod())
-                .isEqualTo(0.65);
+        HorizontalLoad people = load.alternatives(psi).get(0);
+        HorizontalLoad wind = load.alternatives(psi).get(1);
+        double atGuards = 1.5 * 0.74 * 3600;
+        assertThat(people.designN(imposed, PARAMETERS)).isCloseTo(0.025 * 9 * 15_000 + atGuards, within(1e-6));
+        assertThat(wind.designN(imposed, PARAMETERS))
+                .isCloseTo(0.025 * 9 * 15_000 + 0.7 * atGuards + 1.5 * 0.6e-3 * 9_619_200, within(1e-6));
+        assertThat(wind.modification(imposed, PARAMETERS).kmod()).isEqualTo(0.9);
+        assertThat(people.modification(imposed, PARAMETERS).kmod()).isEqualTo(0.65);
+    }
+
+    /** One brace at its foot, at 45 degrees: (2.5 % + 5 %) of 4 * 1.5 * 10 kN, times sqrt(2). */
+    @Test
+    void people_who_sway_together_push_with_a_part_of_their_weight() {
+        StandardParameters swaying = StandardParameters.ofEurocodes()
+                .with("notionalShare", 0.025)
+                .with("crowdShare", 0.05)
+                .with("unstatedWindPressure", 0, MeasureUnit.KILONEWTON_PER_SQUARE_METRE)
+                .with("windFactor", 1.5)
+                .with("windDuration", "instantaneous");
+        PostPiece piece = PostPiece.post(100, 100).loads(0, 10_000).brace("P1", 1, 0, 2000, 2000);
+        Evaluation.Measured m = measured(piece.evaluateBrace(0, BRACE, swaying));
+        assertThat(((Measure) m.found()).value()).isCloseTo(0.075 * 60_000 * Math.sqrt(2), within(1e-6));
+    }
+
+    /** What the ruleset takes where no pressure is stated acts like one that is. */
+    @Test
+    void wind_that_is_not_stated_is_taken_from_the_ruleset() {
+        StandardParameters windy = StandardParameters.ofEurocodes()
+                .with("notionalShare", 0.025)
+                .with("crowdShare", 0)
+                .with("unstatedWindPressure", 1, MeasureUnit.KILONEWTON_PER_SQUARE_METRE)
+                .with("windFactor", 1.5)
+                .with("windDuration", "instantaneous");
+        assertThat(PostPiece.post(100, 100).foot(FootingKind.EMBEDDED_POST).evaluate(SWAY, windy))
+                .isInstanceOfSatisfying(
+                        Evaluation.Missing.class,
+                        m -> assertThat(m.needs())
+                                .extracting(n -> n.pointer().value())
+                                .containsExactly("/platforms/0/boards", "/platforms/0/joists"));
     }
 
     @Test

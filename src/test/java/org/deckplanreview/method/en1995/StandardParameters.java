@@ -37,6 +37,7 @@ public final class StandardParameters implements Parameters {
                 .read("en1990-2002")
                 .read("en1995-1-1-2004")
                 .read("bs5268-2-2002")
+                .read("bs6180-2011")
                 .read("en1993-1-8-2005")
                 .with("boltStressAreaRatio", 0.7)
                 .with("screwRootRatio", 0.6)
