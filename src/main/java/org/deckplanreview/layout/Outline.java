@@ -20,6 +20,11 @@ record Outline(List<PlanPoint> corners) {
         return polygon().getArea();
     }
 
+    PlanPoint middle() {
+        Coordinate middle = polygon().getCentroid().getCoordinate();
+        return new PlanPoint(middle.x, middle.y);
+    }
+
     boolean contains(PlanPoint p) {
         return SimplePointInAreaLocator.locatePointInPolygon(new Coordinate(p.xMm(), p.yMm()), polygon())
                 != Location.EXTERIOR;

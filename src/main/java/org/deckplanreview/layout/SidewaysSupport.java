@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.deckplanreview.submission.Direction;
+import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.PlanPoint;
 
 /** What keeps a platform from moving sideways. */
@@ -12,6 +13,9 @@ public record SidewaysSupport(PlatformLayout platform) {
 
     /** A brace holds the direction to which it lies nearest of two square to each other. */
     private static final double NEAREST_DEGREES = 45;
+
+    /** Braces closer together than this, across their direction, stand in one line. */
+    private static final double SAME_LINE_MM = 1;
 
     /** Whether a ledger ties the platform to a building. */
     public boolean isTiedToBuilding() {
@@ -31,6 +35,70 @@ public record SidewaysSupport(PlatformLayout platform) {
         return braces(direction).stream()
                 .filter(b -> b.brace().post().equals(post.id()))
                 .toList();
+    }
+
+    /**
+     * One thing that holds the platform in a direction.
+     *
+     * @param acrossMm its place, measured across the direction
+     * @param stiffness beside others of its kind
+     */
+    private record Holder(double acrossMm, double stiffness) {}
+
+    /**
+     * How evenly the platform is held in one direction: all measured across it.
+     *
+     * @param middleMm of what holds it
+     * @param loadOffMm from that middle to the middle of the platform, with its sign
+     * @param squareMm2 mean square of the distances from that middle; 0 for one line alone
+     * @param apartMm between the outermost lines
+     */
+    public record Evenness(double middleMm, double loadOffMm, double squareMm2, double apartMm) {}
+
+    /** Of the braces in a direction or, without any, of the embedded posts; empty where there are neither. */
+    public Optional<Evenness> evenness(Direction direction) {
+        List<Holder> holders = holders(direction);
+        if (holders.isEmpty()) {
+            return Optional.empty();
+        }
+        double stiffness = holders.stream().mapToDouble(Holder::stiffness).sum();
+        double middle =
+                holders.stream().mapToDouble(h -> h.stiffness() * h.acrossMm()).sum() / stiffness;
+        double square = holders.stream()
+                        .mapToDouble(h -> h.stiffness() * (h.acrossMm() - middle) * (h.acrossMm() - middle))
+                        .sum()
+                / stiffness;
+        double least = holders.stream().mapToDouble(Holder::acrossMm).min().orElseThrow();
+        double largest = holders.stream().mapToDouble(Holder::acrossMm).max().orElseThrow();
+        double load = acrossMm(direction, new Outline(platform.platform().outline()).middle());
+        boolean oneLine = largest - least < SAME_LINE_MM;
+        return Optional.of(new Evenness(middle, load - middle, oneLine ? 0 : square, oneLine ? 0 : largest - least));
+    }
+
+    private List<Holder> holders(Direction direction) {
+        List<BraceLine> braces = braces(direction);
+        if (braces.isEmpty()) {
+            return platform.posts().stream()
+                    .filter(SidewaysSupport::isEmbedded)
+                    .map(p -> new Holder(acrossMm(direction, p.post().at()), 1))
+                    .toList();
+        }
+        return platform.posts().stream()
+                .flatMap(p -> braces.stream()
+                        .filter(b -> b.brace().post().equals(p.id()))
+                        .map(b -> new Holder(acrossMm(direction, p.post().at()), cosine(b, direction))))
+                .toList();
+    }
+
+    private static boolean isEmbedded(PostPlace post) {
+        return post.footing()
+                .filter(f -> f.footing().kind() == FootingKind.EMBEDDED_POST)
+                .isPresent();
+    }
+
+    /** Where a point lies across a direction, mm. */
+    public static double acrossMm(Direction direction, PlanPoint at) {
+        return Axis.of(direction).across(at);
     }
 
     /** Cosine of the angle in plan between a brace and a direction, taken without sense. */

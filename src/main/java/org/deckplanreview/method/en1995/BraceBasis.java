@@ -57,11 +57,15 @@ record BraceBasis(
     }
 
     private static Derived<Double> height(BraceLine brace, PlatformLayout platform) {
-        return platform.posts().stream()
-                .filter(p -> p.id().equals(brace.brace().post()))
-                .findFirst()
+        return post(brace, platform)
                 .map(PostPlace::heightMm)
                 .orElseGet(() -> Derived.missing(brace.pointer().child("post"), "the post of " + brace.label()));
+    }
+
+    private static Optional<PostPlace> post(BraceLine brace, PlatformLayout platform) {
+        return platform.posts().stream()
+                .filter(p -> p.id().equals(brace.brace().post()))
+                .findFirst();
     }
 
     List<Combination> combinations() {
@@ -76,6 +80,16 @@ record BraceBasis(
 
     private double belowMm() {
         return brace.brace().below().mm();
+    }
+
+    private Twist twist() {
+        return post(brace, context.layout().platformOf(brace))
+                .map(p -> Twist.of(
+                        new SidewaysSupport(context.layout().platformOf(brace)),
+                        brace.brace().direction(),
+                        p.post().at(),
+                        parameters))
+                .orElseThrow();
     }
 
     /** At least 1: a brace that meets the post below the ground has no more effect than one at its foot. */
@@ -96,7 +110,7 @@ record BraceBasis(
 
     /** F_b,d, N, along the brace, in compression or tension as the deck is pushed to and fro. */
     double forceN(Combination combination) {
-        return load.designN(combination, parameters) * lever() / (sharers() * cosine());
+        return load.designN(combination, parameters) * twist().factor() * lever() / (sharers() * cosine());
     }
 
     /** The combination of the largest force. */
@@ -118,13 +132,14 @@ record BraceBasis(
         w.given("h_p", heightMm, MILLIMETRE, "clear height of the post", "", at.child("post"));
         w.given("a_b", belowMm(), MILLIMETRE, "from the post's upper end down to the brace", "", at.child("below"));
         w.given("cosθ", cosine(), RATIO, "of the angle between the brace and the horizontal", "", at.child("reach"));
-        w.step("F_b,d", "H_d / n_b * max(1, h_p / a_b) / cosθ", forceN(combination), NEWTON_, "");
+        twist().write(w, at, context.layout().platformOf(brace).pointer());
+        w.step("F_b,d", "τ * H_d / n_b * max(1, h_p / a_b) / cosθ", forceN(combination), NEWTON_, "");
     }
 
     List<String> assumptions() {
         List<String> all = new ArrayList<>(HorizontalLoad.assumptions(parameters, context));
         all.add(
-                "Braces in one direction share the horizontal load equally, in compression and in tension; posts are hinged at"
+                "Braces in one direction share the horizontal load equally but for twist, in compression and in tension; posts are hinged at"
                         + " their feet and under the beam, and beam and joints take the brace's push.");
         return List.copyOf(all);
     }

@@ -73,7 +73,8 @@ record HorizontalLoad(
             wordColumn("occupancy"),
             numberColumn("line", KILONEWTON_PER_METRE));
 
-    static final List<ParameterDescription> PARAMETERS = List.of(SHARE, CROWD, GUARD_LOADS, WIND, UNSTATED);
+    static final List<ParameterDescription> PARAMETERS =
+            List.of(SHARE, CROWD, GUARD_LOADS, WIND, UNSTATED, Twist.SHARE);
     static final List<ParameterDescription> DURATION = List.of(WIND_DURATION);
 
     static final String BUILDING_HOLDS =
@@ -294,7 +295,9 @@ record HorizontalLoad(
         all.add(
                 "People sway together or press against the guards of one side, whichever is more; where wind leads they count"
                         + " with their combination factor.");
-        all.add("The deck does not twist: what holds it sideways stands evenly about its middle.");
+        all.add(
+                "Boards hold the deck as one stiff plate, which also turns about the middle of what holds it; the push can stand"
+                        + " off the deck's middle to either side.");
         return List.copyOf(all);
     }
 }

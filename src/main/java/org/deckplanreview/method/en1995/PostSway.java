@@ -46,15 +46,15 @@ final class PostSway implements Method {
                     + " braces do. A ledger takes that load to the building; braces are taken to be stiffer than embedded posts.");
 
     /** The share of the horizontal load that one post takes, and over which lever. */
-    private record Share(HorizontalLoad load, double part, double leverMm, String words) {
+    private record Share(HorizontalLoad load, double part, Twist twist, double leverMm, String words) {
         List<Share> alternatives(Combination.Psi psi) {
             return load.alternatives(psi).stream()
-                    .map(l -> new Share(l, part, leverMm, words))
+                    .map(l -> new Share(l, part, twist, leverMm, words))
                     .toList();
         }
 
         double momentNmm(Combination c, Parameters p) {
-            return part * load.designN(c, p) * leverMm;
+            return part * twist.factor() * load.designN(c, p) * leverMm;
         }
     }
 
@@ -146,6 +146,7 @@ final class PostSway implements Method {
         return new Share(
                 load,
                 part,
+                Twist.of(support, direction, basis.post().post().at(), basis.parameters()),
                 Math.max(0, height - below),
                 braced ? "from its foot up to its lowest brace" : "clear height out of the ground");
     }
@@ -208,6 +209,11 @@ final class PostSway implements Method {
                     "this post's share of it",
                     "",
                     basis.post().pointer());
+            share.twist()
+                    .write(
+                            w,
+                            basis.post().pointer(),
+                            basis.context().layout().platformOf(basis.post()).pointer());
             w.given(
                     "a",
                     share.leverMm(),
@@ -217,8 +223,8 @@ final class PostSway implements Method {
                     basis.post().pointer());
             w.step(
                     "H_p,d",
-                    "s * H_d",
-                    share.part() * share.load().designN(combination, basis.parameters()),
+                    "s * τ * H_d",
+                    share.part() * share.twist().factor() * share.load().designN(combination, basis.parameters()),
                     NEWTON_,
                     "");
             String bySeat = basis.eccentricityMm() > 0 ? "M_e,d" : "";

@@ -5,6 +5,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
@@ -40,6 +41,15 @@ final class Stability {
                         "The number of braces along the platform's first beam or across it, whichever is smaller; of a"
                                 + " platform that has braces and no ledger.",
                         Stability::fewestBraces),
+                number(
+                        "distance between brace lines over width",
+                        MeasureUnit.RATIO,
+                        PlatformLayout.class,
+                        List.of(SubjectKind.PLATFORMS),
+                        "How far apart the outermost braces in one direction stand, across it, over the platform's width there; the"
+                                + " smaller value of those directions, along and across the first beam, that have braces. 0 for"
+                                + " braces in one line. Of a platform that has braces and no ledger.",
+                        Stability::braceLines),
                 number(
                         "reach over ledger length",
                         MeasureUnit.RATIO,
@@ -106,6 +116,35 @@ final class Stability {
                 MeasureUnit.RATIO,
                 "braces in the direction that has fewer",
                 alongBeam <= acrossBeam ? "along the first beam" : "across the first beam",
+                platform.pointer().child("braces"));
+    }
+
+    private static Observation braceLines(PlatformLayout platform, ReviewContext context) {
+        SidewaysSupport support = new SidewaysSupport(platform);
+        if (support.isTiedToBuilding() || platform.braces().isEmpty()) {
+            return Observations.notApplicable(
+                    support.isTiedToBuilding()
+                            ? "a ledger ties the platform to a building"
+                            : "the platform has no braces");
+        }
+        Optional<Direction> along = support.alongFirstBeam();
+        if (along.isEmpty()) {
+            return Observations.missing(platform.pointer().child("beams"), "the beams of " + platform.label());
+        }
+        double least = Stream.of(along.get(), SidewaysSupport.across(along.get()))
+                .filter(d -> !support.braces(d).isEmpty())
+                .mapToDouble(d -> support.evenness(d)
+                                .map(SidewaysSupport.Evenness::apartMm)
+                                .orElse(0.0)
+                        / support.widthMm(d))
+                .min()
+                .orElse(0);
+        return Observations.number(
+                "k",
+                least,
+                MeasureUnit.RATIO,
+                "distance between the outermost braces over the platform's width",
+                "in the direction where it is least",
                 platform.pointer().child("braces"));
     }
 
