@@ -31,9 +31,9 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Bolts and screws that carry a beam at the sides of its posts, 8.2.2, 8.5.1 and 8.7.1. */
 final class JointShear implements Method {
-    private static final ParameterDescription MOMENT_FACTOR =
+    static final ParameterDescription MOMENT_FACTOR =
             ParameterDescription.number("yieldMomentFactor", RATIO, "factor of M_y,Rk, with N and mm");
-    private static final ParameterDescription MOMENT_EXPONENT =
+    static final ParameterDescription MOMENT_EXPONENT =
             ParameterDescription.number("yieldMomentExponent", RATIO, "exponent of the diameter in M_y,Rk");
     private static final ParameterDescription ROOT_RATIO = ParameterDescription.number(
             "screwRootRatio", RATIO, "diameter of a screw's core over that of its thread, the least that may be met");

@@ -224,7 +224,7 @@ class ShownWorkingsTest {
         assertThat(descriptions)
                 .extracting(MethodDescription::name)
                 .doesNotHaveDuplicates()
-                .hasSize(21);
+                .hasSize(23);
         assertThat(descriptions)
                 .allSatisfy(d -> assertThat(d.parameters())
                         .as(d.name())
