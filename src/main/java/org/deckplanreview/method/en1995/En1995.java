@@ -21,6 +21,7 @@ public final class En1995 {
                 new MemberDeflection(DeflectionState.FINAL),
                 new PostCompression(),
                 new PostSway(),
+                new PostLean(),
                 new Slenderness(),
                 new BraceCompression(),
                 new BraceFixing(),

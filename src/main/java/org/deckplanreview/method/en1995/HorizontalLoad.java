@@ -214,9 +214,18 @@ record HorizontalLoad(
 
     /** H_d, N. Wind comes on top in full, whatever else leads. */
     double designN(Combination combination, Parameters parameters) {
+        return pushN(combination, parameters, parameters.number(WIND.name(), RATIO));
+    }
+
+    /** H_k, N, with wind as it is; the combination's factors are those of service. */
+    double characteristicN(Combination combination, Parameters parameters) {
+        return pushN(combination, parameters, 1);
+    }
+
+    private double pushN(Combination combination, Parameters parameters, double windFactor) {
         return share(parameters) * verticalN(combination)
                 + peopleFactor * peopleN(combination, parameters)
-                + parameters.number(WIND.name(), RATIO) * windN();
+                + windFactor * windN();
     }
 
     private double peopleN(Combination combination, Parameters parameters) {
@@ -237,6 +246,32 @@ record HorizontalLoad(
 
     /** Shows H_d and how it comes about. */
     void write(Working w, Combination combination, Parameters parameters, String direction, Pointer platform) {
+        write(
+                w,
+                combination,
+                parameters,
+                direction,
+                platform,
+                new Factored("H_d", parameters.number(WIND.name(), RATIO), parameters.source(WIND.name())));
+    }
+
+    /** Shows H_k and how it comes about. */
+    void writeCharacteristic(
+            Working w, Combination combination, Parameters parameters, String direction, Pointer platform) {
+        write(w, combination, parameters, direction, platform, new Factored("H_k", 1, ""));
+    }
+
+    /** @param symbol of the push with this factor on wind */
+    private record Factored(String symbol, double windFactor, String source) {}
+
+    private void write(
+            Working w,
+            Combination combination,
+            Parameters parameters,
+            String direction,
+            Pointer platform,
+            Factored factored) {
+        double pushN = pushN(combination, parameters, factored.windFactor());
         w.given(
                 "V_d",
                 verticalN(combination),
@@ -262,19 +297,14 @@ record HorizontalLoad(
         w.given("w_g", guardedWidthMm, MILLIMETRE, "width of guards on one side, seen " + direction, "", platform);
         w.step("P_d", "max(κ * Q_d, γ_q * q_g * w_g)", peopleN(combination, parameters), NEWTON_, "");
         if (!isWindy()) {
-            w.step("H_d", "ν * V_d + P_d", designN(combination, parameters), NEWTON_, "");
+            w.step(factored.symbol(), "ν * V_d + P_d", pushN, NEWTON_, "");
             return;
         }
         w.given("ψ_0", peopleFactor, RATIO, "combination factor of people where wind leads", "");
         w.given("p_w", windNPerMm2, NEWTON_PER_SQUARE_MILLIMETRE, "wind pressure", "", PRESSURE);
         w.given("A_w", windAreaMm2, SQUARE_MILLIMETRE, "area of frame and guards, seen " + direction, "", platform);
-        w.given(
-                "γ_w",
-                parameters.number(WIND.name(), RATIO),
-                RATIO,
-                "partial factor of wind",
-                parameters.source(WIND.name()));
-        w.step("H_d", "ν * V_d + ψ_0 * P_d + γ_w * p_w * A_w", designN(combination, parameters), NEWTON_, "");
+        w.given("γ_w", factored.windFactor(), RATIO, "factor of wind", factored.source());
+        w.step(factored.symbol(), "ν * V_d + ψ_0 * P_d + γ_w * p_w * A_w", pushN, NEWTON_, "");
     }
 
     /** For the remark of a finding. */

@@ -224,7 +224,7 @@ class ShownWorkingsTest {
         assertThat(descriptions)
                 .extracting(MethodDescription::name)
                 .doesNotHaveDuplicates()
-                .hasSize(23);
+                .hasSize(24);
         assertThat(descriptions)
                 .allSatisfy(d -> assertThat(d.parameters())
                         .as(d.name())
