@@ -45,6 +45,7 @@ import org.deckplanreview.vocabulary.Table;
  */
 record Loads(LoadModel model, List<Derived<String>> categories, List<String> assumptions) {
 
+    private static final String LEAST_SHARE = "concentratedShareOnJoist";
     private static final String LEAST_DEAD = "leastDead";
     private static final String STAIR_WEIGHT = "stairPermanentLoad";
     private static final String STAIR_LOADS = "stairLoads";
@@ -65,9 +66,9 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
             flag("shearDeformation", "Whether deflections include the part from shear"),
             number("shearAreaFactor", MeasureUnit.RATIO, "Area of a section over its shear area"),
             number(
-                    "concentratedShareOnJoist",
+                    LEAST_SHARE,
                     MeasureUnit.RATIO,
-                    "Part of a concentrated load that one joist takes where boards spread it"),
+                    "Least part of a concentrated load in mid-span that bends one joist where boards spread it"),
             number(
                             STAIR_WEIGHT,
                             MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
@@ -124,6 +125,14 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
         if (!use.heavyItems().isEmpty()) {
             assumptions.add("The imposed load is applied under heavy items too, in addition to their weight.");
         }
+        double leastShare = rules.parameters().number(LEAST_SHARE, MeasureUnit.RATIO);
+        if (leastShare < 1) {
+            assumptions.add(
+                    "Of a concentrated load in mid-span the board under it passes a part to the joists on both sides,"
+                            + " by their stiffness; the joist keeps at least "
+                            + Phrases.of(Measure.of(leastShare * 100, MeasureUnit.PERCENT_))
+                            + " of it. Supports, overhangs and the outermost joists take the whole.");
+        }
         return new Loads(
                 new LoadModel(
                         platforms,
@@ -132,7 +141,7 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                         rules.parameters().number("gravity", MeasureUnit.METRE_PER_SECOND_SQUARED),
                         rules.parameters().flag("shearDeformation"),
                         rules.parameters().number("shearAreaFactor", MeasureUnit.RATIO),
-                        rules.parameters().number("concentratedShareOnJoist", MeasureUnit.RATIO),
+                        leastShare,
                         leastDead(
                                 rules.parameters(), layout.submission().units().system(), assumptions),
                         onEdges(rules.parameters(), layout, assumptions)),

@@ -99,6 +99,7 @@ final class Attachments {
                     .optional()
                     .ifPresent(n -> found.imposed.add(Attached.load(h.fromMm(), h.toMm(), n * h.share())));
         }
+        loads.stairConcentratedN().optional().ifPresent(n -> addConcentrated(frame, stair, n));
     }
 
     /** Strings that are described stand evenly over the width; without them the stair hangs on the whole of its line. */
@@ -120,5 +121,25 @@ final class Attachments {
 
     private static double place(int string, int count) {
         return count == 1 ? 0.5 : (double) string / (count - 1);
+    }
+
+    /** The whole of it at the head of one string; where no strings are described, on each member in turn. */
+    private void addConcentrated(EdgeFrame frame, StairRun stair, double newtons) {
+        if (newtons == 0) {
+            return;
+        }
+        Optional<Strings> strings = stair.stair().strings();
+        if (strings.isEmpty()) {
+            for (Held h : frame.evenly(stair.stair().line())) {
+                found(h).concentrated.add(new Point((h.fromMm() + h.toMm()) / 2, newtons));
+            }
+            return;
+        }
+        int n = strings.get().count();
+        for (int i = 0; i < n; i++) {
+            for (Held h : frame.at(stair.stair().line(), place(i, n))) {
+                found(h).concentrated.add(new Point(h.fromMm(), newtons * h.share()));
+            }
+        }
     }
 }

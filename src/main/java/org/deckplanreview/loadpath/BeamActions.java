@@ -19,15 +19,8 @@ final class BeamActions {
      * @param attachedFullN from all stairs and guards that the joist carries
      * @param permanentUpN the parts of its permanent reaction that lift the beam
      * @param imposedFullN with the whole joist loaded
-     * @param concentratedOnJoistN the concentrated load that the reaction is from
      */
-    record Landing(
-            double atMm,
-            Extremes reactionN,
-            double permanentUpN,
-            double attachedFullN,
-            double imposedFullN,
-            double concentratedOnJoistN) {}
+    record Landing(double atMm, Extremes reactionN, double permanentUpN, double attachedFullN, double imposedFullN) {}
 
     /**
      * Imposed load may be there or not on the joists over each span of the beam. Joists that press and joists that lift
@@ -65,6 +58,7 @@ final class BeamActions {
                 imposedFull,
                 parts,
                 own.concentratedN(),
+                Sharing.NONE,
                 elsewhere,
                 points(landings, l -> l.reactionN().snow()));
     }
@@ -87,16 +81,13 @@ final class BeamActions {
     private static List<Point> leverage(List<Landing> landings, double concentratedN) {
         List<Point> points = new ArrayList<>();
         for (Landing l : landings) {
-            if (l.concentratedOnJoistN() > 0) {
-                double scale = concentratedN / l.concentratedOnJoistN();
-                double largest = l.reactionN().concentratedLargest() * scale;
-                double smallest = l.reactionN().concentratedSmallest() * scale;
-                if (largest > concentratedN) {
-                    points.add(new Point(l.atMm(), largest));
-                }
-                if (smallest < 0) {
-                    points.add(new Point(l.atMm(), smallest));
-                }
+            double largest = l.reactionN().concentratedLargest();
+            double smallest = l.reactionN().concentratedSmallest();
+            if (largest > concentratedN) {
+                points.add(new Point(l.atMm(), largest));
+            }
+            if (smallest < 0) {
+                points.add(new Point(l.atMm(), smallest));
             }
         }
         return points;

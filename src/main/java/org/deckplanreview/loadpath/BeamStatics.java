@@ -81,12 +81,13 @@ final class BeamStatics {
     }
 
     /** Effects where the beam rests. */
-    private record AtPlace(Extremes reaction, Extremes shearBefore, Extremes shearBehind) {}
+    private record AtPlace(Extremes reaction, Extremes shared, Extremes shearBefore, Extremes shearBehind) {}
 
     private AtPlace atPlace(int place) {
         Loads loads = responses.atPlace(place);
         return new AtPlace(
                 responses.extremes(loads, r -> r.reactionN(place)),
+                responses.extremes(responses.sharedAtPlace(place), r -> r.reactionN(place)),
                 responses.extremes(loads, r -> r.shearBeforeN(place)),
                 responses.extremes(loads, r -> r.shearBehindN(place)));
     }
@@ -102,13 +103,12 @@ final class BeamStatics {
     MemberDiagrams diagrams(List<ActionFactors> alternatives) {
         List<MemberDiagrams.Place> all = new ArrayList<>();
         for (int k = 0; k < frame.spans().size(); k++) {
-            Loads loads = responses.in(k);
             double[] stations = responses.stationsMm().get(k);
             for (int i = 1; i < stations.length; i++) {
                 double from = stations[i - 1];
                 double to = stations[i];
-                all.add(place(loads, from, to, 0, alternatives));
-                all.add(place(loads, from, to, to - from, alternatives));
+                all.add(place(k, from, to, 0, alternatives));
+                all.add(place(k, from, to, to - from, alternatives));
             }
         }
         return new MemberDiagrams(
@@ -122,12 +122,14 @@ final class BeamStatics {
 
     /** A place behind a station, up to the next one. */
     private MemberDiagrams.Place place(
-            Loads loads, double from, double to, double behind, List<ActionFactors> alternatives) {
+            int span, double from, double to, double behind, List<ActionFactors> alternatives) {
+        Loads loads = responses.bendingIn(span);
         Extremes moment = responses.extremes(loads, r -> r.between(from, to).momentAfter(behind));
         Extremes shear = besideSupport(
                 from + behind,
                 behind,
-                responses.extremes(loads, r -> r.between(from, to).shearAfter(behind)));
+                responses.extremes(
+                        responses.shearingIn(span), r -> r.between(from, to).shearAfter(behind)));
         Extremes deflection = responses.extremes(
                 loads,
                 r -> r.between(from, to)
@@ -151,8 +153,14 @@ final class BeamStatics {
                 alternatives.stream().mapToDouble(e::largest).max().orElseThrow());
     }
 
-    /** Reaction of one of the member's supports. */
+    /** Reaction of one of the member's supports: pressed by the whole concentrated load, lifted by what of it bends the member. */
     Extremes reaction(int support) {
+        AtPlace at = places.get(frame.placeOf(support));
+        return at.reaction().liftedAtMost(at.shared().concentratedSmallest()).times(frame.shareOf(support));
+    }
+
+    /** What one of the member's supports and its neighbours together pass on: the whole concentrated load either way. */
+    Extremes passedOn(int support) {
         return places.get(frame.placeOf(support)).reaction().times(frame.shareOf(support));
     }
 
@@ -206,7 +214,7 @@ final class BeamStatics {
     private List<List<Extremes>> atStations(Curve curve) {
         List<List<Extremes>> all = new ArrayList<>();
         for (int k = 0; k < frame.spans().size(); k++) {
-            Loads loads = responses.in(k);
+            Loads loads = responses.bendingIn(k);
             List<Extremes> ofSpan = new ArrayList<>();
             for (double x : responses.stationsMm().get(k)) {
                 ofSpan.add(responses.extremes(loads, r -> curve.value(r, x)));
@@ -289,7 +297,7 @@ final class BeamStatics {
         double[] stations = responses.stationsMm().get(spanIndex);
         double[] values = extremes.stream().mapToDouble(e -> e.worst(f, sign)).toArray();
         Span span = frame.spans().get(spanIndex);
-        Loads loads = responses.in(spanIndex).under(f);
+        Loads loads = responses.bendingIn(spanIndex).under(f);
         Peak best = new Peak(0, span.fromMm());
         for (int i = 0; i < values.length; i++) {
             boolean rises = i == 0 || values[i] > values[i - 1];

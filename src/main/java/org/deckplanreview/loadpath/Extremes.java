@@ -48,6 +48,19 @@ record Extremes(
                 snow * share);
     }
 
+    /** With another smallest effect of the concentrated load. */
+    Extremes liftedAtMost(double concentrated) {
+        return new Extremes(
+                permanent,
+                attachedLargest,
+                attachedSmallest,
+                imposedLargest,
+                imposedSmallest,
+                concentratedLargest,
+                concentrated,
+                snow);
+    }
+
     /** Also with the concentrated load just beside the place. */
     Extremes orConcentrated(double effect) {
         return new Extremes(

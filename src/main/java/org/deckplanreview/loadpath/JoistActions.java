@@ -27,7 +27,12 @@ final class JoistActions {
     record OwnLoads(double selfWeightNPerMm, double concentratedN) {}
 
     static MemberActions of(
-            JoistLine joist, AreaLoads area, OwnLoads own, List<HeavyItem> heavyItems, Attached attached) {
+            JoistLine joist,
+            AreaLoads area,
+            OwnLoads own,
+            List<HeavyItem> heavyItems,
+            Attached attached,
+            Sharing sharing) {
         List<BeamLoad> permanent = new ArrayList<>();
         List<BeamLoad> imposed = new ArrayList<>();
         List<BeamLoad> snow = new ArrayList<>();
@@ -54,6 +59,7 @@ final class JoistActions {
                 imposed,
                 parts,
                 own.concentratedN(),
+                sharing,
                 attached.concentrated(),
                 snow);
     }

@@ -16,6 +16,7 @@ import org.deckplanreview.loadpath.BeamLoad.Point;
  * @param imposedFull everything imposed at once
  * @param imposedParts parts that may be there or not, each on its own; the worst effect is that of the adverse parts
  * @param concentratedN the load that may stand anywhere on the member
+ * @param sharing what of it bends the member; reactions and shear take the whole
  * @param concentratedElsewhere what the member gets from that load when it stands on another member that it carries
  */
 record MemberActions(
@@ -26,6 +27,7 @@ record MemberActions(
         List<BeamLoad> imposedFull,
         List<List<BeamLoad>> imposedParts,
         double concentratedN,
+        Sharing sharing,
         List<Point> concentratedElsewhere,
         List<BeamLoad> snow) {
     MemberActions {

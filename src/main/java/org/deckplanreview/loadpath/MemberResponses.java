@@ -39,8 +39,10 @@ final class MemberResponses {
     private final BeamResponse attachedFull;
     private final BeamResponse snow;
     private final BeamResponse imposedFull;
-    private final GoverningLoads governing;
-    private final List<Loads> inSpan;
+    private final GoverningLoads forces;
+    private final GoverningLoads bending;
+    private final List<Loads> bendingInSpan;
+    private final List<Loads> forcesInSpan;
     private final List<double[]> stationsMm;
     private final List<List<BeamLoad>> permanentParts;
 
@@ -56,35 +58,53 @@ final class MemberResponses {
         List<TreeSet<Double>> stations = new ArrayList<>();
         List<List<Weighted>> attached = perStretch();
         List<List<Weighted>> imposed = perStretch();
-        List<List<Weighted>> concentrated = perStretch();
+        List<List<Weighted>> whole = perStretch();
+        List<List<Weighted>> shared = perStretch();
         for (List<BeamLoad> part : actions.attachedParts()) {
             attached.get(frame.stretchOf(middle(part))).add(new Weighted(1, beam.under(part)));
         }
         for (List<BeamLoad> part : actions.imposedParts()) {
             imposed.get(frame.stretchOf(middle(part))).add(new Weighted(1, beam.under(part)));
         }
-        for (Span span : frame.spans()) {
-            TreeMap<Double, BeamResponse> places = concentratedPlaces(span);
-            places.values().forEach(r -> concentrated.get(frame.stretchOf(span)).add(new Weighted(1, r)));
+        for (int k = 0; k < frame.spans().size(); k++) {
+            Span span = frame.spans().get(k);
+            int stretch = frame.stretchOf(span);
+            DoubleUnaryOperator share = share(k);
+            TreeMap<Double, BeamResponse> places = concentratedPlaces(span, share);
+            places.forEach((x, r) -> {
+                whole.get(stretch).add(new Weighted(1, r));
+                shared.get(stretch).add(new Weighted(share.applyAsDouble(x), r));
+            });
             TreeSet<Double> all = new TreeSet<>(evenPlaces(span));
             all.addAll(places.keySet());
             all.addAll(breaks(span));
             stations.add(all);
         }
         for (Point p : actions.concentratedElsewhere()) {
-            concentrated.get(frame.stretchOf(p.atMm())).add(new Weighted(1, beam.under(List.of(p))));
+            Weighted elsewhere = new Weighted(1, beam.under(List.of(p)));
+            whole.get(frame.stretchOf(p.atMm())).add(elsewhere);
+            shared.get(frame.stretchOf(p.atMm())).add(elsewhere);
         }
-        governing = new GoverningLoads(
+        forces = governing(attached, imposed, whole);
+        bending = governing(attached, imposed, shared);
+        bendingInSpan = inSpan(bending);
+        forcesInSpan = inSpan(forces);
+        stationsMm = stations.stream()
+                .map(s -> s.stream().mapToDouble(Double::doubleValue).toArray())
+                .toList();
+    }
+
+    private GoverningLoads governing(
+            List<List<Weighted>> attached, List<List<Weighted>> imposed, List<List<Weighted>> concentrated) {
+        return new GoverningLoads(
                 IntStream.range(0, imposed.size())
                         .mapToObj(s -> new Loads(attached.get(s), imposed.get(s), concentrated.get(s)))
                         .toList(),
                 frame);
-        inSpan = frame.spans().stream()
-                .map(s -> governing.in(frame.stretchOf(s)))
-                .toList();
-        stationsMm = stations.stream()
-                .map(s -> s.stream().mapToDouble(Double::doubleValue).toArray())
-                .toList();
+    }
+
+    private List<Loads> inSpan(GoverningLoads loads) {
+        return frame.spans().stream().map(s -> loads.in(frame.stretchOf(s))).toList();
     }
 
     List<double[]> stationsMm() {
@@ -117,14 +137,24 @@ final class MemberResponses {
         return parts;
     }
 
-    /** The loads that can govern in a span. */
-    Loads in(int span) {
-        return inSpan.get(span);
+    /** The loads that can govern moment and deflection in a span: of the concentrated load what bends the member. */
+    Loads bendingIn(int span) {
+        return bendingInSpan.get(span);
+    }
+
+    /** The loads that can govern shear in a span: the concentrated load as a whole. */
+    Loads shearingIn(int span) {
+        return forcesInSpan.get(span);
     }
 
     /** The loads that can govern at one of the places where the beam rests. */
     Loads atPlace(int place) {
-        return governing.atSupportBehind(place);
+        return forces.atSupportBehind(place);
+    }
+
+    /** The same with what of the concentrated load bends the member. */
+    Loads sharedAtPlace(int place) {
+        return bending.atSupportBehind(place);
     }
 
     /** One effect over all arrangements. */
@@ -205,6 +235,18 @@ final class MemberResponses {
         return (from + to) / 2;
     }
 
+    /** The part of the concentrated load that bends the member, by its place in a span. */
+    private DoubleUnaryOperator share(int spanIndex) {
+        Span span = frame.spans().get(spanIndex);
+        if (actions.concentratedN() == 0 || !actions.sharing().spans().contains(spanIndex)) {
+            return x -> 1;
+        }
+        double middle = (span.fromMm() + span.toMm()) / 2;
+        double flexibility = underConcentratedAt(middle).deflectionMm(middle) / actions.concentratedN();
+        double atMiddle = actions.sharing().atMiddle(spanIndex, flexibility);
+        return x -> Sharing.at((x - span.fromMm()) / (span.toMm() - span.fromMm()), atMiddle);
+    }
+
     private BeamResponse underConcentratedAt(double xMm) {
         return beam.under(List.of(new Point(xMm, actions.concentratedN())));
     }
@@ -219,13 +261,14 @@ final class MemberResponses {
     }
 
     /**
-     * The concentrated load at even places, the ends with them, and at the places that are worst for sagging, for hogging
+     * The concentrated load at even places, the ends with them, wherever another load begins or ends, and at the places that are worst for sagging, for hogging
      * over each end, and for deflection.
      */
-    private TreeMap<Double, BeamResponse> concentratedPlaces(Span span) {
+    private TreeMap<Double, BeamResponse> concentratedPlaces(Span span, DoubleUnaryOperator share) {
         TreeMap<Double, BeamResponse> places = new TreeMap<>();
         if (actions.concentratedN() > 0) {
             evenPlaces(span).forEach(x -> places.put(x, underConcentratedAt(x)));
+            breaks(span).forEach(x -> places.put(x, underConcentratedAt(x)));
             if (!span.isCantilever() && !frame.seats().determinate()) {
                 List<ToDoubleBiFunction<BeamResponse, Double>> effects = List.of(
                         (r, at) -> r.momentNMm(at),
@@ -233,7 +276,8 @@ final class MemberResponses {
                         (r, at) -> -r.momentNMm(span.toMm()),
                         (r, at) -> r.deflectionMm(at));
                 TreeMap<Double, BeamResponse> even = new TreeMap<>(places);
-                effects.forEach(e -> worstBetween(even, e).ifPresent(x -> places.put(x, underConcentratedAt(x))));
+                effects.forEach(e -> worstBetween(even, (r, at) -> share.applyAsDouble(at) * e.applyAsDouble(r, at))
+                        .ifPresent(x -> places.put(x, underConcentratedAt(x))));
             }
         }
         return places;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.BesideJoists;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.JoistBearing;
@@ -23,6 +24,7 @@ import org.deckplanreview.loadpath.JoistActions.OwnLoads;
 import org.deckplanreview.loadpath.LoadModel.PlatformLoads;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Timber;
 
 /** Takes loads down from joist to beam, post and footing. */
 final class Takedown implements LoadPath {
@@ -192,9 +194,34 @@ final class Takedown implements LoadPath {
                 attachments
                         .on(joist)
                         .flatMap(attached -> area.with(
-                                ownLoads(joist, model.concentratedShareOnJoist()),
+                                ownLoads(joist),
                                 (a, own) -> JoistActions.of(
-                                        joist, a, own, layout.submission().use().heavyItems(), attached))));
+                                        joist,
+                                        a,
+                                        own,
+                                        layout.submission().use().heavyItems(),
+                                        attached,
+                                        sharing(platform, joist)))));
+    }
+
+    /** None where boards lie along the joists or their stiffness is not known. */
+    private Sharing sharing(PlatformLayout platform, JoistLine joist) {
+        return platform.boards()
+                .flatMap(b -> weights.material(b.timber())
+                        .with(b.spanMm(), (material, span) -> {
+                            Timber t = b.timber();
+                            double inertia = t.breadth().mm() * cube(t.depth().mm()) / 12;
+                            return new Sharing(
+                                    6 * material.e0MeanNPerMm2() * inertia / cube(span),
+                                    model.concentratedShareOnJoist(),
+                                    BesideJoists.spansBetweenNeighbours(joist, platform.joists()));
+                        })
+                        .optional())
+                .orElse(Sharing.NONE);
+    }
+
+    private static double cube(double x) {
+        return x * x * x;
     }
 
     private Derived<BeamStatics> beam(PlatformLayout platform, BeamLine beam) {
@@ -215,7 +242,7 @@ final class Takedown implements LoadPath {
                 attachments
                         .on(beam)
                         .flatMap(attached -> landings.with(
-                                ownLoads(beam, 1), (joists, own) -> BeamActions.of(beam, joists, own, attached))));
+                                ownLoads(beam), (joists, own) -> BeamActions.of(beam, joists, own, attached))));
     }
 
     private Derived<Landing> landing(PlatformLayout platform, BeamLine beam, JoistBearing bearing) {
@@ -223,11 +250,10 @@ final class Takedown implements LoadPath {
         return statics(platform.joists().get(bearing.joist()))
                 .map(joist -> new Landing(
                         Frame.onMember(bearing.atMm(), beam),
-                        joist.reaction(support),
+                        joist.passedOn(support),
                         joist.permanentUpN(support),
                         joist.attachedFullN(support),
-                        joist.forces(support).imposedFullN(),
-                        joist.totalN(Action.CONCENTRATED)));
+                        joist.forces(support).imposedFullN()));
     }
 
     private Derived<BeamStatics> statics(Member member) {
@@ -294,10 +320,9 @@ final class Takedown implements LoadPath {
                 .orElse(Derived.known(0.0));
     }
 
-    private Derived<OwnLoads> ownLoads(Member member, double shareOfConcentrated) {
+    private Derived<OwnLoads> ownLoads(Member member) {
         PlatformLoads loads = model.platforms().get(member.platformIndex());
-        return weights.ofMemberNPerMm(member)
-                .with(loads.concentratedN(), (weight, n) -> new OwnLoads(weight, n * shareOfConcentrated));
+        return weights.ofMemberNPerMm(member).with(loads.concentratedN(), OwnLoads::new);
     }
 
     private static ActionForces withWeight(ActionForces f, double weightN) {
