@@ -1,8 +1,11 @@
 package org.deckplanreview.method.durability;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.layout.GuardRun;
+import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.layout.TimberPiece;
 import org.deckplanreview.measure.MeasureUnit;
@@ -10,9 +13,13 @@ import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.Guard;
+import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.submission.NaturalDurability;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Stair;
+import org.deckplanreview.submission.Strings;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Treatment;
@@ -39,7 +46,14 @@ final class UseClassReached implements Method {
             "EN 335:2013, EN 350:2016",
             "use class reached",
             MeasureUnit.RATIO,
-            List.of(SubjectKind.BOARDS, SubjectKind.JOISTS, SubjectKind.BEAMS, SubjectKind.LEDGERS, SubjectKind.POSTS),
+            List.of(
+                    SubjectKind.BOARDS,
+                    SubjectKind.JOISTS,
+                    SubjectKind.BEAMS,
+                    SubjectKind.LEDGERS,
+                    SubjectKind.POSTS,
+                    SubjectKind.GUARDS,
+                    SubjectKind.STAIRS),
             List.of(
                     ParameterDescription.word("neededUseClass", "the use class that the timber must reach"),
                     ParameterDescription.table(
@@ -48,7 +62,7 @@ final class UseClassReached implements Method {
                             ParameterDescription.wordColumn("heartwoodClass"),
                             ParameterDescription.wordColumn("useClass"))),
             "The use class that the timber reaches by treatment or by natural durability, whichever is higher, against the"
-                    + " one that it needs. Sapwood counts as heartwood class 5.");
+                    + " one that it needs; of a guard or a stair, the timber that falls shortest. Sapwood counts as heartwood class 5.");
 
     @Override
     public MethodDescription description() {
@@ -58,7 +72,45 @@ final class UseClassReached implements Method {
     /** @throws IllegalArgumentException if the ruleset names a use class or leaves out a heartwood class that EN 335 or EN 350 has */
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        Timber timber = ((TimberPiece) subject).timber();
+        List<Evaluation> all = timbers(subject, context).stream()
+                .map(timber -> evaluate(timber, parameters, context))
+                .toList();
+        Optional<Evaluation.Measured> worst = all.stream()
+                .filter(Evaluation.Measured.class::isInstance)
+                .map(Evaluation.Measured.class::cast)
+                .max(Comparator.comparingDouble(Evaluation.Measured::utilisation));
+        List<Need> needs = all.stream()
+                .filter(Evaluation.Missing.class::isInstance)
+                .flatMap(e -> ((Evaluation.Missing) e).needs().stream())
+                .toList();
+        if (worst.isPresent() && (needs.isEmpty() || worst.get().utilisation() > 1)) {
+            return worst.get();
+        }
+        return needs.isEmpty()
+                ? new Evaluation.NotApplicable("the submission states no timber of it")
+                : new Evaluation.Missing(needs);
+    }
+
+    /** Of a guard its posts, rail and infill, of a stair its strings and treads, as far as they are stated. */
+    private static List<Timber> timbers(Subject subject, ReviewContext context) {
+        if (subject instanceof TimberPiece piece) {
+            return List.of(piece.timber());
+        }
+        Stream<Optional<String>> ids;
+        if (subject instanceof GuardRun run) {
+            Guard guard = run.guard();
+            ids = Stream.of(guard.posts().map(GuardPosts::timber), guard.rail(), guard.infillTimber());
+        } else {
+            Stair stair = ((StairRun) subject).stair();
+            ids = Stream.of(stair.strings().map(Strings::timber), stair.treadTimber());
+        }
+        return ids.flatMap(Optional::stream)
+                .distinct()
+                .map(context.submission()::timber)
+                .toList();
+    }
+
+    private static Evaluation evaluate(Timber timber, Parameters parameters, ReviewContext context) {
         UseClass needed = useClass(parameters.word("neededUseClass"));
         Optional<UseClass> treated = timber.treatment().flatMap(Treatment::useClass);
         Optional<UseClass> natural =
