@@ -154,8 +154,9 @@ final class ProvisionAssessor {
         MethodDescription d = catalogue.method(rule.method()).description();
         Evaluation e = catalogue.method(rule.method()).evaluate(subject, rule.parameters(), context);
         if (e instanceof Evaluation.Measured m) {
+            Sense ofUtilisation = m.sense() == Sense.UNDER ? Sense.UNDER : Sense.AT_MOST;
             Determination determination =
-                    Sense.AT_MOST.holds(m.utilisation(), 1) ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY;
+                    ofUtilisation.holds(m.utilisation(), 1) ? Determination.COMPLIES : Determination.DOES_NOT_COMPLY;
             ShownComparison shown =
                     ShownComparison.of(m.found(), m.sense(), List.of(m.allowed()), determination, units);
             return new Result(

@@ -11,7 +11,7 @@ public sealed interface Evaluation {
     /**
      * Found and allowed, in the same unit.
      *
-     * @param utilisation demand over allowed, at most 1 complies, unrounded
+     * @param utilisation demand over allowed, at most 1 complies, and under 1 where the sense is under; unrounded
      * @param remark where along the subject and under which combination, for the finding's sentence; may be empty
      * @param assumptions what was taken that the submission does not say
      */

@@ -17,6 +17,7 @@ public final class Guards {
                 new InfillBending(),
                 new NearbyDrop(),
                 new HeightNearDrop(),
+                new OpeningNearDrop(),
                 new PostFixingPointLoad());
     }
 }

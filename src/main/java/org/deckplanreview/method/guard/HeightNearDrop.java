@@ -48,26 +48,21 @@ final class HeightNearDrop implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        EdgeRun edge = (EdgeRun) subject;
-        if (edge.guard().isEmpty()) {
-            return edge.edgeKind().isEmpty()
-                    ? NearbyDrop.undescribed(edge)
-                    : new Evaluation.NotApplicable("no guard stands there");
-        }
-        Guard guard = edge.guard().get();
-        Pointer pointer = edge.guardPointer().orElse(edge.pointer()).child("height");
-        Derived<Drop> drop = NearbyDrop.of(edge, parameters, context);
-        Derived<Double> height = Derived.of(
+        return NearbyDrop.ofGuard(
+                (EdgeRun) subject,
+                parameters,
+                context,
+                HeightNearDrop::height,
+                (drop, height, pointer) -> measured(drop, height, pointer.child("height"), parameters));
+    }
+
+    /** Of a guard at a pointer. */
+    static Derived<Double> height(Guard guard, Pointer pointer) {
+        return Derived.of(
                         guard.height(),
-                        pointer,
+                        pointer.child("height"),
                         "the height of " + guard.displayLabel() + " above the boards, a length")
                 .map(Length::mm);
-        if (drop.isKnown() && !NearbyDrop.isLarge(drop.get(), parameters)) {
-            return new Evaluation.NotApplicable(
-                    "nothing near the edge lies so far below the boards that it needs a guard");
-        }
-        Derived<Evaluation> result = drop.with(height, (d, h) -> measured(d, h, pointer, parameters));
-        return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
     }
 
     private static Evaluation measured(Drop drop, double heightMm, Pointer pointer, Parameters parameters) {

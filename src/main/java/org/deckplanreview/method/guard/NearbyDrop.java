@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import java.util.function.BiFunction;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.GroundBesideEdge;
@@ -15,7 +16,9 @@ import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -82,6 +85,34 @@ final class NearbyDrop implements Method {
         return new Evaluation.Missing(List.of(new Need(
                 edge.pointer(),
                 "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform")));
+    }
+
+    /** What a guard comes to. */
+    interface OfGuard {
+        Evaluation measured(Drop drop, double found, Pointer guard);
+    }
+
+    /** Measures something of the guard along an edge beside which lies so large a drop that it needs one. */
+    static Evaluation ofGuard(
+            EdgeRun edge,
+            Parameters parameters,
+            ReviewContext context,
+            BiFunction<Guard, Pointer, Derived<Double>> finding,
+            OfGuard measuring) {
+        if (edge.guard().isEmpty()) {
+            return edge.edgeKind().isEmpty()
+                    ? undescribed(edge)
+                    : new Evaluation.NotApplicable("no guard stands there");
+        }
+        Pointer pointer = edge.guardPointer().orElse(edge.pointer());
+        Derived<Drop> drop = of(edge, parameters, context);
+        if (drop.isKnown() && !isLarge(drop.get(), parameters)) {
+            return new Evaluation.NotApplicable(
+                    "nothing near the edge lies so far below the boards that it needs a guard");
+        }
+        Derived<Evaluation> result = drop.with(
+                finding.apply(edge.guard().get(), pointer), (d, found) -> measuring.measured(d, found, pointer));
+        return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
     }
 
     /** A drop at the edge itself that needs a guard decides, where the ground farther out is not known. */

@@ -1,0 +1,94 @@
+package org.deckplanreview.method.guard;
+
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.List;
+import org.deckplanreview.layout.Drop;
+import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Guard;
+import org.deckplanreview.submission.GuardInfill;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/** Openings in the guard along an edge beside which the ground lies low within a distance, not only at the edge itself. */
+final class OpeningNearDrop implements Method {
+
+    private static final String SPHERE = "sphere";
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "guard.openingNearDrop",
+            "geometry",
+            "largest opening",
+            MILLIMETRE,
+            List.of(SubjectKind.EDGES),
+            List.of(
+                    NearbyDrop.DROP_OVER,
+                    NearbyDrop.WITHIN,
+                    ParameterDescription.number(SPHERE, MILLIMETRE, "a sphere that must not pass")
+                            .lowerIsStricter()),
+            "The smaller side of the largest opening in the guard along the edge, and without infill the guard's whole height,"
+                    + " where the ground anywhere within a distance square to the edge lies farther below the boards than a"
+                    + " given drop; beside another platform its boards count.");
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        return NearbyDrop.ofGuard(
+                (EdgeRun) subject,
+                parameters,
+                context,
+                OpeningNearDrop::opening,
+                (drop, opening, pointer) -> measured(drop, opening, pointer, parameters));
+    }
+
+    private static Derived<Double> opening(Guard guard, Pointer pointer) {
+        return hasNoInfill(guard)
+                ? HeightNearDrop.height(guard, pointer)
+                : Derived.of(
+                                guard.largestOpening(),
+                                pointer.child("largestOpening"),
+                                "the largest opening in " + guard.displayLabel() + ", a length")
+                        .map(Length::mm);
+    }
+
+    private static boolean hasNoInfill(Guard guard) {
+        return guard.infill().filter(GuardInfill.NONE::equals).isPresent();
+    }
+
+    private static Evaluation measured(Drop drop, double openingMm, Pointer guard, Parameters parameters) {
+        Working w = new Working();
+        NearbyDrop.write(w, drop);
+        w.given("d", openingMm, MILLIMETRE, "largest opening", "", guard);
+        double sphere = w.given(
+                "d_max",
+                parameters.number(SPHERE, MILLIMETRE),
+                MILLIMETRE,
+                "sphere that must not pass",
+                parameters.source(SPHERE));
+        return new Evaluation.Measured(
+                Measure.of(openingMm, MILLIMETRE),
+                Sense.UNDER,
+                Measure.of(sphere, MILLIMETRE),
+                w.step("utilisation", "d / d_max", openingMm / sphere, RATIO, ""),
+                NearbyDrop.place(drop),
+                w.steps(),
+                List.of());
+    }
+}
