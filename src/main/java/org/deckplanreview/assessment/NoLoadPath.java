@@ -59,6 +59,11 @@ enum NoLoadPath implements LoadPath {
     }
 
     @Override
+    public Derived<DeckLoads> deckLoads(int platformIndex) {
+        throw fault();
+    }
+
+    @Override
     public Derived<Double> imposedKNPerM2(int platformIndex) {
         throw fault();
     }

@@ -44,6 +44,17 @@ public interface LoadPath {
     /** The uniform imposed load on a platform, kN/m2: the ruleset's, or a larger one that the designer states. */
     Derived<Double> imposedKNPerM2(int platformIndex);
 
+    /** What lies on each square metre of a platform, its joists included and its beams not. */
+    Derived<DeckLoads> deckLoads(int platformIndex);
+
+    /**
+     * Loads on a platform's area, kN/m2.
+     *
+     * @param permanent as it goes down to the ground: of finishes, boards and joists, or the least that the ruleset takes
+     * @param ownPermanent of finishes, boards and joists as they are
+     */
+    record DeckLoads(double permanent, double ownPermanent, double imposed, double snow) {}
+
     /** Loads on one board, N for each mm of its length, and N. */
     record BoardLoads(double permanentNPerMm, double imposedNPerMm, double snowNPerMm, double concentratedN) {}
 }

@@ -177,11 +177,27 @@ final class Takedown implements LoadPath {
         return model.platforms().get(platformIndex).uniformKNPerM2();
     }
 
-    private Derived<BeamStatics> joist(PlatformLayout platform, JoistLine joist) {
-        Derived<AreaLoads> area = platform.boards()
-                .map(this::areaLoads)
+    @Override
+    public Derived<DeckLoads> deckLoads(int platformIndex) {
+        PlatformLayout platform = layout.platforms().get(platformIndex);
+        PlatformLoads loads = model.platforms().get(platformIndex);
+        Derived<Double> joists = joistsNPerMm2(platform);
+        Derived<BoardField> boards = boards(platform);
+        Derived<Double> taken = boards.flatMap(b -> permanentNPerMm2(b, loads)).with(joists, Double::sum);
+        Derived<Double> own = boards.flatMap(b -> onJoistsNPerMm2(b, loads)).with(joists, Double::sum);
+        return taken.with(own, (t, o) -> new double[] {Weights.kNPerM2(t), Weights.kNPerM2(o)})
+                .with(loads.uniformKNPerM2(), (p, q) -> new DeckLoads(p[0], p[1], q, loads.snowKNPerM2()));
+    }
+
+    private static Derived<BoardField> boards(PlatformLayout platform) {
+        return platform.boards()
+                .map(Derived::known)
                 .orElseGet(
                         () -> Derived.missing(platform.pointer().child("boards"), "the boards of " + platform.label()));
+    }
+
+    private Derived<BeamStatics> joist(PlatformLayout platform, JoistLine joist) {
+        Derived<AreaLoads> area = boards(platform).flatMap(this::areaLoads);
         Derived<Seats> seats = seats(
                 joist,
                 () -> Derived.missing(
@@ -296,8 +312,7 @@ final class Takedown implements LoadPath {
 
     /** Of boards and finishes; what the joists lack of the least permanent load counts as if it lay on them. */
     private Derived<Double> permanentNPerMm2(BoardField boards, PlatformLoads loads) {
-        Derived<Double> onJoists =
-                weights.ofBoardsNPerMm2(boards).map(own -> own + Weights.nPerMm2(loads.finishesKNPerM2()));
+        Derived<Double> onJoists = onJoistsNPerMm2(boards, loads);
         if (model.leastDeadKNPerM2().isEmpty()) {
             return onJoists;
         }
@@ -305,6 +320,10 @@ final class Takedown implements LoadPath {
         return onJoists.with(
                 joistsNPerMm2(layout.platforms().get(boards.platformIndex())),
                 (above, joists) -> Math.max(above, least - joists));
+    }
+
+    private Derived<Double> onJoistsNPerMm2(BoardField boards, PlatformLoads loads) {
+        return weights.ofBoardsNPerMm2(boards).map(own -> own + Weights.nPerMm2(loads.finishesKNPerM2()));
     }
 
     private Derived<Double> joistsNPerMm2(PlatformLayout platform) {

@@ -28,6 +28,10 @@ final class Weights {
         return kNPerM2 * N_PER_MM2_OF_KN_PER_M2;
     }
 
+    static double kNPerM2(double nPerMm2) {
+        return nPerMm2 / N_PER_MM2_OF_KN_PER_M2;
+    }
+
     /** Stiffness and density; missing where the submission grades the timber in no way that the model knows. */
     Derived<Material> material(Timber timber) {
         Optional<Material> material =

@@ -145,6 +145,11 @@ public final class TimberParameters {
         }
 
         @Override
+        public Derived<DeckLoads> deckLoads(int platformIndex) {
+            throw new AssertionError();
+        }
+
+        @Override
         public Derived<Double> imposedKNPerM2(int platformIndex) {
             throw new AssertionError();
         }

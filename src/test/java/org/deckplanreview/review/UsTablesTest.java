@@ -50,7 +50,7 @@ class UsTablesTest {
             String allowed,
             String source) {
         if (allowed.equals("NP")) {
-            assertThat(determinations(edition, provision, given, quantity, Measure.of(1, MeasureUnit.INCH)))
+            assertThat(determinations(edition, provision, given, quantity, Measure.of(1, MeasureUnit.FOOT)))
                     .containsOnly(Determination.DOES_NOT_COMPLY);
             return;
         }

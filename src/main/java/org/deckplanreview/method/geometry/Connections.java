@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.LedgerLine;
 import org.deckplanreview.measure.Length;
@@ -27,6 +28,7 @@ import org.deckplanreview.submission.LedgerFixings;
 import org.deckplanreview.submission.LedgerWeathering;
 import org.deckplanreview.submission.PlyFixing;
 import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.PostCap;
 import org.deckplanreview.submission.SubjectKind;
 
 /** What joins timber to timber, and the deck to a wall. */
@@ -145,6 +147,21 @@ final class Connections {
                                         "rows of fixings of the plies",
                                         "",
                                         pointer.child("rows")))),
+                number(
+                        "ply fixing diameter",
+                        MeasureUnit.MILLIMETRE,
+                        BeamLine.class,
+                        BEAMS,
+                        "The diameter of what fixes touching plies of the beam to each other.",
+                        (beam, context) ->
+                                ofPlies(beam, context, (fixing, pointer) -> diameter(context, fixing, pointer))),
+                word(
+                        "post cap",
+                        PostCap.values(),
+                        BeamLine.class,
+                        BEAMS,
+                        "What keeps a beam that rests on its posts from sliding or rolling off them.",
+                        Connections::postCap),
                 word(
                         "ledger base",
                         LedgerBase.values(),
@@ -193,6 +210,31 @@ final class Connections {
         w.given("d", d, MeasureUnit.MILLIMETRE, "diameter of the fasteners", "", pointer.child("diameter"));
         w.step("r", symbol + " / d", l / d, MeasureUnit.RATIO, "");
         return Observations.found(l / d, MeasureUnit.RATIO, w);
+    }
+
+    private static Observation postCap(BeamLine line, ReviewContext context) {
+        Beam beam = beam(line, context);
+        return beam.seating() == BeamSeating.ON_POST
+                ? Observations.word(
+                        beam.postCap(),
+                        line.pointer().child("postCap"),
+                        "what keeps " + line.label()
+                                + " on the tops of its posts: connector, notched-post, nails-or-screws or none")
+                : Observations.notApplicable("it is fixed to the sides of its posts");
+    }
+
+    private static Observation diameter(ReviewContext context, PlyFixing plyFixing, Pointer pointer) {
+        List<Fixing> all = context.submission().protection().fixings();
+        return IntStream.range(0, all.size())
+                .filter(i -> all.get(i).id().equals(plyFixing.fixing()))
+                .mapToObj(i -> Observations.length(
+                        all.get(i).diameter(),
+                        "d",
+                        "the diameter of " + all.get(i).displayLabel(),
+                        Pointer.of("/protection/fixings/" + i + "/diameter")))
+                .findFirst()
+                .orElseGet(() ->
+                        Observations.missing(pointer.child("fixing"), "the id of fixings that protection describes"));
     }
 
     private static Observation kind(ReviewContext context, PlyFixing plyFixing, Pointer pointer) {

@@ -196,6 +196,18 @@ final class LedgerConnection {
                                         "d_band",
                                         "the depth of the band joist",
                                         pointer.child("depth")))),
+                flag(
+                        "band joist cantilevered",
+                        LedgerLine.class,
+                        LEDGERS,
+                        "Whether the floor behind the ledger overhangs the wall below, as in a bay.",
+                        (ledger, context) -> ofBandJoist(
+                                ledger,
+                                context,
+                                (band, pointer) -> Observations.flag(
+                                        band.cantilevered(),
+                                        pointer.child("cantilevered"),
+                                        "whether the floor behind the ledger overhangs the wall below it"))),
                 number(
                         "lateral connections",
                         MeasureUnit.RATIO,

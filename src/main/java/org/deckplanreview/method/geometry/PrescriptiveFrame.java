@@ -4,17 +4,20 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.flag;
 import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.LedgerLine;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.layout.Subject;
+import org.deckplanreview.layout.TimberPiece;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -23,7 +26,9 @@ import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Beam;
+import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.LedgerFixings;
 import org.deckplanreview.submission.Need;
@@ -81,6 +86,35 @@ final class PrescriptiveFrame {
                         BEAMS,
                         "The depth of a beam that joists hang on over the depth of the joists.",
                         PrescriptiveFrame::depthOverJoists),
+                number(
+                        "beam beyond post",
+                        MeasureUnit.MILLIMETRE,
+                        BeamLine.class,
+                        BEAMS,
+                        "How much broader the plies of a beam that rests on its posts are together than the narrowest of them;"
+                                + " negative where the post is broader.",
+                        PrescriptiveFrame::beyondPost),
+                number(
+                        "least bearing at ply joints",
+                        MeasureUnit.MILLIMETRE,
+                        BeamLine.class,
+                        BEAMS,
+                        "The shortest length of a ply on a post beside one of the joints in the beam's plies; negative where a joint"
+                                + " lies beside its nearest post.",
+                        PrescriptiveFrame::bearingAtJoints),
+                flag(
+                        "joists held upright",
+                        JoistLine.class,
+                        List.of(SubjectKind.JOISTS),
+                        "Whether hangers or blocking hold the joist against turning over at every support.",
+                        PrescriptiveFrame::heldUpright),
+                number(
+                        "ledger depth over joist depth",
+                        MeasureUnit.RATIO,
+                        LedgerLine.class,
+                        List.of(SubjectKind.LEDGERS),
+                        "The depth of the ledger over that of the joists that hang on it.",
+                        PrescriptiveFrame::ledgerOverJoists),
                 flag(
                         "beam ends meet over posts",
                         BeamLine.class,
@@ -184,27 +218,108 @@ final class PrescriptiveFrame {
 
     private static Observation depthOverJoists(BeamLine line, ReviewContext context) {
         PlatformLayout platform = context.layout().platformOf(line);
-        Beam beam = platform.platform().beams().stream()
-                .filter(b -> b.id().equals(line.id()))
-                .findFirst()
-                .orElseThrow();
-        if (beam.joists() == JoistSeating.ON_TOP) {
-            return Observations.notApplicable("joists lie on top of the beam");
-        }
+        return described(line, context).joists() == JoistSeating.ON_TOP
+                ? Observations.notApplicable("joists lie on top of the beam")
+                : overJoists(line, platform, "h_beam", "depth of the beam");
+    }
+
+    private static Observation ledgerOverJoists(LedgerLine ledger, ReviewContext context) {
+        PlatformLayout platform = context.layout().platformOf(ledger);
+        return platform.platform().ledger().orElseThrow().joists() == JoistSeating.ON_TOP
+                ? Observations.notApplicable("joists lie on top of the ledger")
+                : overJoists(ledger, platform, "h_ledger", "depth of the ledger");
+    }
+
+    private static Observation overJoists(TimberPiece carrier, PlatformLayout platform, String symbol, String meaning) {
         if (platform.joists().isEmpty()) {
-            return Observations.missing(platform.pointer().child("joists"), "the joists on " + line.label());
+            return Observations.missing(platform.pointer().child("joists"), "the joists on " + carrier.label());
         }
         Working w = new Working();
-        double beamDepth =
-                w.given("h_beam", line.timber().depth().mm(), MeasureUnit.MILLIMETRE, "depth of the beam", "");
+        double own = w.given(symbol, carrier.timber().depth().mm(), MeasureUnit.MILLIMETRE, meaning, "");
         double joistDepth = w.given(
                 "h_joist",
                 platform.joists().get(0).timber().depth().mm(),
                 MeasureUnit.MILLIMETRE,
                 "depth of the joists",
                 "");
-        double ratio = w.step("r", "h_beam / h_joist", beamDepth / joistDepth, MeasureUnit.RATIO, "");
+        double ratio = w.step("r", symbol + " / h_joist", own / joistDepth, MeasureUnit.RATIO, "");
         return Observations.found(ratio, MeasureUnit.RATIO, w);
+    }
+
+    /** A post's breadth lies along the beam that it carries, and its depth across. */
+    private static Observation beyondPost(BeamLine beam, ReviewContext context) {
+        PlatformLayout platform = context.layout().platformOf(beam);
+        if (described(beam, context).seating() != BeamSeating.ON_POST) {
+            return Observations.notApplicable("it is fixed to the sides of its posts");
+        }
+        Optional<PostPlace> narrowest = platform.posts().stream()
+                .filter(p -> p.beams().contains(beam.id()))
+                .min(Comparator.comparingDouble(p -> p.timber().depth().mm()));
+        if (narrowest.isEmpty()) {
+            return Observations.missing(beam.pointer().child("posts"), "two posts under " + beam.label());
+        }
+        Working w = new Working();
+        double n = w.given(
+                "n",
+                beam.plies(),
+                MeasureUnit.RATIO,
+                "plies of the beam",
+                "",
+                beam.pointer().child("plies"));
+        double b = w.given("b", beam.timber().breadth().mm(), MeasureUnit.MILLIMETRE, "breadth of a ply", "");
+        double h = w.given(
+                "h_post",
+                narrowest.get().timber().depth().mm(),
+                MeasureUnit.MILLIMETRE,
+                "side of the post across the beam",
+                "");
+        return Observations.found(
+                w.step("a", "n * b - h_post", n * b - h, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+    }
+
+    private static Observation bearingAtJoints(BeamLine beam, ReviewContext context) {
+        List<Length> joints = described(beam, context).plyJoints();
+        if (joints.isEmpty()) {
+            return Observations.notApplicable("no joint in its plies is given");
+        }
+        if (beam.supports().isEmpty()) {
+            return Observations.missing(beam.pointer().child("posts"), "two posts under " + beam.label());
+        }
+        double least = joints.stream()
+                .mapToDouble(joint -> beam.supports().stream()
+                        .mapToDouble(s -> s.contactLengthMm().orElse(0) / 2 - Math.abs(joint.mm() - s.atMm()))
+                        .max()
+                        .orElseThrow())
+                .min()
+                .orElseThrow();
+        return Observations.number(
+                "l_b",
+                least,
+                MeasureUnit.MILLIMETRE,
+                "shortest bearing of a ply beside a joint",
+                "",
+                beam.pointer().child("plyJoints"));
+    }
+
+    private static Observation heldUpright(JoistLine joist, ReviewContext context) {
+        PlatformLayout platform = context.layout().platformOf(joist);
+        if (joist.supports().isEmpty()) {
+            return Observations.missing(List.of(Spans.supportsMissing(joist, context)));
+        }
+        return joist.supports().stream().allMatch(s -> s.seating() == JoistSeating.HANGERS)
+                ? Observations.flag(true, "hangers at every support")
+                : Observations.flag(
+                        platform.platform().joists().flatMap(JoistField::blocked),
+                        platform.pointer().child("joists").child("blocked"),
+                        "whether blocking, or a rim joist nailed to each joist, holds the joists upright where they rest on"
+                                + " top of a beam or ledger");
+    }
+
+    private static Beam described(BeamLine line, ReviewContext context) {
+        return context.layout().platformOf(line).platform().beams().stream()
+                .filter(b -> b.id().equals(line.id()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Observation endsOverPosts(BeamLine beam, ReviewContext context) {

@@ -16,6 +16,7 @@ public final class Quantities {
                     PostsAndFootings.quantities(),
                     Spans.quantities(),
                     PrescriptiveFrame.quantities(),
+                    TableLoads.quantities(),
                     Stability.quantities(),
                     Connections.quantities(),
                     LedgerConnection.quantities(),

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.JoistBearing;
@@ -80,6 +81,13 @@ final class Spans {
                         "The largest length of joist beyond the middle line of its first or last support; 0 without one.",
                         Spans::overhang),
                 number(
+                        "span beside overhang",
+                        MeasureUnit.MILLIMETRE,
+                        JoistLine.class,
+                        JOISTS,
+                        "The span of the joist beside its overhang; where it overhangs at both ends, the longer of the two.",
+                        Spans::spanBesideOverhang),
+                number(
                         "beam span",
                         MeasureUnit.MILLIMETRE,
                         BeamLine.class,
@@ -143,7 +151,21 @@ final class Spans {
         return ofCarried(carrier, context, Comparator.comparingDouble(Carried::spanMm), Spans::spanCarried);
     }
 
-    private static Observation spacing(Subject subject, ReviewContext context) {
+    /** The width of deck that the joists bring to a beam from one side, their overhang with it. */
+    static Observation widthFromOneSide(BeamLine beam, ReviewContext context) {
+        return ofCarried(
+                beam,
+                context,
+                Comparator.comparingDouble(Carried::broughtMm),
+                carried -> Observations.number(
+                        "b",
+                        carried.broughtMm(),
+                        MeasureUnit.MILLIMETRE,
+                        "width of deck that joists bring from one side",
+                        "by " + carried.joist().label()));
+    }
+
+    static Observation spacing(Subject subject, ReviewContext context) {
         PlatformLayout platform = context.layout().platformOf(subject);
         Pointer joists = platform.pointer().child("joists");
         return Observations.length(
@@ -209,6 +231,24 @@ final class Spans {
                         "");
     }
 
+    private static Observation spanBesideOverhang(JoistLine joist, ReviewContext context) {
+        List<Span> spans = joist.spans();
+        if (spans.stream().allMatch(Span::isCantilever)) {
+            return Observations.missing(List.of(supportsMissing(joist, context)));
+        }
+        return IntStream.range(0, spans.size())
+                .filter(k -> !spans.get(k).isCantilever())
+                .filter(k -> k > 0 && spans.get(k - 1).isCantilever()
+                        || k < spans.size() - 1 && spans.get(k + 1).isCantilever())
+                .mapToDouble(k -> spans.get(k).lengthMm())
+                .max()
+                .stream()
+                .mapToObj(l -> Observations.number(
+                        "l", l, MeasureUnit.MILLIMETRE, "span of the joist beside its overhang", ""))
+                .findFirst()
+                .orElseGet(() -> Observations.notApplicable("the joist does not overhang a span"));
+    }
+
     private static Observation overhangOverSpan(Member member, ReviewContext context) {
         List<Span> spans = member.spans();
         if (spans.stream().allMatch(Span::isCantilever)) {
@@ -261,6 +301,11 @@ final class Spans {
 
         double ratio() {
             return overhangMm / spanMm();
+        }
+
+        /** The width of deck that the joist brings to its carrier if it spans from one side, by simple statics. */
+        double broughtMm() {
+            return (spanMm() + overhangMm) * (spanMm() + overhangMm) / (2 * spanMm());
         }
     }
 

@@ -160,6 +160,21 @@ final class Stairs {
                 landing("bottom landing to width", "at the bottom", "bottomLanding", Stair::bottomLanding),
                 landingLength("top landing", "at the top", "topLanding", Stair::topLanding),
                 landingLength("bottom landing", "at the bottom", "bottomLanding", Stair::bottomLanding),
+                length(
+                        "nosing",
+                        "How far each tread's nosing projects beyond the riser below it; 0 without a nosing.",
+                        stair -> Observations.length(
+                                stair.stair().nosing(),
+                                "n",
+                                "how far the nosings of " + stair.label() + " project, 0 for none",
+                                stair.pointer().child("nosing"))),
+                word(
+                        "guarded sides of flight",
+                        StairSides.values(),
+                        StairRun.class,
+                        STAIRS,
+                        "On which sides the flight has a guard or a wall; none where no guard is named and nothing else is said.",
+                        Stairs::guardedSides),
                 flag(
                         "flight guard present",
                         StairRun.class,
@@ -185,6 +200,15 @@ final class Stairs {
                         "The smaller side of the largest triangle between riser, tread and the bottom rail of the guard beside the"
                                 + " flight, and so the sphere that just passes.",
                         Stairs::triangle));
+    }
+
+    private static Observation guardedSides(StairRun stair, ReviewContext context) {
+        return stair.guard().isEmpty() && stair.stair().guardedSides().isEmpty()
+                ? Observations.word(StairSides.NONE, "no guard")
+                : Observations.word(
+                        stair.stair().guardedSides(),
+                        stair.pointer().child("guardedSides"),
+                        "on which sides " + stair.label() + " has a guard or a wall: none, one or both");
     }
 
     private static Observation triangle(StairRun stair) {

@@ -529,6 +529,11 @@ public final class DeckPiece {
         }
 
         @Override
+        public Derived<DeckLoads> deckLoads(int platformIndex) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
         public Derived<Double> imposedKNPerM2(int platformIndex) {
             throw new UnsupportedOperationException();
         }

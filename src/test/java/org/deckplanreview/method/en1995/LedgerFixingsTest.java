@@ -189,6 +189,11 @@ class LedgerFixingsTest {
         }
 
         @Override
+        public Derived<DeckLoads> deckLoads(int platformIndex) {
+            throw new AssertionError();
+        }
+
+        @Override
         public Derived<Double> imposedKNPerM2(int platformIndex) {
             throw new AssertionError();
         }

@@ -450,6 +450,11 @@ public final class PostPiece {
         }
 
         @Override
+        public Derived<DeckLoads> deckLoads(int platformIndex) {
+            throw new AssertionError("Not stated");
+        }
+
+        @Override
         public Derived<Double> imposedKNPerM2(int platformIndex) {
             throw new AssertionError("Not stated");
         }

@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
@@ -52,6 +53,7 @@ class FrameQuantitiesTest {
     private static final String BEAMS = "/platforms/0/beams";
     private static final String FOOTING = "/platforms/0/footings/0";
     private static final double EXACT = 1e-9;
+    private static final double OWN_WEIGHT = (28 * 145.0 / 151 + 47 * 170 / 400.0) * 400 * 9.81e-6;
 
     record Example(
             String name,
@@ -75,6 +77,8 @@ class FrameQuantitiesTest {
                 // 3600 - 47 - 600
                 example("joist span", SubjectKind.JOISTS, number(2953, MILLIMETRE), LEDGER, BEAMS),
                 example("joist overhang", SubjectKind.JOISTS, number(600, MILLIMETRE)),
+                // 3600 - 600 - 47
+                example("span beside overhang", SubjectKind.JOISTS, number(2953, MILLIMETRE), LEDGER, BEAMS),
                 // 2400 - 300
                 example("beam span", SubjectKind.BEAMS, number(2100, MILLIMETRE), BEAM + "/posts", BEAM + "/posts"),
                 // 600 / 2953, to a thousand-millionth
@@ -210,6 +214,54 @@ class FrameQuantitiesTest {
                         d -> d.with(BEAM + "/joists", "hangers"),
                         JOISTS,
                         JOISTS),
+                // 2 * 47 - 100
+                example(
+                        "beam beyond post",
+                        SubjectKind.BEAMS,
+                        number(-6, MILLIMETRE),
+                        BEAM + "/posts",
+                        BEAM + "/posts"),
+                // 100 / 2 - 20
+                new Example(
+                        "least bearing at ply joints",
+                        SubjectKind.BEAMS,
+                        number(30, MILLIMETRE),
+                        d -> d.withJson(BEAM + "/plyJoints", "[2420]"),
+                        BEAM + "/posts",
+                        BEAM + "/posts"),
+                having(
+                        "joists held upright",
+                        SubjectKind.JOISTS,
+                        no(),
+                        d -> d.with(JOISTS + "/blocked", false),
+                        JOISTS + "/blocked"),
+                example("ledger depth over joist depth", SubjectKind.LEDGERS, number(1, RATIO), JOISTS, JOISTS),
+                having(
+                        "post cap",
+                        SubjectKind.BEAMS,
+                        word("notched-post"),
+                        d -> d.with(BEAM + "/postCap", "notched-post"),
+                        BEAM + "/postCap"),
+                new Example(
+                        "band joist cantilevered",
+                        SubjectKind.LEDGERS,
+                        yes(),
+                        d -> fixings(d).with(LEDGER + "/bandJoist/cantilevered", true),
+                        LEDGER + "/bandJoist/cantilevered",
+                        LEDGER + "/bandJoist/cantilevered"),
+                // Boards 28 * 145 / 151, joists 47 * 170 / 400; 400 kg/m3 and 9.81 m/s2.
+                example(
+                        "equivalent permanent load",
+                        SubjectKind.FOOTINGS,
+                        number(OWN_WEIGHT, KILONEWTON_PER_SQUARE_METRE),
+                        "/platforms/0/boards",
+                        "/platforms/0/boards"),
+                example(
+                        "equivalent load with snow",
+                        SubjectKind.LEDGERS,
+                        number(OWN_WEIGHT + 0.5, KILONEWTON_PER_SQUARE_METRE),
+                        "/platforms/0/boards",
+                        "/platforms/0/boards"),
                 having("beam ends meet over posts", SubjectKind.BEAMS, yes(), d -> spliced(d, 2400)),
                 // 12 + 10
                 ofLedger("ledger distance from band joist", number(22, MILLIMETRE), "/fixings/sheathing"),
@@ -417,6 +469,31 @@ class FrameQuantitiesTest {
                 no());
     }
 
+    /** The floor of 0.5 kN/m2 is not there: what is counted is what lies on the joists. */
+    @Test
+    void a_joist_in_the_field_without_overhang_is_loaded_like_its_area() {
+        SampleDeck deck = SampleDeck.complete().with(BEAM + "/line", SampleDeck.line(0, 0, 4800, 0));
+        for (int i = 0; i < 3; i++) {
+            deck.with("/platforms/0/posts/" + i + "/at", SampleDeck.point(300 + i * 2100, 0));
+        }
+        Layout layout = layout(deck.node());
+        Observation joist = quantity("equivalent permanent load")
+                .observe(layout.subjects(SubjectKind.JOISTS).get(4), context(layout, OptionalDouble.of(0.5)));
+        assertThat(number(joist)).isCloseTo(OWN_WEIGHT, within(0.02));
+        // With the weight of the beam over the 1.8 m that joists of 3.6 m bring to it.
+        double beam = 2 * 47 * 195 * 400 * 9.81e-9 / 1.8;
+        Observation first = quantity("equivalent permanent load")
+                .observe(layout.subjects(SubjectKind.BEAMS).get(0), context(layout, OptionalDouble.of(0.5)));
+        assertThat(number(first)).isLessThan(OWN_WEIGHT + beam + 0.02);
+    }
+
+    /** Joists go on over it: by statics it takes 1.25 of 1.5 m, where a beam at the end of joists of 1.6 m takes 0.8 m. */
+    @Test
+    void a_beam_under_joists_from_both_sides_is_loaded_far_beyond_joists_from_one() {
+        Observation seen = ofSecondBeam("equivalent permanent load", twoBeams(2000));
+        assertThat(number(seen)).isGreaterThan(1.5);
+    }
+
     private static SampleDeck twoBeams(double y) {
         SampleDeck deck = SampleDeck.complete();
         ObjectNode beam = deck.node().at(BEAM).deepCopy();
@@ -460,17 +537,22 @@ class FrameQuantitiesTest {
 
     /** With 1.5 kN/m2 on each platform. */
     private static ReviewContext context(Layout layout) {
+        return context(layout, OptionalDouble.empty());
+    }
+
+    private static ReviewContext context(Layout layout, OptionalDouble leastDead) {
         Submission submission = layout.submission();
-        LoadModel.PlatformLoads loads = new LoadModel.PlatformLoads(Derived.known(1.5), Derived.known(2_000.0), 0, 0);
+        LoadModel.PlatformLoads loads = new LoadModel.PlatformLoads(Derived.known(1.5), Derived.known(2_000.0), 0, 0.5);
         LoadModel model = new LoadModel(
                 submission.platforms().stream().map(p -> loads).toList(),
-                new TreeMap<>(),
+                new TreeMap<>(Map.of(
+                        "C18", new LoadModel.Material(9000, 560, 400), "C24", new LoadModel.Material(11000, 690, 400))),
                 24,
                 9.81,
                 false,
                 1.2,
                 0.5,
-                OptionalDouble.empty(),
+                leastDead,
                 new LoadModel.OnEdges(0, Derived.known(0.0), Derived.known(0.0), new TreeMap<>()));
         return new ReviewContext(layout, LoadPath.derive(layout, model), List.of(Derived.known("A")));
     }

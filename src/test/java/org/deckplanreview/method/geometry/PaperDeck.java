@@ -404,13 +404,18 @@ public final class PaperDeck {
         }
 
         @Override
+        public Derived<DeckLoads> deckLoads(int platformIndex) {
+            return Derived.known(new DeckLoads(0.4, 0.4, 1.5, 0));
+        }
+
+        @Override
         public Derived<Double> imposedKNPerM2(int platformIndex) {
             return Derived.known(1.5);
         }
 
         @Override
         public Derived<MemberAnalysis> member(Member member) {
-            throw new AssertionError("Not written down");
+            return Derived.missing(member.pointer(), "statics that are written down");
         }
 
         @Override

@@ -261,6 +261,20 @@ class QuantitiesTest {
                 ofStair("bottom landing to width", number(1.1, RATIO), "bottomLanding"),
                 ofStair("top landing", number(1200, MILLIMETRE), "topLanding"),
                 ofStair("bottom landing", number(1100, MILLIMETRE), "bottomLanding"),
+                new Example(
+                        "nosing",
+                        SubjectKind.STAIRS,
+                        number(20, MILLIMETRE),
+                        d -> stair(d).with(STAIR + "nosing", 20),
+                        QuantitiesTest::stair,
+                        STAIR + "nosing"),
+                new Example(
+                        "guarded sides of flight",
+                        SubjectKind.STAIRS,
+                        word("both"),
+                        d -> stair(d).with(STAIR + "guardedSides", "both"),
+                        QuantitiesTest::stair,
+                        STAIR + "guardedSides"),
                 ofStair("triangle under flight guard", number(140, MILLIMETRE), "guardTriangle"),
                 having(
                         "flight guard height",
@@ -286,6 +300,7 @@ class QuantitiesTest {
                 ofPlies("ply fixing kind", word("screw")),
                 ofPlies("ply fixing spacing", number(300, MILLIMETRE)),
                 ofPlies("ply fixing rows", number(2, RATIO)),
+                ofPlies("ply fixing diameter", number(5, MILLIMETRE)),
                 ofLedger("ledger base", word("masonry"), ""),
                 new Example(
                         "ledger base",
