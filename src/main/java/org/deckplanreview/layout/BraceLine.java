@@ -10,7 +10,6 @@ import org.deckplanreview.submission.Timber;
  *
  * @param lengthMm between its two ends, along the brace
  * @param angleDegrees between the brace and the horizontal
- * @param alongBeam whether it lies in the plane of the beam that the post carries, within 10 degrees; else it braces across
  */
 public record BraceLine(
         int platformIndex,
@@ -19,8 +18,7 @@ public record BraceLine(
         Brace brace,
         Timber timber,
         double lengthMm,
-        double angleDegrees,
-        boolean alongBeam)
+        double angleDegrees)
         implements TimberPiece {
     @Override
     public SubjectKind kind() {

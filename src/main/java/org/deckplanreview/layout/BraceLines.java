@@ -2,18 +2,13 @@ package org.deckplanreview.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.Brace;
-import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 
 /** Braces between posts and what they hold up. */
 final class BraceLines {
-
-    /** A brace that leaves the beam's line by more than this braces across it. */
-    private static final double ALONG_DEGREES = 10;
 
     private BraceLines() {}
 
@@ -30,23 +25,8 @@ final class BraceLines {
                     brace,
                     submission.timber(brace.timber()),
                     StrictMath.hypot(below, reach),
-                    StrictMath.toDegrees(StrictMath.atan2(below, reach)),
-                    alongBeam(brace, platform)));
+                    StrictMath.toDegrees(StrictMath.atan2(below, reach))));
         }
         return lines;
-    }
-
-    private static boolean alongBeam(Brace brace, Platform platform) {
-        Axis own = Axis.of(brace.direction());
-        return platform.beams().stream()
-                .filter(b -> b.posts().contains(brace.post()))
-                .map(BraceLines::direction)
-                .anyMatch(d -> own.degreesTo(Axis.of(d)) <= ALONG_DEGREES);
-    }
-
-    private static Direction direction(Beam beam) {
-        return new Direction(
-                beam.line().to().xMm() - beam.line().from().xMm(),
-                beam.line().to().yMm() - beam.line().from().yMm());
     }
 }

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.Boards;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.GroundLevel;
 import org.deckplanreview.submission.HeavyItem;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.Ledger;
@@ -24,6 +27,9 @@ final class PlatformDerivation {
 
     /** Boards that cross the joists at a smaller angle than this lie along them. */
     private static final double ALONG_SINE = 1e-6;
+
+    /** A platform has one ledger at most. */
+    private static final String LEDGER_ID = "ledger";
 
     private final Submission submission;
     private final int index;
@@ -71,10 +77,21 @@ final class PlatformDerivation {
     }
 
     private List<String> assumptions() {
-        return platform.level().isPresent() && platform.fall().isEmpty()
-                ? List.of("The fall of " + platform.displayLabel()
-                        + " is not given: its levels are taken as if it were level.")
-                : List.of();
+        List<String> assumptions = new ArrayList<>();
+        if (platform.level().isPresent() && platform.fall().isEmpty()) {
+            assumptions.add("The fall of " + platform.displayLabel()
+                    + " is not given: its levels are taken as if it were level.");
+        }
+        if (submission.site().groundLevels().size() == 1) {
+            GroundLevel only = submission.site().groundLevels().get(0);
+            assumptions.add("The ground is taken as level, as at the one place where it was surveyed: x = "
+                    + written(only.x()) + ", y = " + written(only.y()) + ".");
+        }
+        return assumptions;
+    }
+
+    private String written(Length length) {
+        return Phrases.of(Measure.mm(length.mm()), submission.units().system());
     }
 
     /** The joists with what they meet, in the same order. */
@@ -153,7 +170,7 @@ final class PlatformDerivation {
                 .flatMap(l -> Carrier.of(
                         axis,
                         MemberSupport.Kind.LEDGER,
-                        l.wall(),
+                        LEDGER_ID,
                         pointer.child("ledger"),
                         ledgerLabel(),
                         l.line(),
@@ -227,7 +244,7 @@ final class PlatformDerivation {
                 timber,
                 ledger.line(),
                 Axis.length(ledger.line()),
-                joists.map(j -> j.on(MemberSupport.Kind.LEDGER, ledger.wall())).orElse(List.of()),
+                joists.map(j -> j.on(MemberSupport.Kind.LEDGER, LEDGER_ID)).orElse(List.of()),
                 Height.smallest(
                         levels.carrierUnderside(ledger.joists(), timber.depth().mm()), ground, ledger.line()));
     }

@@ -19,22 +19,34 @@ import java.util.regex.Pattern;
  * Which members of one submission a review has read. The build adds to every accessor of the submission's records a call
  * of {@link #read}; what runs in {@link #during} is what counts. A log serves one review in one thread.
  *
- * <p>What counts are values: texts, numbers, lists of them, points and directions. An object or a list of objects is read
+ * <p>What counts are values: texts, numbers, lists of them, points, directions and lines. An object or a list of objects is read
  * where a value in it is. What only names something is no value.
  */
 public final class ReadLog {
 
     private static final ThreadLocal<ReadLog> OF_THIS_THREAD = new ThreadLocal<>();
 
+    private static final Pattern INDEX = Pattern.compile("/\\d+");
     private static final Pattern UNIT_OF_LENGTHS = Pattern.compile("[,;] in the document's length unit\\.$");
+
+    private static final ClassValue<Map<String, RecordComponent>> COMPONENTS_BY_MEMBER = new ClassValue<>() {
+        @Override
+        protected Map<String, RecordComponent> computeValue(Class<?> type) {
+            Map<String, RecordComponent> components = new LinkedHashMap<>();
+            for (RecordComponent component : type.getRecordComponents()) {
+                JsonProperty written = component.getAccessor().getAnnotation(JsonProperty.class);
+                components.put(written == null ? component.getName() : written.value(), component);
+            }
+            return components;
+        }
+    };
 
     private final Map<Object, Place> places = new IdentityHashMap<>();
     private final List<GivenValue> given = new ArrayList<>();
 
     /** A log for a submission that is read from its tree. */
     ReadLog(Submission submission, JsonNode tree, SchemaPlace schema) {
-        walk(submission, tree, Pointer.ROOT, schema, "");
-        given.sort(Comparator.comparing(GivenValue::pointer));
+        walk(submission, tree, Pointer.ROOT, schema, schema);
     }
 
     /** What a record of the submission has told of its components. */
@@ -45,12 +57,22 @@ public final class ReadLog {
     /**
      * A value that the document gives.
      *
+     * @param written the part of the schema that says what it means
      * @param component of the record at that place; empty where the whole record is one value
-     * @param path the pointer without the indices of lists, the same for the same member of other parts
      */
-    private record GivenValue(Pointer pointer, String path, String meaning, Place place, Optional<String> component) {
+    private record GivenValue(Pointer pointer, SchemaPlace written, Place place, Optional<String> component) {
         boolean isRead() {
             return component.map(place.read::contains).orElse(!place.read.isEmpty());
+        }
+
+        /** The same for the same member of other parts: the pointer without the indices of lists. */
+        String path() {
+            return INDEX.matcher(pointer.value()).replaceAll("/-");
+        }
+
+        /** The schema tells those who write submissions the unit of a length; here that would only be long. */
+        String meaning() {
+            return UNIT_OF_LENGTHS.matcher(written.meaning()).replaceFirst(".");
         }
     }
 
@@ -88,11 +110,11 @@ public final class ReadLog {
     /** What was given and not read so far, in the order of pointers; the same member of several parts once. */
     public List<NotReviewed> notReviewed() {
         Map<String, List<GivenValue>> alike = new LinkedHashMap<>();
-        for (GivenValue value : given) {
-            if (!value.isRead()) {
-                alike.computeIfAbsent(value.path(), p -> new ArrayList<>()).add(value);
-            }
-        }
+        given.stream()
+                .filter(value -> !value.isRead())
+                .sorted(Comparator.comparing(GivenValue::pointer))
+                .forEach(value -> alike.computeIfAbsent(value.path(), p -> new ArrayList<>())
+                        .add(value));
         return alike.values().stream()
                 .map(group -> new NotReviewed(
                         group.get(0).meaning(),
@@ -101,14 +123,14 @@ public final class ReadLog {
                 .toList();
     }
 
-    private void walk(Object part, JsonNode node, Pointer pointer, SchemaPlace schema, String meaning) {
+    private void walk(Object part, JsonNode node, Pointer pointer, SchemaPlace schema, SchemaPlace written) {
         Place place = new Place();
         places.put(part, place);
-        if (!node.isObject()) {
-            given.add(new GivenValue(pointer, path(pointer), meaning, place, Optional.empty()));
+        if (!node.isObject() || part instanceof PlanLine) {
+            given.add(new GivenValue(pointer, written, place, Optional.empty()));
             return;
         }
-        Map<String, RecordComponent> components = componentsByMember(part.getClass());
+        Map<String, RecordComponent> components = COMPONENTS_BY_MEMBER.get(part.getClass());
         node.properties().forEach(member -> {
             String name = member.getKey();
             SchemaPlace at = schema.member(name).orElseThrow();
@@ -123,38 +145,20 @@ public final class ReadLog {
     private void walkValue(
             Object value, JsonNode node, Pointer pointer, SchemaPlace schema, Place owner, String component) {
         if (isPart(value)) {
-            walk(value, node, pointer, schema, meaning(schema));
+            walk(value, node, pointer, schema, schema);
         } else if (value instanceof List<?> list && list.stream().allMatch(ReadLog::isPart)) {
             SchemaPlace item = schema.item().orElseThrow();
-            String entry = item.meaning().isEmpty() ? meaning(schema) : meaning(item);
+            SchemaPlace entry = item.meaning().isEmpty() ? schema : item;
             for (int i = 0; i < list.size(); i++) {
                 walk(list.get(i), node.get(i), pointer.child(i), item, entry);
             }
         } else {
-            given.add(new GivenValue(pointer, path(pointer), meaning(schema), owner, Optional.of(component)));
+            given.add(new GivenValue(pointer, schema, owner, Optional.of(component)));
         }
     }
 
     private static boolean isPart(Object value) {
         return value instanceof Record && value.getClass().getPackage() == Submission.class.getPackage();
-    }
-
-    /** The schema says for those who write submissions in which unit a length is written; here it only would be long. */
-    private static String meaning(SchemaPlace schema) {
-        return UNIT_OF_LENGTHS.matcher(schema.meaning()).replaceFirst(".");
-    }
-
-    private static String path(Pointer pointer) {
-        return pointer.value().replaceAll("/\\d+", "/-");
-    }
-
-    private static Map<String, RecordComponent> componentsByMember(Class<?> type) {
-        Map<String, RecordComponent> components = new LinkedHashMap<>();
-        for (RecordComponent component : type.getRecordComponents()) {
-            JsonProperty written = component.getAccessor().getAnnotation(JsonProperty.class);
-            components.put(written == null ? component.getName() : written.value(), component);
-        }
-        return components;
     }
 
     private static Object value(RecordComponent component, Object part) {

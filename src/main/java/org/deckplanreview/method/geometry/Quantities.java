@@ -10,6 +10,7 @@ public final class Quantities {
     private static final List<Quantity> ALL = Stream.of(
                     UseAndSite.quantities(),
                     AccessAndPlanning.quantities(),
+                    BesideBuilding.quantities(),
                     FallAndBoards.quantities(),
                     EdgesAndGuards.quantities(),
                     Stairs.quantities(),

@@ -154,6 +154,23 @@ final class UseAndSite {
                                 USE.child("roofOver"),
                                 "whether a roof stands on the deck or on its posts")),
                 flag(
+                        "roof stated",
+                        Subject.class,
+                        EVERY_KIND,
+                        "Whether the submission says that a roof stands on the deck or on its posts; no where it says nothing.",
+                        (subject, context) -> Observations.flag(
+                                context.submission().use().roofOver().orElse(false), "")),
+                flag(
+                        "room below stated",
+                        Subject.class,
+                        EVERY_KIND,
+                        "Whether the submission says that a room lies under the platform; of the deck and of fixings, under any;"
+                                + " no where it says nothing.",
+                        (subject, context) -> Observations.flag(
+                                platforms(subject, context).stream()
+                                        .anyMatch(p -> p.platform().overRoom().orElse(false)),
+                                "")),
+                flag(
                         "platform over another",
                         Subject.class,
                         EVERY_KIND,

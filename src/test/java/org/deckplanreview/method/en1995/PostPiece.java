@@ -367,8 +367,7 @@ public final class PostPiece {
                     timber("brace", braceBreadthMm, 97),
                     StrictMath.hypot(b.below().mm(), b.reach().mm()),
                     StrictMath.toDegrees(
-                            StrictMath.atan2(b.below().mm(), b.reach().mm())),
-                    b.direction().dy() == 0));
+                            StrictMath.atan2(b.below().mm(), b.reach().mm()))));
         }
         return lines;
     }

@@ -261,8 +261,7 @@ public final class PaperDeck {
                     brace,
                     submission.timber(brace.timber()),
                     StrictMath.hypot(brace.below().mm(), brace.reach().mm()),
-                    45,
-                    brace.direction().dy() == 0));
+                    45));
         }
         return lines;
     }
