@@ -56,8 +56,6 @@ final class StringBending implements Method {
                     + " (6.11) for one axis.");
 
     private static final List<String> ASSUMPTIONS = List.of(
-            "Strings keep the whole depth of their timber: they are not cut to the steps, and treads sit in housings or on"
-                    + " cleats.",
             "Treads hold the strings of a stair against buckling sideways.",
             "A string spans from the foot of the stair to the frame as a simple beam; of more than two strings an inner one"
                     + " carries most.");
@@ -86,9 +84,29 @@ final class StringBending implements Method {
         if (outOfScope.isPresent()) {
             return outOfScope.get();
         }
-        Derived<SingleTimber> single =
-                SingleTimber.of(timber, context.submission().timberPointer(timber.id()), parameters);
+        Derived<SingleTimber> single = SingleTimber.of(
+                        timber, context.submission().timberPointer(timber.id()), parameters)
+                .with(throatMm(stair, strings, timber), (whole, throat) -> left(whole, stair, timber, throat));
         return single.isKnown() ? measured(stair, strings, single.get(), row.get(), parameters) : missing(single);
+    }
+
+    private static Pointer throat(StairRun stair) {
+        return stair.pointer().child("strings").child("throatDepth");
+    }
+
+    /** What is left of the string's depth square to its slope; no more than the timber is deep. */
+    private static Derived<Double> throatMm(StairRun stair, Strings strings, Timber timber) {
+        return Derived.of(
+                        strings.throatDepth(),
+                        throat(stair),
+                        "what is left of the strings' depth square to their slope where they are cut to the steps, a"
+                                + " length; the whole depth where they are not cut")
+                .map(t -> Math.min(t.mm(), timber.depth().mm()));
+    }
+
+    private static SingleTimber left(SingleTimber whole, StairRun stair, Timber timber, double throatMm) {
+        double cut = timber.depth().mm() - throatMm;
+        return cut > 0 ? whole.notched(cut, throat(stair)) : whole;
     }
 
     private static Evaluation missing(Derived<?> value) {

@@ -63,7 +63,10 @@ class StringBendingTest {
 
     private static double stress(int risers, int count, Occupancy occupancy) {
         Evaluation e = evaluate(
-                risers, 220, Optional.of(new Strings("string", count, Optional.empty(), Optional.empty())), occupancy);
+                risers,
+                220,
+                Optional.of(new Strings("string", count, Optional.of(new Length(220)), Optional.empty())),
+                occupancy);
         return ((Measure) ((Evaluation.Measured) e).found()).value();
     }
 
@@ -100,9 +103,34 @@ class StringBendingTest {
         Evaluation e = evaluate(
                 5,
                 depth,
-                Optional.of(new Strings("string", 2, Optional.empty(), Optional.empty())),
+                Optional.of(new Strings("string", 2, Optional.of(new Length(depth)), Optional.empty())),
                 Occupancy.SINGLE_DWELLING);
         assertThat(((Evaluation.Measured) e).utilisation() <= 1).isEqualTo(complies);
+    }
+
+    @Test
+    void a_string_that_is_cut_to_the_steps_bends_on_what_is_left_of_it() {
+        Evaluation cut = evaluate(
+                5,
+                220,
+                Optional.of(new Strings("string", 2, Optional.of(new Length(110)), Optional.empty())),
+                Occupancy.SINGLE_DWELLING);
+        assertThat(((Measure) ((Evaluation.Measured) cut).found()).value())
+                .isCloseTo(4 * stress(5, 2, Occupancy.SINGLE_DWELLING), within(1e-9));
+    }
+
+    @Test
+    void what_cutting_leaves_of_a_string_must_be_stated() {
+        assertThat(evaluate(
+                        5,
+                        220,
+                        Optional.of(new Strings("string", 2, Optional.empty(), Optional.empty())),
+                        Occupancy.SINGLE_DWELLING))
+                .isInstanceOfSatisfying(
+                        Evaluation.Missing.class,
+                        m -> assertThat(m.needs())
+                                .extracting(n -> n.pointer().value())
+                                .containsExactly("/platforms/0/stairs/0/strings/throatDepth"));
     }
 
     @Test
