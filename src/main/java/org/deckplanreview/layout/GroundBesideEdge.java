@@ -34,6 +34,24 @@ public final class GroundBesideEdge {
         return boardsTop.flatMap(plane -> largestDrop(plane, ground, edge.line(), strip(platform, edge, withinMm)));
     }
 
+    /**
+     * Height of the highest place of a platform's boards above the highest ground along its outline, mm, as planning law
+     * measures on a slope. Missing where the ground is not known along the whole outline.
+     */
+    public static Derived<Double> heightAboveHighestMm(Layout layout, PlatformLayout platform) {
+        GroundSurface ground = GroundSurface.of(layout.submission().site());
+        List<PlanPoint> places = new Outline(platform.platform().outline())
+                .sides().stream().flatMap(side -> ground.bends(side).stream()).toList();
+        Derived<Double> highestGround = Derived.known(Double.NEGATIVE_INFINITY);
+        for (PlanPoint place : places) {
+            highestGround = highestGround.with(ground.levelMm(place), Math::max);
+        }
+        return DeckLevels.of(layout.submission(), platform.platform(), platform.pointer())
+                .boardsTop()
+                .map(plane -> places.stream().mapToDouble(plane::levelMm).max().orElseThrow())
+                .with(highestGround, (boards, soil) -> boards - soil);
+    }
+
     private static Outline strip(PlatformLayout platform, EdgeRun edge, double withinMm) {
         Axis axis = Axis.of(edge.line());
         PlanPoint middle = Axis.pointAt(edge.line(), 0.5);

@@ -32,7 +32,8 @@ import org.deckplanreview.vocabulary.Table;
 
 /**
  * The use class (EN 335) that a timber reaches: by its preservative treatment or, untreated, by the natural durability of its
- * heartwood (EN 350), whichever reaches further. Timber with sapwood left counts as the least durable class.
+ * heartwood (EN 350). What is needed can differ: a standard may ask more of a treatment than the place asks of heartwood.
+ * Timber with sapwood left counts as the least durable class.
  *
  * <p>Use classes are words, so the utilisation is a convention: 0 where the class that is needed is reached, otherwise
  * 1 plus the number of classes that it falls short by.
@@ -55,14 +56,17 @@ final class UseClassReached implements Method {
                     SubjectKind.GUARDS,
                     SubjectKind.STAIRS),
             List.of(
-                    ParameterDescription.word("neededUseClass", "the use class that the timber must reach"),
+                    ParameterDescription.word(
+                            "neededUseClass", "the use class that the timber must reach by treatment"),
+                    ParameterDescription.word(
+                            "neededOfHeartwood", "the use class that untreated heartwood must reach by nature"),
                     ParameterDescription.table(
                             "naturalDurability",
                             "the use class that untreated heartwood of each durability class reaches",
                             ParameterDescription.wordColumn("heartwoodClass"),
                             ParameterDescription.wordColumn("useClass"))),
-            "The use class that the timber reaches by treatment or by natural durability, whichever is higher, against the"
-                    + " one that it needs; of a guard or a stair, the timber that falls shortest. Sapwood counts as heartwood class 5.");
+            "The use class that the timber reaches by treatment or by natural durability, against the one that it needs by"
+                    + " that way; of a guard or a stair, the timber that falls shortest. Sapwood counts as heartwood class 5.");
 
     @Override
     public MethodDescription description() {
@@ -112,24 +116,32 @@ final class UseClassReached implements Method {
 
     private static Evaluation evaluate(Timber timber, Parameters parameters, ReviewContext context) {
         UseClass needed = useClass(parameters.word("neededUseClass"));
+        UseClass neededOfHeartwood = useClass(parameters.word("neededOfHeartwood"));
         Optional<UseClass> treated = timber.treatment().flatMap(Treatment::useClass);
         Optional<UseClass> natural =
                 timber.naturalDurability().map(d -> byNature(d, parameters.table("naturalDurability")));
-        Optional<UseClass> reached =
-                Stream.concat(treated.stream(), natural.stream()).max(UseClass::compareTo);
-        boolean treatedForUnknown = timber.treatment().isPresent() && treated.isEmpty();
-        if (treatedForUnknown && reached.filter(r -> r.compareTo(needed) >= 0).isEmpty()) {
+        boolean lasts = natural.filter(n -> n.compareTo(neededOfHeartwood) >= 0).isPresent();
+        boolean isTreated = treated.filter(t -> t.compareTo(needed) >= 0).isPresent();
+        if (timber.treatment().isPresent() && treated.isEmpty() && !lasts) {
             return new Evaluation.Missing(List.of(useClassMissing(timber, context)));
         }
-        return reached.<Evaluation>map(found -> new Evaluation.Measured(
-                        new Word(found.word()),
-                        Sense.AT_LEAST,
-                        new Word(needed.word()),
-                        found.compareTo(needed) >= 0 ? 0 : 1 + needed.ordinal() - found.ordinal(),
-                        remark(timber, treated, found),
-                        List.of(),
-                        List.of()))
-                .orElseGet(() -> new Evaluation.Missing(List.of(missing(timber, context))));
+        if (treated.isEmpty() && natural.isEmpty()) {
+            return new Evaluation.Missing(List.of(missing(timber, context)));
+        }
+        return treated.isPresent() && (isTreated || !lasts)
+                ? measured(treated.get(), needed, timber.displayLabel() + ", by treatment")
+                : measured(natural.orElseThrow(), neededOfHeartwood, remark(timber));
+    }
+
+    private static Evaluation measured(UseClass found, UseClass needed, String remark) {
+        return new Evaluation.Measured(
+                new Word(found.word()),
+                Sense.AT_LEAST,
+                new Word(needed.word()),
+                found.compareTo(needed) >= 0 ? 0 : 1 + needed.ordinal() - found.ordinal(),
+                remark,
+                List.of(),
+                List.of());
     }
 
     private static UseClass byNature(NaturalDurability durability, Table table) {
@@ -141,10 +153,7 @@ final class UseClassReached implements Method {
                         table.source() + " gives no use class for heartwood class " + heartwoodClass));
     }
 
-    private static String remark(Timber timber, Optional<UseClass> treated, UseClass found) {
-        if (treated.filter(found::equals).isPresent()) {
-            return timber.displayLabel() + ", by treatment";
-        }
+    private static String remark(Timber timber) {
         boolean heartwoodOnly =
                 timber.naturalDurability().map(NaturalDurability::heartwoodOnly).orElse(false);
         return timber.displayLabel() + (heartwoodOnly ? ", by natural durability" : ", with sapwood left");

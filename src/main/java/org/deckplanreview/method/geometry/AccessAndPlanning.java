@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.deckplanreview.layout.Deck;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.layout.GroundBesideEdge;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
@@ -57,6 +58,18 @@ final class AccessAndPlanning {
                                 "h",
                                 MeasureUnit.MILLIMETRE,
                                 "largest height of the boards above the ground")),
+                number(
+                        "platform height above highest ground",
+                        MeasureUnit.MILLIMETRE,
+                        PlatformLayout.class,
+                        PLATFORMS,
+                        "The height of the highest place of the platform's boards above the highest ground along its"
+                                + " outline.",
+                        (platform, context) -> Observations.derived(
+                                GroundBesideEdge.heightAboveHighestMm(context.layout(), platform),
+                                "h",
+                                MeasureUnit.MILLIMETRE,
+                                "height of the boards above the highest ground beside them")),
                 number(
                         "height with guards",
                         MeasureUnit.MILLIMETRE,

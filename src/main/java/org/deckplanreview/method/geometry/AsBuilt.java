@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.layout.FrameLevels;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -13,6 +14,7 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.Fall;
 import org.deckplanreview.submission.MeasuredDiagonal;
@@ -53,6 +55,13 @@ final class AsBuilt {
                         PLATFORMS,
                         "The largest difference between a measured diagonal and the same one on the drawing.",
                         AsBuilt::deviationOfDiagonals),
+                number(
+                        "deviation of measured levels",
+                        MeasureUnit.MILLIMETRE,
+                        PlatformLayout.class,
+                        PLATFORMS,
+                        "The largest difference between a measured level and that of the boards there on the drawing.",
+                        AsBuilt::deviationOfLevels),
                 number(
                         "measured fall",
                         MeasureUnit.RATIO,
@@ -135,6 +144,49 @@ final class AsBuilt {
                 MeasureUnit.MILLIMETRE,
                 "");
         return new Observation.Found(Measure.of(deviation, MeasureUnit.MILLIMETRE), d.label(), working.steps());
+    }
+
+    private static Observation deviationOfLevels(PlatformLayout platform, ReviewContext context) {
+        List<MeasuredLevel> given = context.submission()
+                .siteMeasurements()
+                .map(SiteMeasurements::levels)
+                .orElse(List.of());
+        FrameLevels levels = FrameLevels.of(context.layout(), platform);
+        Optional<Observation> worst = Optional.empty();
+        double largest = -1;
+        for (int i = 0; i < given.size(); i++) {
+            MeasuredLevel level = given.get(i);
+            if (!isOn(platform, level.at())) {
+                continue;
+            }
+            Derived<Double> drawn = levels.boardsTopMm(level.at());
+            if (!drawn.isKnown()) {
+                return Observations.missing(drawn.needs());
+            }
+            double deviation = Math.abs(level.z().mm() - drawn.get());
+            if (deviation > largest) {
+                largest = deviation;
+                Working w = new Working();
+                double measured = w.given(
+                        "z_measured",
+                        level.z().mm(),
+                        MeasureUnit.MILLIMETRE,
+                        "level as measured",
+                        "",
+                        MEASURED.child("levels").child(i).child("z"));
+                double z = w.given("z_drawn", drawn.get(), MeasureUnit.MILLIMETRE, "level of the boards as drawn", "");
+                worst = Optional.of(Observations.found(
+                        w.step(
+                                "Δz",
+                                "max(z_measured - z_drawn, z_drawn - z_measured)",
+                                Math.abs(measured - z),
+                                MeasureUnit.MILLIMETRE,
+                                ""),
+                        MeasureUnit.MILLIMETRE,
+                        w));
+            }
+        }
+        return worst.orElseGet(() -> Observations.notApplicable("no levels were measured on it"));
     }
 
     private record Pair(Diagonal one, Diagonal other) {

@@ -9,11 +9,13 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.Guard;
@@ -60,7 +62,8 @@ final class EdgesAndGuards {
                         MeasureUnit.MILLIMETRE,
                         EdgeRun.class,
                         EDGES,
-                        "The height of the guard from the boards to its top; 0 along an edge without a guard.",
+                        "The height of the guard to its top from the boards, or from what one can stand on beside it; 0 along an"
+                                + " edge without a guard.",
                         (edge, context) -> height(edge)),
                 word(
                         "guard infill",
@@ -120,13 +123,7 @@ final class EdgesAndGuards {
 
     private static Observation height(EdgeRun edge) {
         return edge.guard().isPresent()
-                ? ofGuard(
-                        edge,
-                        (guard, pointer) -> Observations.length(
-                                guard.height(),
-                                "h_guard",
-                                "the height of " + guard.displayLabel() + " above the boards",
-                                pointer.child("height")))
+                ? ofGuard(edge, EdgesAndGuards::ofGuardHeight)
                 : unlessUndescribed(
                         edge,
                         Observations.number(
@@ -136,6 +133,27 @@ final class EdgesAndGuards {
                                 "height of the guard",
                                 "no guard",
                                 edge.pointer()));
+    }
+
+    /** What people can stand on beside a guard makes it lower. */
+    private static Observation ofGuardHeight(Guard guard, Pointer pointer) {
+        String meaning = "the height of " + guard.displayLabel() + " above the boards";
+        double surface = guard.standingSurface().map(Length::mm).orElse(0.0);
+        if (surface == 0 || guard.height().isEmpty()) {
+            return Observations.length(guard.height(), "h_guard", meaning, pointer.child("height"));
+        }
+        Working w = new Working();
+        double height = w.given(
+                "h_guard", guard.height().get().mm(), MeasureUnit.MILLIMETRE, meaning, "", pointer.child("height"));
+        double stand = w.given(
+                "h_stand",
+                surface,
+                MeasureUnit.MILLIMETRE,
+                "height above the boards of what one can stand on beside it",
+                "",
+                pointer.child("standingSurface"));
+        double left = w.step("h", "max(h_guard - h_stand, 0)", Math.max(height - stand, 0), MeasureUnit.MILLIMETRE, "");
+        return Observations.found(left, MeasureUnit.MILLIMETRE, w);
     }
 
     private static Observation opening(Guard guard, Pointer pointer) {

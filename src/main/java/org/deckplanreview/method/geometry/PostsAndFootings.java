@@ -76,7 +76,7 @@ final class PostsAndFootings {
                 flag(
                         "free-standing",
                         Subject.class,
-                        List.of(SubjectKind.PLATFORMS, SubjectKind.POSTS, SubjectKind.FOOTINGS),
+                        List.of(SubjectKind.PLATFORMS, SubjectKind.POSTS, SubjectKind.FOOTINGS, SubjectKind.STAIRS),
                         "Whether no ledger ties the platform to a wall.",
                         (subject, context) -> Observations.flag(
                                 context.layout().platformOf(subject).ledger().isEmpty(), "")),

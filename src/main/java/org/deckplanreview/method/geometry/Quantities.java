@@ -23,6 +23,7 @@ public final class Quantities {
                     LedgerConnection.quantities(),
                     Lumber.quantities(),
                     DrawingSense.quantities(),
+                    Surroundings.quantities(),
                     TimberAndMetal.quantities(),
                     AsBuilt.quantities())
             .flatMap(List::stream)

@@ -92,6 +92,17 @@ class UseClassReachedTest {
     }
 
     @Test
+    void heartwood_need_not_reach_what_a_treatment_must() {
+        PaperDeck oak = natural(2, true).without("/timbers/0/treatment");
+        assertThat(measured(evaluate(oak, "UC4", "UC3.2")).utilisation()).isZero();
+        assertThat(measured(evaluate(natural(3, true).without("/timbers/0/treatment"), "UC4", "UC3.2"))
+                        .utilisation())
+                .isEqualTo(2);
+        assertThat(measured(evaluate(new PaperDeck(), "UC4", "UC3.2")).utilisation())
+                .isEqualTo(2);
+    }
+
+    @Test
     void a_use_class_that_no_standard_knows_is_a_fault_of_the_ruleset() {
         assertThatThrownBy(() -> evaluate(new PaperDeck(), "UC9"))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -106,6 +117,10 @@ class UseClassReachedTest {
     }
 
     private static Evaluation evaluate(PaperDeck deck, String needed) {
+        return evaluate(deck, needed, needed);
+    }
+
+    private static Evaluation evaluate(PaperDeck deck, String needed, String neededOfHeartwood) {
         Map<String, Value> natural = new LinkedHashMap<>();
         natural.put("1", new Word("UC4"));
         natural.put("2", new Word("UC3.2"));
@@ -114,6 +129,7 @@ class UseClassReachedTest {
         natural.put("5", new Word("UC1"));
         GivenParameters parameters = new GivenParameters()
                 .with("neededUseClass", needed)
+                .with("neededOfHeartwood", neededOfHeartwood)
                 .table("naturalDurability", "heartwoodClass", "useClass", natural);
         return Durability.methods().get(0).evaluate(deck.subject(SubjectKind.JOISTS), parameters, deck.context());
     }

@@ -55,6 +55,11 @@ class QuantitiesTest {
     private static final List<String> NOT_APPLICABLE_IF_LEFT_OUT = List.of(
             "headroom",
             "depth over breadth",
+            "deviation of measured levels",
+            "wall top above boards",
+            "footing below the line from a foundation",
+            "snow on deck over snow on ground",
+            "flight guard climbable",
             "largest stated resistance",
             "hanger resistance over joist section",
             "ledger fixing resistance over its bearing",
@@ -213,6 +218,11 @@ class QuantitiesTest {
                         d -> d.withJson("/siteMeasurements", "{\"levels\": [{\"at\": [0, 3600], \"z\": 900}]}"),
                         "/siteMeasurements/levels"),
                 unsurveyed("platform height", SubjectKind.PLATFORMS, number(900, MILLIMETRE)),
+                example(
+                        "platform height above highest ground",
+                        SubjectKind.PLATFORMS,
+                        number(900, MILLIMETRE),
+                        "/site/groundLevels"),
                 example(
                         "height with guards",
                         SubjectKind.PLATFORMS,

@@ -71,6 +71,7 @@ class StairsAndPlanningTest {
                 stair("flight guard height", Measure.mm(900), ""),
                 stair("opening in flight guard", Measure.mm(95), ""),
                 platform("platform height", Measure.mm(855), "/site/groundLevels"),
+                platform("platform height above highest ground", Measure.mm(855), "/site/groundLevels"),
                 platform("height with guards", Measure.mm(1755), "/site/groundLevels"),
                 platform("building kind", new Word("house"), PLANNING + "/building"),
                 platform("listed building", new Flag(false), PLANNING + "/listed"),
