@@ -79,12 +79,11 @@ final class MemberUplift implements Method {
             return new Evaluation.Missing(List.of(new Need(pointer, asked(member, hold, parameters, context))));
         }
         List<String> lifted = lifted(joints, member);
-        List<String> assumed = stated.isPresent()
-                ? List.of()
-                : lifted.stream()
-                        .map(support -> "Ordinary fixings hold " + name(member) + " down at " + support + " with "
-                                + context.written(Measure.of(hold.newtons(), NEWTON_)) + " at least.")
-                        .toList();
+        String fixings = stated.isPresent() ? "Fixings of the stated resistance" : "Ordinary fixings";
+        List<String> assumed = lifted.stream()
+                .map(support -> fixings + " hold " + name(member) + " down at " + support + " with "
+                        + context.written(Measure.of(hold.newtons(), NEWTON_)) + " at least.")
+                .toList();
         return Case.worst(joints.stream()
                 .flatMap(List::stream)
                 .map(j -> new Joint(
