@@ -17,8 +17,10 @@ final class DrawnEdges {
     /** A drop counts this far beyond the edge. */
     private static final double BESIDE_EDGE_MM = 914.4;
 
+    private static final double LEVER_ARM_MM = 150;
+    private static final double FIXING_TO_EDGE_MM = 15;
     private static final double LANDING_MM = 1200;
-    private static final int MOST_RISERS = 22;
+    private static final int MOST_RISERS = 16;
     private static final int MOST_STAIRS = 2;
 
     /** @param startMm of the stair's head along its side */
@@ -33,14 +35,16 @@ final class DrawnEdges {
     }
 
     private final Area area;
+    private final double leverArm;
     private final Practice practice;
     private final Ground ground;
     private final Hand hand;
     private final Chance chance;
     private final Sheet sheet;
 
-    DrawnEdges(Area area, Ground ground, Hand hand) {
+    DrawnEdges(Area area, Stock stock, Ground ground, Hand hand) {
         this.area = area;
+        this.leverArm = Math.min(LEVER_ARM_MM, stock.joistDepthMm() - 2 * FIXING_TO_EDGE_MM);
         this.practice = hand.practice();
         this.ground = ground;
         this.hand = hand;
@@ -148,9 +152,9 @@ final class DrawnEdges {
             guard.put("climbable", hand.slips());
         }
         ObjectNode posts = guard.putObject("posts").put("timber", "guard-post");
-        posts.set("spacing", sheet.length(hand.choice(1000, 2000)));
+        posts.set("spacing", sheet.length(hand.choice(800, 2000)));
         if (!hand.omits()) {
-            posts.set("leverArm", sheet.length(150));
+            posts.set("leverArm", sheet.length(leverArm));
             posts.put("fixingResistance", hand.printed("16 kN", "4000 lbf"));
             guard.put("rail", "rail").put("infillTimber", "baluster");
         }

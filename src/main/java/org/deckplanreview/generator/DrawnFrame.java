@@ -18,6 +18,8 @@ final class DrawnFrame {
 
     private static final double MOST_POSTS = 200;
     private static final double BRACE_MM = 450;
+    private static final double LONG_BRACE_MM = 700;
+    private static final double TALL_POST_MM = 1300;
     private static final double LEAST_BRACED_POST_MM = 580;
     /** So that large decks keep to the braces that a submission may have. */
     private static final int POSTS_FOR_WIDER_BRACING = 60;
@@ -273,12 +275,13 @@ final class DrawnFrame {
             }
             ArrayNode under = (ArrayNode) beams.get(i).path("posts");
             double endMm = row.widthMm() > area.cornerX() ? area.cornerY() : area.endMm();
-            int inwardY = i < rows.size() / 2.0 && row.yMm() + BRACE_MM <= endMm ? 1 : -1;
+            double legMm = heightMm > TALL_POST_MM ? LONG_BRACE_MM : BRACE_MM;
+            int inwardY = i < rows.size() / 2.0 && row.yMm() + legMm <= endMm ? 1 : -1;
             int last = under.size() - 1;
             for (int p = 0; p <= last; p++) {
                 if (p == last || p % step == 0) {
-                    brace(braces, under.get(p).asText(), p == last ? -1 : 1, 0);
-                    brace(braces, under.get(p).asText(), 0, inwardY);
+                    brace(braces, under.get(p).asText(), p == last ? -1 : 1, 0, legMm);
+                    brace(braces, under.get(p).asText(), 0, inwardY, legMm);
                 }
             }
         }
@@ -287,14 +290,14 @@ final class DrawnFrame {
         }
     }
 
-    private void brace(ArrayNode braces, String post, int dx, int dy) {
+    private void brace(ArrayNode braces, String post, int dx, int dy, double legMm) {
         ObjectNode brace = braces.addObject().put("id", "K" + braces.size()).put("timber", "brace");
         brace.put("post", post);
         brace.set("direction", sheet.direction(dx, dy));
-        brace.set("below", sheet.length(BRACE_MM));
-        brace.set("reach", sheet.length(BRACE_MM));
+        brace.set("below", sheet.length(legMm));
+        brace.set("reach", sheet.length(legMm));
         if (!hand.omits()) {
-            brace.put("fixingResistance", hand.choice(hand.printed("10 kN", "2200 lbf"), "0.5 kN"));
+            brace.put("fixingResistance", hand.choice(hand.printed("12 kN", "2700 lbf"), "0.5 kN"));
         }
     }
 }

@@ -49,7 +49,7 @@ final class DrawnPlatform {
             platform.set("ledger", new DrawnLedger(area, hand).json());
         }
         new DrawnFrame(area, stock, ground, hand).addTo(platform);
-        new DrawnEdges(area, ground, hand).addTo(platform);
+        new DrawnEdges(area, stock, ground, hand).addTo(platform);
         platform.put("overRoom", hand.slips());
         if (!hand.omits()) {
             platform.put("coversVents", hand.slips());

@@ -113,10 +113,8 @@ final class Stock {
 
     private void protect(ObjectNode timber, boolean wetter) {
         boolean board = timber.path("id").asText().equals("board");
-        if (board
-                && !wetter
-                && hand.chance().in(0.1)
-                && !(hand.practice().isAmerican() && wood.equals("southern-pine"))) {
+        boolean durable = !hand.practice().isAmerican() || wood.equals("western-cedars");
+        if (board && !wetter && durable && hand.chance().in(0.2)) {
             timber.putObject("naturalDurability")
                     .put("heartwoodClass", hand.choice(2, 4))
                     .put("heartwoodOnly", !hand.slips());
