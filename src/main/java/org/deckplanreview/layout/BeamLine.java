@@ -11,8 +11,9 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 
 /**
- * A beam with the posts that carry it and the joists that it carries.
+ * A beam with the posts that carry it and the joists that it carries; where its plies are joined, one piece of it.
  *
+ * @param id of the beam in the submission, which its pieces share
  * @param supports posts in order along the beam
  * @param joists in order along the beam
  */
@@ -44,6 +45,10 @@ public record BeamLine(
         Axis axis = Axis.of(line);
         double off = Math.abs(axis.across(point) - axis.across(line.from()));
         return off < ROUNDING_MM ? 0 : off;
+    }
+
+    public boolean restsOn(PostPlace post) {
+        return supports.stream().anyMatch(s -> s.id().equals(post.id()));
     }
 
     /** Whether a stretch of a joist lies to the left of the beam, seen from where the beam's line begins. */

@@ -1,10 +1,16 @@
 package org.deckplanreview.layout;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.measure.Length;
+import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.PlanLine;
+import org.deckplanreview.submission.Platform;
 import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.Submission;
 
 /**
  * A beam or ledger as the joists that cross it see it, along and across them.
@@ -55,28 +61,68 @@ record Carrier(
         }
     }
 
-    /** Empty where it lies along the joists. */
-    static Optional<Carrier> of(
-            Axis joists,
-            MemberSupport.Kind kind,
-            String id,
-            Pointer pointer,
-            String label,
-            PlanLine line,
-            double breadthMm,
-            JoistSeating seating,
-            OptionalDouble bearingLengthMm) {
-        double sine = joists.sineTo(Axis.of(line));
-        if (!(sine > PARALLEL_SINE)) {
-            return Optional.empty();
+    /** Of a platform, its ledger first; those that lie along the joists are left out. */
+    static List<Carrier> all(Submission submission, Platform platform, Pointer pointer, Axis joists) {
+        List<Carrier> carriers = new ArrayList<>();
+        platform.ledger()
+                .flatMap(l -> of(
+                        joists,
+                        l.line(),
+                        (line, sine) -> new Carrier(
+                                MemberSupport.Kind.LEDGER,
+                                PlatformDerivation.LEDGER_ID,
+                                pointer.child("ledger"),
+                                ledgerLabel(platform),
+                                submission.timber(l.timber()).breadth().mm(),
+                                l.joists(),
+                                l.bearingLength()
+                                        .map(Length::mm)
+                                        .map(OptionalDouble::of)
+                                        .orElse(OptionalDouble.empty()),
+                                line,
+                                sine)))
+                .ifPresent(carriers::add);
+        for (int i = 0; i < platform.beams().size(); i++) {
+            Beam beam = platform.beams().get(i);
+            Pointer at = pointer.child("beams").child(i);
+            of(
+                            joists,
+                            beam.line(),
+                            (line, sine) -> new Carrier(
+                                    MemberSupport.Kind.BEAM,
+                                    beam.id(),
+                                    at,
+                                    beam.displayLabel(),
+                                    submission.timber(beam.timber()).breadth().mm() * beam.plies(),
+                                    beam.joists(),
+                                    OptionalDouble.empty(),
+                                    line,
+                                    sine))
+                    .ifPresent(carriers::add);
         }
-        Line seen = new Line(
-                joists.along(line.from()),
-                joists.across(line.from()),
-                joists.along(line.to()),
-                joists.across(line.to()),
-                Axis.length(line));
-        return Optional.of(new Carrier(kind, id, pointer, label, breadthMm, seating, bearingLengthMm, seen, sine));
+        return carriers;
+    }
+
+    private interface Seen {
+        Carrier as(Line line, double sine);
+    }
+
+    private static Optional<Carrier> of(Axis joists, PlanLine line, Seen seen) {
+        double sine = joists.sineTo(Axis.of(line));
+        return sine > PARALLEL_SINE
+                ? Optional.of(seen.as(
+                        new Line(
+                                joists.along(line.from()),
+                                joists.across(line.from()),
+                                joists.along(line.to()),
+                                joists.across(line.to()),
+                                Axis.length(line)),
+                        sine))
+                : Optional.empty();
+    }
+
+    static String ledgerLabel(Platform platform) {
+        return "ledger of " + platform.displayLabel();
     }
 
     boolean hangs() {

@@ -3,12 +3,17 @@ package org.deckplanreview.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.deckplanreview.submission.Tolerances;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Where the joists of a field lie. The first lies half a breadth inside the outline's extreme on the side where the axis
  * across the joists is smaller, the others follow at the spacing, the last lies half a breadth inside the other extreme,
- * and each side of the outline along the joists, if it is as long as a joist is broad, has a joist just inside it.
+ * and each side of the outline along the joists, if it is as long as a joist is broad, has a joist just inside it. A joist
+ * that would hang with a part of its breadth beside the end of its beam or ledger is set aside, as a builder sets it: in
+ * front of that end with its whole breadth, or beside a ledger's where it runs on past it.
  */
 final class JoistPieces {
 
@@ -26,17 +31,83 @@ final class JoistPieces {
         this.breadth = breadth;
     }
 
-    /** In order across the joists, then along them. A piece shorter than the joist's breadth is no joist. */
-    static List<JoistPiece> cut(List<Coordinate> outline, double breadthMm, double spacingMm) {
+    /**
+     * A joist that is not where its spacing or its side puts it.
+     *
+     * @param across where it is now
+     * @param byMm how far it was set aside
+     */
+    record SetAside(double across, double byMm, Carrier carrier, boolean beside) {}
+
+    /** Joists in order across, then along them, and those of them that were set aside. */
+    record Laid(List<JoistPiece> pieces, List<SetAside> setAside) {}
+
+    /** A piece shorter than the joist's breadth is no joist. */
+    static Laid lay(List<Coordinate> outline, double breadthMm, double spacingMm, List<Carrier> carriers) {
         JoistPieces field = new JoistPieces(outline, breadthMm);
         field.layOut(spacingMm);
         field.addJoistsAtSides();
+        List<SetAside> setAside = field.setAside(carriers);
         List<Double> lines = new ArrayList<>(field.fieldLines);
         lines.addAll(field.sideLines);
-        return lines.stream()
-                .sorted()
-                .flatMap(line -> field.piecesOf(line).stream())
-                .toList();
+        return new Laid(
+                lines.stream()
+                        .sorted()
+                        .flatMap(line -> field.piecesOf(line).stream())
+                        .toList(),
+                setAside);
+    }
+
+    private List<SetAside> setAside(List<Carrier> carriers) {
+        List<SetAside> moves = new ArrayList<>();
+        List<Carrier> ends =
+                carriers.stream().filter(c -> c.hangs() || c.isLedger()).toList();
+        for (List<Double> lines : List.of(fieldLines, sideLines)) {
+            for (int i = 0; i < lines.size(); i++) {
+                double line = lines.get(i);
+                for (Carrier carrier : ends) {
+                    Optional<SetAside> move = setAside(line, carrier).filter(m -> isFree(m.across(), line));
+                    if (move.isPresent()) {
+                        lines.set(i, move.get().across());
+                        moves.add(move.get());
+                        break;
+                    }
+                }
+            }
+        }
+        return moves;
+    }
+
+    private Optional<SetAside> setAside(double line, Carrier carrier) {
+        double met = carrier.breadthMet(line, breadth);
+        boolean partly = met > Supports.ROUNDING_MM && met < breadth - Supports.ROUNDING_MM;
+        if (!partly || carrier.line().highAcross() - carrier.line().lowAcross() < breadth) {
+            return Optional.empty();
+        }
+        double towards = line < (carrier.line().lowAcross() + carrier.line().highAcross()) / 2 ? 1 : -1;
+        return piecesOf(line).stream()
+                .filter(p -> reaches(p, carrier))
+                .findFirst()
+                .map(p -> runsPast(p, carrier)
+                        ? new SetAside(line - towards * met, met, carrier, true)
+                        : new SetAside(line + towards * (breadth - met), breadth - met, carrier, false));
+    }
+
+    private static boolean reaches(JoistPiece piece, Carrier carrier) {
+        return carrier.body(piece.across(), piece.middle()).overlap(piece.from(), piece.to()) >= -Supports.ROUNDING_MM;
+    }
+
+    /** Behind a ledger is its wall, off which it may be drawn by the tolerance. */
+    private boolean runsPast(JoistPiece piece, Carrier carrier) {
+        double at = carrier.line().alongAt(piece.across());
+        double least = Math.max(breadth, Tolerances.LEDGER_MM / carrier.sine());
+        return carrier.isLedger() && Math.min(at - piece.from(), piece.to() - at) > least;
+    }
+
+    private boolean isFree(double place, double line) {
+        return Stream.concat(fieldLines.stream(), sideLines.stream())
+                .filter(l -> l != line)
+                .allMatch(l -> Math.abs(l - place) >= breadth - SAME_MM);
     }
 
     private void layOut(double spacing) {

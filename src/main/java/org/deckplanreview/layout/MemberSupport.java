@@ -12,7 +12,7 @@ import org.deckplanreview.submission.Pointer;
  * @param id the id of the beam or post; of the wall for a ledger
  * @param pointer where the submission describes what carries it
  * @param label how people call what carries it
- * @param contactLengthMm along the member; empty when the submission does not tell (a hanger or ledger without bearing length)
+ * @param contactLengthMm along the member, in full breadth where a joist lies on it with a part of its breadth only; empty when the submission does not tell (a hanger or ledger without bearing length)
  * @param seating of a joist: on top or in hangers; ON_TOP for a beam over a post; for a beam bolted to a post's sides HANGERS
  *     stands for "no bearing across the grain here"
  */

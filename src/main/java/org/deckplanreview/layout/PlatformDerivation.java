@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.Boards;
@@ -29,7 +29,7 @@ final class PlatformDerivation {
     private static final double ALONG_SINE = 1e-6;
 
     /** A platform has one ledger at most. */
-    private static final String LEDGER_ID = "ledger";
+    static final String LEDGER_ID = "ledger";
 
     private final Submission submission;
     private final int index;
@@ -73,10 +73,10 @@ final class PlatformDerivation {
                 StairsAndGuards.guards(platform, index, pointer, edges),
                 StairsAndGuards.stairs(platform, index, pointer, levels.boardsTop(), ground, neighbours),
                 BraceLines.of(submission, platform, index, pointer),
-                assumptions());
+                assumptions(joists));
     }
 
-    private List<String> assumptions() {
+    private List<String> assumptions(Optional<Joists> joists) {
         List<String> assumptions = new ArrayList<>();
         if (platform.level().isPresent() && platform.fall().isEmpty()) {
             assumptions.add("The fall of " + platform.displayLabel()
@@ -87,7 +87,32 @@ final class PlatformDerivation {
             assumptions.add("The ground is taken as level, as at the one place where it was surveyed: x = "
                     + written(only.x()) + ", y = " + written(only.y()) + ".");
         }
+        joists.ifPresent(j -> assumptions.addAll(j.setAside()));
+        platform.beams().stream()
+                .filter(b -> !b.plyJoints().isEmpty())
+                .forEach(b -> assumptions.add("The plies of " + b.displayLabel() + " of " + platform.displayLabel()
+                        + " are all taken to be cut through at the joints given: each piece spans by itself."));
         return assumptions;
+    }
+
+    /** What a builder does with a joist that would stand half in front of the end of what it hangs on. */
+    private List<String> setAside(List<JoistPieces.SetAside> moves, Axis axis, List<JoistLine> lines) {
+        return moves.stream()
+                .flatMap(move -> lines.stream()
+                        .filter(j -> Math.abs(axis.across(j.line().from()) - move.across()) <= Supports.ROUNDING_MM)
+                        .findFirst()
+                        .map(j -> setAside(move, j))
+                        .stream())
+                .toList();
+    }
+
+    private String setAside(JoistPieces.SetAside move, JoistLine joist) {
+        return "The " + joist.label() + " is set aside by "
+                + Phrases.of(
+                        Measure.of(move.byMm(), MeasureUnit.MILLIMETRE),
+                        submission.units().system())
+                + ", wholly " + (move.beside() ? "beside" : "in front of") + " the end of "
+                + move.carrier().label() + ", because only a part of its breadth would meet it.";
     }
 
     private String written(Length length) {
@@ -96,7 +121,11 @@ final class PlatformDerivation {
 
     /** The joists with what they meet, in the same order. */
     private record Joists(
-            Axis axis, List<JoistLine> lines, List<List<Supports.Crossing>> crossings, double beyondLastMm) {
+            Axis axis,
+            List<JoistLine> lines,
+            List<List<Supports.Crossing>> crossings,
+            double beyondLastMm,
+            List<String> setAside) {
 
         double largestSpacingMm() {
             return lines.stream().mapToDouble(JoistLine::spacingMm).max().orElse(0);
@@ -124,9 +153,10 @@ final class PlatformDerivation {
         Axis axis = Axis.of(field.direction());
         List<Coordinate> corners = outline.along(axis);
         double breadth = timber.breadth().mm();
-        List<Carrier> carriers = carriers(axis);
-        List<JoistPiece> pieces =
-                HungJoists.cut(JoistPieces.cut(corners, breadth, field.spacing().mm()), breadth, carriers);
+        List<Carrier> carriers = Carrier.all(submission, platform, pointer, axis);
+        JoistPieces.Laid laid =
+                JoistPieces.lay(corners, breadth, field.spacing().mm(), carriers);
+        List<JoistPiece> pieces = HungJoists.cut(laid.pieces(), breadth, carriers);
         if (pieces.isEmpty()) {
             return Optional.empty();
         }
@@ -161,78 +191,48 @@ final class PlatformDerivation {
                     areas.fieldSize(i),
                     Height.smallest(levels.joistsUnderside(), ground, line)));
         }
-        return Optional.of(new Joists(axis, lines, crossings, areas.beyondLastJoistMm()));
-    }
-
-    private List<Carrier> carriers(Axis axis) {
-        List<Carrier> carriers = new ArrayList<>();
-        platform.ledger()
-                .flatMap(l -> Carrier.of(
-                        axis,
-                        MemberSupport.Kind.LEDGER,
-                        LEDGER_ID,
-                        pointer.child("ledger"),
-                        ledgerLabel(),
-                        l.line(),
-                        submission.timber(l.timber()).breadth().mm(),
-                        l.joists(),
-                        l.bearingLength()
-                                .map(Length::mm)
-                                .map(OptionalDouble::of)
-                                .orElse(OptionalDouble.empty())))
-                .ifPresent(carriers::add);
-        for (int i = 0; i < platform.beams().size(); i++) {
-            Beam beam = platform.beams().get(i);
-            Carrier.of(
-                            axis,
-                            MemberSupport.Kind.BEAM,
-                            beam.id(),
-                            beamPointer(i),
-                            beam.displayLabel(),
-                            beam.line(),
-                            submission.timber(beam.timber()).breadth().mm() * beam.plies(),
-                            beam.joists(),
-                            OptionalDouble.empty())
-                    .ifPresent(carriers::add);
-        }
-        return carriers;
+        return Optional.of(
+                new Joists(axis, lines, crossings, areas.beyondLastJoistMm(), setAside(laid.setAside(), axis, lines)));
     }
 
     private Pointer beamPointer(int i) {
         return pointer.child("beams").child(i);
     }
 
-    private String ledgerLabel() {
-        return "ledger of " + platform.displayLabel();
-    }
-
     private List<BeamLine> beams(Optional<Joists> joists) {
         List<BeamLine> beams = new ArrayList<>();
         for (int i = 0; i < platform.beams().size(); i++) {
-            beams.add(beam(platform.beams().get(i), beamPointer(i), joists));
+            Beam beam = platform.beams().get(i);
+            List<BeamPiece> pieces = BeamPiece.of(beam);
+            for (int k = 0; k < pieces.size(); k++) {
+                String label =
+                        pieces.size() == 1 ? beam.displayLabel() : "piece " + (k + 1) + " of " + beam.displayLabel();
+                beams.add(beam(beam, pieces.get(k), label, beamPointer(i), joists));
+            }
         }
         return beams;
     }
 
-    private BeamLine beam(Beam beam, Pointer beamPointer, Optional<Joists> joists) {
+    private BeamLine beam(Beam beam, BeamPiece piece, String label, Pointer beamPointer, Optional<Joists> joists) {
         Timber timber = submission.timber(beam.timber());
-        double length = Axis.length(beam.line());
-        List<MemberSupport> supports = Supports.ofBeam(submission, beam, platform.posts(), pointer.child("posts"));
+        Beam drawn = beam.along(piece.line());
+        List<MemberSupport> supports = Supports.ofBeam(submission, drawn, platform.posts(), pointer.child("posts"));
         return new BeamLine(
                 index,
                 beamPointer,
-                beam.displayLabel(),
+                label,
                 beam.id(),
                 timber,
                 beam.plies(),
                 beam.endNotch(),
-                beam.line(),
-                length,
+                piece.line(),
+                piece.lengthMm(),
                 supports,
-                Supports.spans(length, supports),
-                joists.map(j -> j.on(MemberSupport.Kind.BEAM, beam.id())).orElse(List.of()),
+                Supports.spans(piece.lengthMm(), supports),
+                joists.map(j -> piece.bearings(j.on(MemberSupport.Kind.BEAM, beam.id())))
+                        .orElse(List.of()),
                 Height.smallest(
-                        levels.carrierUnderside(beam.joists(), timber.depth().mm()), ground, beam.line()));
+                        levels.carrierUnderside(beam.joists(), timber.depth().mm()), ground, piece.line()));
     }
 
     private LedgerLine ledger(Ledger ledger, Optional<Joists> joists) {
@@ -240,7 +240,7 @@ final class PlatformDerivation {
         return new LedgerLine(
                 index,
                 pointer.child("ledger"),
-                ledgerLabel(),
+                Carrier.ledgerLabel(platform),
                 timber,
                 ledger.line(),
                 Axis.length(ledger.line()),

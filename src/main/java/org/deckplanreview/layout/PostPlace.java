@@ -3,6 +3,7 @@ package org.deckplanreview.layout;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.SubjectKind;
@@ -14,7 +15,7 @@ import org.deckplanreview.submission.Timber;
  * @param beams ids of the beams it carries
  * @param topLevelMm level of its upper end
  * @param bottomLevelMm level of its lower end: top of a pad, or the end of the embedded part
- * @param heightMm clear height from the ground or the pad's top to its upper end
+ * @param heightMm clear height from the ground or the pad's top to its upper end; missing where the upper end is not above that
  */
 public record PostPlace(
         int platformIndex,
@@ -32,6 +33,13 @@ public record PostPlace(
         implements TimberPiece {
     public PostPlace {
         beams = List.copyOf(beams);
+    }
+
+    /** Room for the post between the ground, or the pad's top, and what it carries, mm; negative where there is none. */
+    public Derived<Double> roomMm() {
+        boolean isOnPad =
+                footing.filter(f -> f.footing().kind() == FootingKind.PAD).isPresent();
+        return topLevelMm.with(isOnPad ? bottomLevelMm : groundLevelMm, (top, foot) -> top - foot);
     }
 
     @Override

@@ -79,8 +79,15 @@ final class Posts {
                 top,
                 groundLevel,
                 bottom,
-                top.with(foot, (t, f) -> t - f),
+                top.with(foot, (t, f) -> t - f).flatMap(h -> standing(h, post)),
                 footing);
+    }
+
+    private Derived<Double> standing(double heightMm, Post post) {
+        return Derived.of(
+                Optional.of(heightMm).filter(h -> h > 0),
+                pointer.child("level"),
+                "levels of deck, ground and footing that leave room for " + post.displayLabel());
     }
 
     private Derived<Double> topLevel(Post post, List<Beam> beams) {

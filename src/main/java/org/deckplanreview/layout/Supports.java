@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.deckplanreview.submission.Beam;
-import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
@@ -33,7 +32,7 @@ final class Supports {
         List<Met> met = new ArrayList<>();
         for (Carrier carrier : carriers) {
             if (carrier.takes(joist.across(), joistBreadthMm)) {
-                crossing(joist, carrier)
+                crossing(joist, joistBreadthMm, carrier)
                         .ifPresent(c -> met.add(new Met(c, carrier.breadthMet(joist.across(), joistBreadthMm))));
             }
         }
@@ -41,7 +40,7 @@ final class Supports {
         return apart(met.stream().map(Met::crossing).toList(), c -> c.support().atMm());
     }
 
-    private static Optional<Crossing> crossing(JoistPiece joist, Carrier carrier) {
+    private static Optional<Crossing> crossing(JoistPiece joist, double joistBreadthMm, Carrier carrier) {
         Carrier.Stretch body = carrier.body(joist.across(), joist.middle());
         double overlap = body.overlap(joist.from(), joist.to());
         if (carrier.hangs() ? !touches(joist, body) : !(overlap > ROUNDING_MM)) {
@@ -56,7 +55,12 @@ final class Supports {
                         carrier.id(),
                         carrier.pointer(),
                         carrier.label(),
-                        contact(carrier, overlap),
+                        contact(
+                                carrier,
+                                overlap
+                                        * Math.min(
+                                                1,
+                                                carrier.breadthMet(joist.across(), joistBreadthMm) / joistBreadthMm)),
                         carrier.seating()),
                 Math.max(0, Math.min(carrier.line().lengthMm(), place))));
     }
@@ -65,7 +69,10 @@ final class Supports {
         return Math.abs(joist.to() - body.from()) <= ROUNDING_MM || Math.abs(joist.from() - body.to()) <= ROUNDING_MM;
     }
 
-    /** The length of a joist over what carries it: as drawn; on a ledger as stated, but not more than is drawn. */
+    /**
+     * The length of a joist over what carries it: as drawn; on a ledger as stated, but not more than is drawn. A joist
+     * that lies with a part of its breadth beside the end of what carries it has the length that covers as much in full breadth.
+     */
     private static OptionalDouble contact(Carrier carrier, double overlapMm) {
         if (carrier.hangs()) {
             return carrier.bearingLengthMm();
@@ -75,12 +82,6 @@ final class Supports {
             return stated.isPresent() ? OptionalDouble.of(Math.min(stated.getAsDouble(), overlapMm)) : stated;
         }
         return OptionalDouble.of(overlapMm);
-    }
-
-    /** The length of a member over its support, which its end may cut short; empty where it does not reach it. */
-    private static OptionalDouble contact(double centre, double half, double memberLength) {
-        double contact = Math.min(memberLength, centre + half) - Math.max(0, centre - half);
-        return contact > ROUNDING_MM ? OptionalDouble.of(contact) : OptionalDouble.empty();
     }
 
     /** In order along the member; of supports at one place the first named is kept. */
@@ -94,28 +95,25 @@ final class Supports {
         return kept;
     }
 
-    /** Posts under a beam, projected on its line. */
+    /** Posts that a beam names and touches, projected on its line. */
     static List<MemberSupport> ofBeam(Submission submission, Beam beam, List<Post> posts, Pointer postsPointer) {
-        Axis axis = Axis.of(beam.line());
-        double start = axis.along(beam.line().from());
-        double length = Axis.length(beam.line());
         List<MemberSupport> supports = new ArrayList<>();
         for (int i = 0; i < posts.size(); i++) {
             Post post = posts.get(i);
             if (!beam.posts().contains(post.id())) {
                 continue;
             }
-            double at = axis.along(post.at()) - start;
-            boolean onPost = beam.seating() == BeamSeating.ON_POST;
-            double half = submission.timber(post.timber()).breadth().mm() / 2;
-            supports.add(new MemberSupport(
-                    Math.max(0, Math.min(length, at)),
-                    MemberSupport.Kind.POST,
-                    post.id(),
-                    postsPointer.child(i),
-                    post.displayLabel(),
-                    onPost ? contact(at, half, length) : OptionalDouble.empty(),
-                    onPost ? JoistSeating.ON_TOP : JoistSeating.HANGERS));
+            PostContact contact = PostContact.of(submission, beam, post);
+            if (contact.carries()) {
+                supports.add(new MemberSupport(
+                        Math.max(0, Math.min(Axis.length(beam.line()), contact.atMm())),
+                        MemberSupport.Kind.POST,
+                        post.id(),
+                        postsPointer.child(i),
+                        post.displayLabel(),
+                        contact.isOnPost() ? OptionalDouble.of(contact.alongMm()) : OptionalDouble.empty(),
+                        contact.isOnPost() ? JoistSeating.ON_TOP : JoistSeating.HANGERS));
+            }
         }
         return apart(supports, MemberSupport::atMm);
     }

@@ -23,10 +23,12 @@ import org.deckplanreview.submission.Strings;
 /** Stairs and guards on the members that hold them. */
 final class Attachments {
 
-    /** A member by its platform and its number among the joists or its id among the beams. */
+    /** A member by its platform and its number among the joists, or its beam's id and its line, which pieces of one beam do not share. */
     private record Holder(int platform, String member) {
         static Holder of(Member member) {
-            String name = member instanceof JoistLine j ? "joist " + j.number() : "beam " + ((BeamLine) member).id();
+            String name = member instanceof JoistLine j
+                    ? "joist " + j.number()
+                    : "beam " + ((BeamLine) member).id() + " " + member.line();
             return new Holder(member.platformIndex(), name);
         }
     }

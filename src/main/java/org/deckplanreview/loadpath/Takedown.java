@@ -41,10 +41,12 @@ final class Takedown implements LoadPath {
     /** What members must have in common to share their statics. */
     private record Statics(Frame frame, MemberActions actions) {}
 
-    /** A member by its platform and its number among the joists or its id among the beams. */
+    /** A member by its platform and its number among the joists, or its beam's id and its line, which pieces of one beam do not share. */
     private record Place(int platform, String member) {
         static Place of(Member member) {
-            String name = member instanceof JoistLine j ? "joist " + j.number() : "beam " + ((BeamLine) member).id();
+            String name = member instanceof JoistLine j
+                    ? "joist " + j.number()
+                    : "beam " + ((BeamLine) member).id() + " " + member.line();
             return new Place(member.platformIndex(), name);
         }
     }
@@ -139,9 +141,21 @@ final class Takedown implements LoadPath {
     }
 
     /** One force of each beam on the post. */
+    /** Whether a piece of the beam rests on the post. */
+    private boolean reaches(String beam, PostPlace post) {
+        return layout.platformOf(post).beams().stream()
+                .filter(b -> b.id().equals(beam))
+                .anyMatch(b -> b.restsOn(post));
+    }
+
     private <T> List<Derived<T>> reactions(PostPlace post, BiFunction<BeamStatics, Integer, T> force) {
         List<Derived<T>> reactions = new ArrayList<>();
         for (BeamLine beam : layout.platformOf(post).beams()) {
+            if (post.beams().contains(beam.id()) && !reaches(beam.id(), post)) {
+                reactions.add(Derived.missing(
+                        beam.pointer().child("line"),
+                        "a line of " + beam.label() + " that reaches over " + post.label()));
+            }
             for (int i = 0; i < beam.supports().size(); i++) {
                 MemberSupport s = beam.supports().get(i);
                 if (s.kind() == MemberSupport.Kind.POST && s.id().equals(post.id())) {

@@ -36,6 +36,25 @@ public record Beam(
         plyJoints = List.copyOf(plyJoints);
     }
 
+    /** The same beam along another line. */
+    public Beam along(PlanLine other) {
+        return new Beam(
+                id,
+                label,
+                timber,
+                plies,
+                other,
+                posts,
+                seating,
+                joists,
+                endNotch,
+                joint,
+                plyFixing,
+                holdDownResistance,
+                postCap,
+                plyJoints);
+    }
+
     public String displayLabel() {
         return label.orElse("beam " + id);
     }

@@ -3,7 +3,6 @@ package org.deckplanreview.submission;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.deckplanreview.measure.Length;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
@@ -157,10 +156,6 @@ final class FrameChecks {
                         at.child("line"),
                         "The beam lies " + faults.length(outside) + " outside the outline",
                         "a beam within " + faults.length(Tolerances.BEAM_OUTSIDE_MM) + " of the outline"));
-        for (int i = 0; i < beam.posts().size(); i++) {
-            Pointer named = at.child("posts").child(i);
-            post(beam.posts().get(i)).ifPresent(p -> postUnderBeam(p, beam, named));
-        }
     }
 
     private void joint(Joint joint, Pointer at) {
@@ -171,33 +166,6 @@ final class FrameChecks {
                             + FaultList.counted(joint.rows(), "row") + " of equally many",
                     "a number of rows that divides the number of fasteners");
         }
-    }
-
-    private void postUnderBeam(Post post, Beam beam, Pointer at) {
-        Optional<Timber> postTimber = timber(post.timber());
-        Optional<Timber> beamTimber = timber(beam.timber());
-        if (postTimber.isEmpty() || beamTimber.isEmpty()) {
-            return;
-        }
-        double alongPost = postTimber.get().breadth().mm();
-        double acrossPost = postTimber.get().depth().mm();
-        double beamBreadth = beam.plies() * beamTimber.get().breadth().mm();
-        double besidePost = (Math.max(alongPost, acrossPost) + beamBreadth) / 2;
-        LineSegment line = Plan.segment(beam.line());
-        Coordinate centre = Plan.coordinate(post.at());
-        within(
-                line.distancePerpendicular(centre),
-                beam.seating() == BeamSeating.ON_POST ? acrossPost / 2 : besidePost,
-                "off the line of beam " + Found.quoted(beam.id()),
-                post,
-                at);
-        double along = line.projectionFactor(centre) * line.getLength();
-        within(
-                Math.max(-along, along - line.getLength()),
-                alongPost / 2,
-                "beyond the end of beam " + Found.quoted(beam.id()),
-                post,
-                at);
     }
 
     private void postBase(Post post, Pointer at) {
@@ -211,15 +179,6 @@ final class FrameChecks {
         } else if (post.base().equals(Optional.of(PostBase.CONNECTOR))
                 && footing.equals(Optional.of(FootingKind.EMBEDDED_POST))) {
             faults.add(at, "The post stands in a connector, and its footing is one that embeds it", "embedded");
-        }
-    }
-
-    private void within(double distance, double allowed, String where, Post post, Pointer at) {
-        if (distance > allowed + Tolerances.SEATING_MM) {
-            faults.add(
-                    at,
-                    "The centre of post " + Found.quoted(post.id()) + " lies " + faults.length(distance) + " " + where,
-                    "a post whose centre lies at most " + faults.length(allowed) + " " + where);
         }
     }
 
@@ -243,9 +202,5 @@ final class FrameChecks {
 
     private Optional<Timber> timber(String id) {
         return submission.timbers().stream().filter(t -> t.id().equals(id)).findFirst();
-    }
-
-    private Optional<Post> post(String id) {
-        return platform.posts().stream().filter(p -> p.id().equals(id)).findFirst();
     }
 }

@@ -10,8 +10,11 @@ public final class Tolerances {
     /** Points closer than this are one point. */
     static final double SAME_PLACE_MM = 1;
 
-    /** What a post may lack to touch its beam. */
-    static final double SEATING_MM = 1;
+    /** What a drawing's rounding may leave between a bolted beam and its post, or add to distances within one depth. */
+    public static final double SEATING_MM = 1;
+
+    /** A joist that ends this far in front of a beam, or less, was meant to rest on it. */
+    public static final double MEANT_MM = 100;
 
     /** How far what lies along or within an outline may lie off it. */
     public static final double OUTLINE_MM = 10;

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -214,6 +215,28 @@ public final class Decks {
                 Optional.empty(),
                 Optional.empty(),
                 List.of()));
+        return this;
+    }
+
+    /** Joints in the plies of a beam, as distances along it. */
+    public Decks joints(String id, double... at) {
+        beams.replaceAll(b -> b.id().equals(id)
+                ? new Beam(
+                        b.id(),
+                        b.label(),
+                        b.timber(),
+                        b.plies(),
+                        b.line(),
+                        b.posts(),
+                        b.seating(),
+                        b.joists(),
+                        b.endNotch(),
+                        b.joint(),
+                        b.plyFixing(),
+                        b.holdDownResistance(),
+                        b.postCap(),
+                        DoubleStream.of(at).mapToObj(Length::new).toList())
+                : b);
         return this;
     }
 

@@ -243,6 +243,18 @@ class RectangleTest {
         assertThat(carriedFrom(353)).containsExactly(1, 0);
     }
 
+    @Test
+    void a_joist_half_beside_the_end_of_its_beam_bears_with_half() {
+        // The joist from 353 to 400 on a beam of 94 that begins at 376.5.
+        JoistLine joist = Decks.rectangle(4800, 3000)
+                .joists(0, 1, 400)
+                .beam("b", 2, line(376.5, 2400, 4800, 2400))
+                .platform()
+                .joists()
+                .get(11);
+        assertThat(joist.supports().get(0).contactLengthMm()).hasValueCloseTo(47.0, within(EXACT));
+    }
+
     private static List<Integer> carriedFrom(double x) {
         return Decks.rectangle(4800, 3000)
                 .joists(0, 1, 400)

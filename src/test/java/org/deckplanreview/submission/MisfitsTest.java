@@ -429,44 +429,6 @@ class MisfitsTest {
     @Nested
     class Frame {
 
-        /** Centres of posts of 100 mm and a beam of 2 x 47 mm are apart by at most (100 + 94) / 2 = 97 mm. */
-        @Test
-        void a_post_touches_the_beam_at_its_sides() {
-            assertThat(beside(697.9).read()).isInstanceOf(ReadResult.Read.class);
-            assertThat(only(beside(699)))
-                    .isEqualTo(new Fault(
-                            Pointer.of("/platforms/0/beams/0/posts/1"),
-                            "The centre of post 'P2' lies 99 mm off the line of beam 'B1'",
-                            "a post whose centre lies at most 97 mm off the line of beam 'B1'"));
-        }
-
-        /** Half of the post's depth of 100 mm; the beam stays narrower than the post and so rests on it with half its breadth. */
-        @Test
-        void a_beams_line_passes_over_the_posts_that_it_rests_on() {
-            assertThat(post(2400, 650.9).read()).isInstanceOf(ReadResult.Read.class);
-            assertThat(only(post(2400, 652)))
-                    .isEqualTo(new Fault(
-                            Pointer.of("/platforms/0/beams/0/posts/1"),
-                            "The centre of post 'P2' lies 52 mm off the line of beam 'B1'",
-                            "a post whose centre lies at most 50 mm off the line of beam 'B1'"));
-        }
-
-        @Test
-        void a_post_stands_at_most_half_its_breadth_beyond_the_beams_end() {
-            assertThat(post(4850, 600).read()).isInstanceOf(ReadResult.Read.class);
-            assertThat(only(post(4852, 600)).detail())
-                    .isEqualTo("The centre of post 'P2' lies 52 mm beyond the end of beam 'B1'");
-            assertThat(only(post(-60, 600)).accepted())
-                    .isEqualTo("a post whose centre lies at most 50 mm beyond the end of beam 'B1'");
-        }
-
-        @Test
-        void an_oblong_post_may_reach_the_beam_with_its_wider_side() {
-            SampleDeck deck = beside(720).with("/timbers/2/depth", 150);
-
-            assertThat(deck.read()).isInstanceOf(ReadResult.Read.class);
-        }
-
         @Test
         void a_beam_is_at_most_500_mm_outside_the_outline() {
             assertThat(beam(-500).read()).isInstanceOf(ReadResult.Read.class);
@@ -671,14 +633,6 @@ class MisfitsTest {
         void a_board_may_be_wider_than_thick_and_a_post_square() {
             assertThat(SampleDeck.complete().with("/timbers/3/depth", 145).read())
                     .isInstanceOf(ReadResult.Read.class);
-        }
-
-        private SampleDeck post(double x, double y) {
-            return SampleDeck.complete().with("/platforms/0/posts/1/at", SampleDeck.point(x, y));
-        }
-
-        private SampleDeck beside(double y) {
-            return post(2400, y).with("/platforms/0/beams/0/seating", "both-sides");
         }
 
         private SampleDeck beam(int y) {

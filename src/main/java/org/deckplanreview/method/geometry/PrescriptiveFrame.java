@@ -137,6 +137,11 @@ final class PrescriptiveFrame {
                         PrescriptiveFrame::depthBelowFrost));
     }
 
+    /** Whether the beam is not one of several pieces. */
+    private static boolean isWhole(BeamLine beam, PlatformLayout platform) {
+        return platform.beams().stream().filter(b -> b.id().equals(beam.id())).count() == 1;
+    }
+
     private static Observation largest(Subject subject, ReviewContext context, OfBeam observing) {
         PlatformLayout platform = context.layout().platformOf(subject);
         List<PostPlace> posts = subject instanceof PostPlace post
@@ -148,6 +153,7 @@ final class PrescriptiveFrame {
         for (PostPlace post : posts) {
             platform.beams().stream()
                     .filter(beam -> post.beams().contains(beam.id()))
+                    .filter(beam -> isWhole(beam, platform) || beam.restsOn(post))
                     .forEach(beam -> seen.add(observing.observe(post, beam)));
         }
         List<Need> needs = seen.stream()

@@ -16,6 +16,8 @@ public final class Quantities {
                     Stairs.quantities(),
                     PostsAndFootings.quantities(),
                     Spans.quantities(),
+                    Contacts.quantities(),
+                    Room.quantities(),
                     PrescriptiveFrame.quantities(),
                     TableLoads.quantities(),
                     Stability.quantities(),

@@ -373,7 +373,8 @@ final class Spans {
         return carrier instanceof LedgerLine ledger ? ledger.joists() : ((BeamLine) carrier).joists();
     }
 
-    private static Beam described(BeamLine line, ReviewContext context) {
+    /** The beam as the submission gives it. */
+    static Beam described(BeamLine line, ReviewContext context) {
         return context.layout().platformOf(line).platform().beams().stream()
                 .filter(b -> b.id().equals(line.id()))
                 .findFirst()

@@ -183,7 +183,8 @@ final class TimberAndMetal {
                                 : Observations.notApplicable("only plates have a thickness")));
     }
 
-    private static Derived<Double> groundClearance(Subject subject) {
+    /** Of what lies above the ground; posts stand on it or in it. */
+    static Derived<Double> groundClearance(Subject subject) {
         if (subject instanceof BoardField boards) {
             return boards.groundClearanceMm();
         }

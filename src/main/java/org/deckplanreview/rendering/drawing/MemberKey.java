@@ -47,13 +47,20 @@ final class MemberKey {
                                 .map(g -> ", gap " + units.length(g.mm()))
                                 .orElse("")));
         joists(p).ifPresent(lines::add);
-        grouped(p.beams(), BeamLine::id, this::beam)
+        grouped(onePieceEach(p.beams()), BeamLine::id, this::beam)
                 .forEach((what, ids) -> lines.add((ids.contains(",") ? "Beams " : "Beam ") + ids + ": " + what));
         p.ledger().ifPresent(l -> lines.add("Ledger " + timber(l.timber())));
         grouped(p.posts(), PostPlace::id, q -> timber(q.timber())).forEach((what, ids) -> lines.add("Posts " + what));
         grouped(p.footings(), f -> f.footing().id(), this::footing)
                 .forEach((what, ids) -> lines.add("Footings " + what));
         return lines;
+    }
+
+    /** Pieces of one beam share its id and its section. */
+    private static List<BeamLine> onePieceEach(List<BeamLine> beams) {
+        Map<String, BeamLine> first = new LinkedHashMap<>();
+        beams.forEach(b -> first.putIfAbsent(b.id(), b));
+        return List.copyOf(first.values());
     }
 
     /** Empty where there are none. */

@@ -100,6 +100,8 @@ class FrameQuantitiesTest {
                         JOISTS,
                         JOISTS),
                 example("joists from both sides", SubjectKind.BEAMS, no(), JOISTS, JOISTS),
+                example("contact with supports", SubjectKind.JOISTS, yes(), LEDGER, BEAMS),
+                example("plies carried at posts", SubjectKind.BEAMS, yes(), BEAM + "/posts", BEAM + "/posts"),
                 example("beam seating", SubjectKind.BEAMS, word("on-post")),
                 example("least bearing length", SubjectKind.JOISTS, number(94, MILLIMETRE)),
                 having(
@@ -144,6 +146,26 @@ class FrameQuantitiesTest {
                         number(419.5, MILLIMETRE),
                         FOOTING + "/topAboveGround",
                         FOOTING + "/topAboveGround"),
+                // a pier of the rest stands on 300 of concrete
+                example(
+                        "thickness beyond depth and top",
+                        SubjectKind.FOOTINGS,
+                        number(300 - 900 - 50, MILLIMETRE),
+                        FOOTING + "/depth",
+                        FOOTING + "/depth"),
+                example(
+                        "room for the post",
+                        SubjectKind.POSTS,
+                        number(419.5, MILLIMETRE),
+                        FOOTING + "/topAboveGround",
+                        FOOTING + "/topAboveGround"),
+                // 419.5 and the footing's 50
+                example(
+                        "room above the ground",
+                        SubjectKind.BEAMS,
+                        number(469.5, MILLIMETRE),
+                        "/platforms/0/level",
+                        "/platforms/0/level"),
                 // A strip of 600 + 2953 / 2; 4800 of it less the middle post's 2100, halved: 1350 x 2076.5
                 example("tributary area", SubjectKind.POSTS, number(2.803275, SQUARE_METRE_), JOISTS, JOISTS),
                 example("tributary area", SubjectKind.FOOTINGS, number(2.803275, SQUARE_METRE_), JOISTS, JOISTS),
