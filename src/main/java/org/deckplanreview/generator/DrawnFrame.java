@@ -181,7 +181,7 @@ final class DrawnFrame {
         beam.put("joists", row.hung() ? "hangers" : "on-top");
         if (!bolted && !hand.omits()) {
             ObjectNode plies = beam.putObject("plyFixing").put("fixing", practice.isAmerican() ? "nail" : "screw");
-            plies.set("spacing", sheet.length(practice.isAmerican() ? 406.4 : 150));
+            plies.set("spacing", sheet.length(practice.isAmerican() ? 406.4 : row.hung() ? 80 : 150));
             plies.put("rows", 2);
         }
         if (!hand.omits()) {
@@ -240,7 +240,7 @@ final class DrawnFrame {
         if (!round && chance.in(0.1)) {
             footing.set("length", sheet.length(side));
         }
-        double depth = hand.choice(Math.max(practice.footingDepthMm(), ground.frostMm()), 250.0);
+        double depth = hand.choice(Math.max(practice.footingDepthMm(), ground.frostMm()) + (embedded ? 300 : 0), 250.0);
         double top = hand.choice(practice.footingTopMm(), -100.0);
         if (!hand.omits()) {
             footing.set("depth", sheet.length(depth));

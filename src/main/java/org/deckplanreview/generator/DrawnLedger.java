@@ -31,7 +31,7 @@ final class DrawnLedger {
         ObjectNode fixings = ledger.putObject("fixings");
         fixings.put("base", hand.choice(american ? "timber-frame" : "masonry", "brick-veneer"));
         fixings.set("diameter", sheet.length(12.7));
-        fixings.set("spacing", sheet.length(hand.choice(american ? 203.2 : 300.0, 900.0)));
+        fixings.set("spacing", sheet.length(hand.choice(american ? 203.2 : 200.0, 900.0)));
         fixings.set("edgeDistance", sheet.length(60));
         fixings.set("endDistance", sheet.length(hand.choice(american ? 76.2 : 100.0, 30.0)));
         fixings.put("weathering", hand.choice("flashing", "none"));

@@ -49,7 +49,7 @@ record Practice(
                     new Place("uk-wales", "", 2025),
                     new Place("uk-northern-ireland", "", 2025)),
             "mm",
-            List.of(new Piece(145, 28, 450), new Piece(120, 32, 500), new Piece(145, 32, 600)),
+            List.of(new Piece(145, 32, 500), new Piece(120, 35, 500), new Piece(145, 38, 600)),
             List.of(
                     new Piece(47, 97, 1500),
                     new Piece(47, 147, 2400),
@@ -59,7 +59,7 @@ record Practice(
             List.of(400.0, 300.0, 450.0, 600.0),
             List.of(new Piece(47, 147, 1200), new Piece(47, 195, 1700), new Piece(47, 220, 2000)),
             List.of(new Piece(100, 100, 0), new Piece(125, 125, 0), new Piece(150, 150, 0)),
-            List.of("C16", "C24", "C24"),
+            List.of("C16", "C24", "C24", "C24", "C24"),
             new Piece(47, 97, 0),
             new Piece(47, 245, 0),
             new Piece(145, 45, 0),

@@ -135,7 +135,8 @@ final class Stock {
             timber.put("species", kind).put("grade", hand.choice("no.2", "no.3"));
             timber.put("incised", !kind.equals("southern-pine") && !kind.equals("western-cedars"));
         } else {
-            timber.put("strengthClass", hand.choice(wood, "C14"));
+            boolean board = timber.path("id").asText().equals("board");
+            timber.put("strengthClass", hand.choice(board ? "C24" : wood, "C14"));
         }
     }
 }
