@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.JoistBearing;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.MemberSupport;
@@ -147,7 +148,10 @@ final class CarrierBearing implements Method {
                             .map(l -> on(joist, support, l.label(), l.timber(), l.lengthMm(), l.joists()))
                             .orElseThrow()
                     : platform.beams().stream()
-                            .filter(b -> b.id().equals(s.id()))
+                            .filter(b -> b.id().equals(s.id())
+                                    && carried(b.joists(), joist, support)
+                                            .findAny()
+                                            .isPresent())
                             .findFirst()
                             .map(b -> on(joist, support, b.label(), b.timber(), b.lengthMm(), b.joists()))
                             .orElseThrow();
@@ -155,16 +159,18 @@ final class CarrierBearing implements Method {
 
         private static Carrier on(
                 JoistLine joist, int support, String label, Timber timber, double lengthMm, List<JoistBearing> joists) {
-            double at = joists.stream()
-                    .filter(b -> b.joist() == joist.number() - 1 && b.joistSupport() == support)
-                    .mapToDouble(JoistBearing::atMm)
-                    .findFirst()
-                    .orElseThrow();
+            double at =
+                    carried(joists, joist, support).findFirst().orElseThrow().atMm();
             List<Double> others = joists.stream()
                     .filter(b -> b.joist() != joist.number() - 1)
                     .map(JoistBearing::atMm)
                     .toList();
             return new Carrier(support, label, timber, lengthMm, at, others);
+        }
+
+        /** Of a beam that is jointed over posts only one piece carries the joist. */
+        private static Stream<JoistBearing> carried(List<JoistBearing> joists, JoistLine joist, int support) {
+            return joists.stream().filter(b -> b.joist() == joist.number() - 1 && b.joistSupport() == support);
         }
 
         Pointer classPointer(MemberBasis basis) {
