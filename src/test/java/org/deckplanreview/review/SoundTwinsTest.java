@@ -45,7 +45,11 @@ class SoundTwinsTest {
                         "stair-on-weak-beam.json",
                         List.of(
                                 new Mended("/platforms/0", "stairs", "[]"),
-                                new Mended("/platforms/0/edges/3", "guard", "\"G1\""))));
+                                new Mended("/platforms/0/edges/3", "guard", "\"G1\""))),
+                Arguments.of(
+                        "sunk-post.json",
+                        List.of(new Mended("/site", "groundLevels", "[{\"x\": 0, \"y\": 0, \"z\": 0}]"))),
+                Arguments.of("roofed-deck.json", List.of(new Mended("/use", "roofOver", "false"))));
     }
 
     @ParameterizedTest
