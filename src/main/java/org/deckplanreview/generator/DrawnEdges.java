@@ -204,7 +204,8 @@ final class DrawnEdges {
         }
         ObjectNode strings = stair.putObject("strings").put("timber", "string").put("count", 3);
         if (!hand.omits()) {
-            strings.set("throatDepth", sheet.length(hand.choice(practice.string().depthMm(), 90.0)));
+            strings.set(
+                    "throatDepth", sheet.length(hand.choice(practice.string().depthMm(), 90.0)));
             strings.put("headResistance", hand.choice(hand.printed("8 kN", "1800 lbf"), "0.5 kN"));
             stair.put("treadTimber", "tread");
         }

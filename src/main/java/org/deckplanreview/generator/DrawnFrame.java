@@ -181,7 +181,7 @@ final class DrawnFrame {
         beam.put("joists", row.hung() ? "hangers" : "on-top");
         if (!bolted && !hand.omits()) {
             ObjectNode plies = beam.putObject("plyFixing").put("fixing", practice.isAmerican() ? "nail" : "screw");
-            plies.set("spacing", sheet.length(practice.isAmerican() ? 406.4 : row.hung() ? 80 : 150));
+            plies.set("spacing", sheet.length(practice.isAmerican() ? 406.4 : row.hung() ? 60 : 100));
             plies.put("rows", 2);
         }
         if (!hand.omits()) {

@@ -41,7 +41,7 @@ final class DrawnLedger {
         if (american) {
             american(ledger, fixings);
         } else if (!hand.omits()) {
-            fixings.put("resistance", "4 kN");
+            fixings.put("resistance", "6 kN");
         }
         return ledger;
     }
