@@ -41,6 +41,8 @@ record DrawnDeck(
     /** The outlines of bearings and the reach of load along the grain need bays that are not much shorter than this. */
     private static final int SHORTEST_BAY = 1200;
 
+    private static final int CLEAR_OF_WALL = 3000;
+
     static Arbitrary<DrawnDeck> any() {
         Arbitrary<List<Integer>> bays = Arbitraries.integers()
                 .between(SHORTEST_BAY, 4000)
@@ -92,7 +94,10 @@ record DrawnDeck(
                     .with("/site/walls/0/line", line(-1000, length, width + 1000, length));
         } else {
             deck.without("/platforms/0/ledger").withJson("/platforms/0/edges/2/kind", "\"open\"");
-            deck.with("/platforms/0/edges/2/guard", "G1");
+            deck.with("/platforms/0/edges/2/guard", "G1")
+                    .with(
+                            "/site/walls/0/line",
+                            line(-1000, length + CLEAR_OF_WALL, width + 1000, length + CLEAR_OF_WALL));
         }
         for (int b = 0; b < beams; b++) {
             addBeam(deck, b, supports.get(b));

@@ -140,6 +140,13 @@ class QuantitiesTest {
                         d -> braced(d).withJson("/platforms/0/beams", "[]"),
                         "/platforms/0/beams"),
                 new Example(
+                        "distance between brace lines over width",
+                        SubjectKind.PLATFORMS,
+                        number(0, RATIO),
+                        QuantitiesTest::braced,
+                        d -> braced(d).withJson("/platforms/0/beams", "[]"),
+                        "/platforms/0/beams"),
+                new Example(
                         "distance between beams",
                         SubjectKind.JOISTS,
                         number(1800, MILLIMETRE),
