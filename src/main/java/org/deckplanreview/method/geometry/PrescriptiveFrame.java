@@ -32,6 +32,7 @@ import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.LedgerFixings;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
@@ -99,8 +100,8 @@ final class PrescriptiveFrame {
                         MeasureUnit.MILLIMETRE,
                         BeamLine.class,
                         BEAMS,
-                        "The shortest length of a ply on a post beside one of the joints in the beam's plies; negative where a joint"
-                                + " lies beside its nearest post.",
+                        "The shortest length of a ply on a post beside one of the joints in the beam's plies; 0 where no post lies"
+                                + " there.",
                         PrescriptiveFrame::bearingAtJoints),
                 flag(
                         "joists held upright",
@@ -291,13 +292,14 @@ final class PrescriptiveFrame {
         if (beam.supports().isEmpty()) {
             return Observations.missing(beam.pointer().child("posts"), "two posts under " + beam.label());
         }
-        double least = joints.stream()
-                .mapToDouble(joint -> beam.supports().stream()
-                        .mapToDouble(s -> s.contactLengthMm().orElse(0) / 2 - Math.abs(joint.mm() - s.atMm()))
-                        .max()
-                        .orElseThrow())
-                .min()
-                .orElseThrow();
+        PlanLine whole = described(beam, context).line();
+        double least = Double.POSITIVE_INFINITY;
+        if (!isNear(beam.line().from(), whole.from())) {
+            least = bearingAtEnd(beam, 0);
+        }
+        if (!isNear(beam.line().to(), whole.to())) {
+            least = Math.min(least, bearingAtEnd(beam, beam.lengthMm()));
+        }
         return Observations.number(
                 "l_b",
                 least,
@@ -305,6 +307,15 @@ final class PrescriptiveFrame {
                 "shortest bearing of a ply beside a joint",
                 "",
                 beam.pointer().child("plyJoints"));
+    }
+
+    /** Of a piece of a beam on the post under its joint with the next piece; 0 where no post lies there. */
+    private static double bearingAtEnd(BeamLine piece, double endMm) {
+        return piece.supports().stream()
+                .filter(s -> Math.abs(endMm - s.atMm()) <= s.contactLengthMm().orElse(0))
+                .mapToDouble(s -> s.contactLengthMm().orElseThrow())
+                .max()
+                .orElse(0);
     }
 
     private static Observation heldUpright(JoistLine joist, ReviewContext context) {
