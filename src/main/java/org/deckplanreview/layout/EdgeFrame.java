@@ -87,13 +87,30 @@ public final class EdgeFrame {
         return List.of(held(nearest.get(), p, p, 1 - share), held(other.get(), p, p, share));
     }
 
-    /** Whether a beam or joist lies no farther from each end and the middle of the line than one spacing of the joists. */
+    /**
+     * Whether the frame lies at each end and the middle of the line: a beam no farther from it than it is broad, or a
+     * joist on two supports or more, no farther to its side than one spacing and no farther beyond its end than a rim is thick.
+     */
     public boolean reaches(PlanLine line) {
-        double spacing = platform.platform().joists().map(j -> j.spacing().mm()).orElse(0.0);
         return DoubleStream.of(0, 0.5, 1)
                 .mapToObj(f -> Axis.pointAt(line, f))
-                .allMatch(p -> platform.joists().stream().anyMatch(j -> distanceMm(j, p) <= spacing)
+                .allMatch(p -> platform.joists().stream().anyMatch(j -> isAt(j, p))
                         || platform.beams().stream().anyMatch(b -> distanceMm(b, p) <= besideMm(b)));
+    }
+
+    /** Whether any joist of the platform lies on two supports or more; where none does, its supports are not described. */
+    public boolean isCarried() {
+        return platform.joists().stream().anyMatch(EdgeFrame::carries);
+    }
+
+    private static boolean carries(JoistLine joist) {
+        return joist.supports().size() > 1;
+    }
+
+    private static boolean isAt(JoistLine joist, PlanPoint p) {
+        return carries(joist)
+                && distanceMm(joist, p) <= joist.spacingMm()
+                && alongGapMm(joist, p) <= joist.timber().breadth().mm() + Tolerances.OUTLINE_MM;
     }
 
     private record BeamStretch(BeamLine beam, SharedStretch stretch) {}

@@ -80,6 +80,7 @@ public final class TimberParameters {
                                 "infillPoint",
                                 "0.5 kN"),
                         row("occupancy", "public", "line", "3 kN/m", "infill", "1.5 kN/m2", "infillPoint", "1.5 kN"))
+                .rows("guardWeights", row("infill", "balusters", "weight", "0.3 kN/m"))
                 .rows(
                         "stairLoads",
                         row("occupancy", "single-dwelling", "uniform", "2.5 kN/m2", "concentrated", "2 kN"),

@@ -7,6 +7,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.layout.EdgeFrame;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.measure.Length;
@@ -114,6 +115,13 @@ final class Stairs {
                                         stair.pointer().child("headroom"))
                                 : Observations.notApplicable("nothing is said to stand above the stair")),
                 flag(
+                        "frame at the head",
+                        StairRun.class,
+                        STAIRS,
+                        "Whether beams or joists of the deck lie at the head of the stair over its whole width, so that something"
+                                + " holds it.",
+                        Stairs::frameAtHead),
+                flag(
                         "open risers",
                         StairRun.class,
                         STAIRS,
@@ -200,6 +208,17 @@ final class Stairs {
                         "The smaller side of the largest triangle between riser, tread and the bottom rail of the guard beside the"
                                 + " flight, and so the sphere that just passes.",
                         Stairs::triangle));
+    }
+
+    private static Observation frameAtHead(StairRun stair, ReviewContext context) {
+        PlatformLayout platform = context.layout().platforms().get(stair.platformIndex());
+        EdgeFrame frame = EdgeFrame.of(platform);
+        boolean reaches = frame.reaches(stair.stair().line());
+        return !reaches && !frame.isCarried()
+                ? Observations.missing(
+                        platform.pointer().child("joists"),
+                        "the joists of " + platform.label() + " and what carries them, which hold the stair")
+                : Observations.flag(reaches, "");
     }
 
     private static Observation guardedSides(StairRun stair, ReviewContext context) {

@@ -9,6 +9,6 @@ public final class StairMethods {
     private StairMethods() {}
 
     public static List<Method> methods() {
-        return List.of(new StringBending());
+        return List.of(new StringBending(), new StringHead(), new TreadBending());
     }
 }
