@@ -156,7 +156,8 @@ record HorizontalLoad(
         return area;
     }
 
-    private static Derived<Double> frameDepth(PlatformLayout platform) {
+    /** From the upper ends of the posts to the top of the boards. */
+    static Derived<Double> frameDepth(PlatformLayout platform) {
         Derived<Double> boards = Derived.of(
                 platform.boards().map(b -> b.timber().depth().mm()),
                 platform.pointer().child("boards"),
@@ -205,6 +206,17 @@ record HorizontalLoad(
                 new HorizontalLoad(vertical, psi.imposed0(), guardedWidthMm, guardNPerMm, windNPerMm2, windAreaMm2));
     }
 
+    /** Without what lies on the platform: people who press against a guard do not stand where it would lift. */
+    HorizontalLoad ofWeightAlone() {
+        return new HorizontalLoad(
+                new ActionForces(vertical.permanentN(), 0, 0, 0, 0),
+                peopleFactor,
+                guardedWidthMm,
+                guardNPerMm,
+                windNPerMm2,
+                windAreaMm2);
+    }
+
     /** k_mod with this load beside the actions of the combination. */
     Modification modification(Combination combination, Parameters parameters) {
         return isWindy()
@@ -246,23 +258,47 @@ record HorizontalLoad(
 
     /** Shows H_d and how it comes about. */
     void write(Working w, Combination combination, Parameters parameters, String direction, Pointer platform) {
+        write(w, combination, parameters, direction, platform, Combination.COMBINATIONS.name());
+    }
+
+    /** Shows H_d and how it comes about, with the table that the combination's factors stand in. */
+    void write(
+            Working w,
+            Combination combination,
+            Parameters parameters,
+            String direction,
+            Pointer platform,
+            String combinations) {
         write(
                 w,
                 combination,
                 parameters,
                 direction,
                 platform,
-                new Factored("H_d", parameters.number(WIND.name(), RATIO), parameters.source(WIND.name())));
+                new Factored(
+                        "H_d",
+                        parameters.number(WIND.name(), RATIO),
+                        parameters.source(WIND.name()),
+                        parameters.source(combinations)));
     }
 
     /** Shows H_k and how it comes about. */
     void writeCharacteristic(
             Working w, Combination combination, Parameters parameters, String direction, Pointer platform) {
-        write(w, combination, parameters, direction, platform, new Factored("H_k", 1, ""));
+        write(
+                w,
+                combination,
+                parameters,
+                direction,
+                platform,
+                new Factored("H_k", 1, "", parameters.source(Combination.COMBINATIONS.name())));
     }
 
-    /** @param symbol of the push with this factor on wind */
-    private record Factored(String symbol, double windFactor, String source) {}
+    /**
+     * @param symbol of the push with this factor on wind
+     * @param combinations where the combination's factors stand
+     */
+    private record Factored(String symbol, double windFactor, String source, String combinations) {}
 
     private void write(
             Working w,
@@ -277,7 +313,7 @@ record HorizontalLoad(
                 verticalN(combination),
                 NEWTON_,
                 "design load on all posts of the platform, " + combination.id(),
-                parameters.source(Combination.COMBINATIONS.name()),
+                factored.combinations(),
                 platform);
         w.given("ν", share(parameters), RATIO, "notional horizontal part", parameters.source(SHARE.name()));
         w.given("Q_d", crowdN(combination), NEWTON_, "design weight of people among it", "", platform);
@@ -313,6 +349,17 @@ record HorizontalLoad(
     }
 
     static List<String> assumptions(Parameters parameters, ReviewContext context) {
+        List<String> all = new ArrayList<>(ofWind(parameters, context));
+        all.add(
+                "People sway together or press against the guards of one side, whichever is more; where wind leads they count"
+                        + " with their combination factor.");
+        all.add(
+                "Boards hold the deck as one stiff plate, which also turns about the middle of what holds it; the push can stand"
+                        + " off the deck's middle to either side.");
+        return List.copyOf(all);
+    }
+
+    static List<String> ofWind(Parameters parameters, ReviewContext context) {
         List<String> all = new ArrayList<>();
         if (context.submission().site().windPressure().isEmpty()) {
             all.add(
@@ -322,12 +369,6 @@ record HorizontalLoad(
         all.add(
                 "Wind acts on the frame's edge and on guards as if they were closed, on both sides of the deck; it comes on"
                         + " top of the notional horizontal load in full.");
-        all.add(
-                "People sway together or press against the guards of one side, whichever is more; where wind leads they count"
-                        + " with their combination factor.");
-        all.add(
-                "Boards hold the deck as one stiff plate, which also turns about the middle of what holds it; the push can stand"
-                        + " off the deck's middle to either side.");
         return List.copyOf(all);
     }
 }

@@ -104,7 +104,7 @@ final class PostSway implements Method {
         });
     }
 
-    private static List<Need> footNeeds(PlatformLayout platform) {
+    static List<Need> footNeeds(PlatformLayout platform) {
         return platform.posts().stream()
                 .flatMap(p -> PostBasis.foot(p).needs().stream())
                 .distinct()
@@ -112,7 +112,7 @@ final class PostSway implements Method {
                 .toList();
     }
 
-    private static double part(PostPlace post, Direction direction, SidewaysSupport support) {
+    static double part(PostPlace post, Direction direction, SidewaysSupport support) {
         List<BraceLine> all = support.braces(direction);
         if (!all.isEmpty()) {
             return cosines(support.braces(direction, post), direction) / cosines(all, direction);

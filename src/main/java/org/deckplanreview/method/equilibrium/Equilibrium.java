@@ -10,6 +10,6 @@ public final class Equilibrium {
     private Equilibrium() {}
 
     public static List<Method> methods() {
-        return List.of(new MemberUplift(), new PostUplift(), new FootingUplift());
+        return List.of(new MemberUplift(), new PostUplift(), new FootingUplift(), new Overturning());
     }
 }

@@ -19,8 +19,7 @@ import org.deckplanreview.vocabulary.Parameters;
 
 /** Uplift of a footing, which nothing but its weight holds down. What soil holds by friction is not counted. */
 final class FootingUplift implements Method {
-    private static final Hold NOTHING =
-            new Hold(0, "resistance of the ground against uplift, not counted", "", List.of());
+    static final Hold NOTHING = new Hold(0, "resistance of the ground against uplift, not counted", "", List.of());
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "equilibrium.footingUplift",
@@ -28,7 +27,7 @@ final class FootingUplift implements Method {
             "smallest force under the footing",
             NEWTON_,
             List.of(SubjectKind.FOOTINGS),
-            List.of(Combination.TABLE),
+            List.of(Balance.TABLE),
             "Smallest force under the footing with its own weight and that of its posts, under the combinations of"
                     + " equilibrium. The ground's friction is not counted: where an embedded post would need it, the method does"
                     + " not say whether it does.");
@@ -56,10 +55,14 @@ final class FootingUplift implements Method {
         List<Joint> joints = Joint.of("", forces.get().withWeight(weight.get()), NOTHING, parameters, List.of());
         boolean needsFriction = !joints.stream().allMatch(Joint::holds);
         return needsFriction && footing.footing().kind() == FootingKind.EMBEDDED_POST
-                ? new Evaluation.OutOfScope(
-                        "the weight of its concrete does not hold " + footing.label()
-                                + " down, and what the ground holds by friction is not calculated",
-                        "")
+                ? friction(footing)
                 : Case.worst(joints);
+    }
+
+    static Evaluation friction(FootingPlace footing) {
+        return new Evaluation.OutOfScope(
+                "the weight of its concrete does not hold " + footing.label()
+                        + " down, and what the ground holds by friction is not calculated",
+                "");
     }
 }

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import java.util.function.Consumer;
 import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
@@ -20,8 +21,23 @@ import org.deckplanreview.vocabulary.Sense;
  * @param name of the joint, for the finding's sentence; may be empty
  */
 record Joint(
-        String name, LiftForces forces, Combination combination, Hold hold, Parameters parameters, List<String> assumed)
+        String name,
+        LiftForces forces,
+        Balance combination,
+        Hold hold,
+        Parameters parameters,
+        List<String> assumed,
+        Push push)
         implements Case {
+
+    /**
+     * What lifts the joint because the deck is pushed sideways.
+     *
+     * @param written shows it as {@code N_H,d}
+     */
+    record Push(double newtons, Consumer<Working> written) {
+        static final Push NONE = new Push(0, w -> {});
+    }
 
     /**
      * What holds the joint down beside the weight on it.
@@ -32,14 +48,14 @@ record Joint(
 
     /** All combinations of one joint. */
     static List<Joint> of(String name, LiftForces forces, Hold hold, Parameters parameters, List<String> assumed) {
-        return Combination.of(parameters).stream()
-                .map(c -> new Joint(name, forces, c, hold, parameters, assumed))
+        return Balance.of(parameters).stream()
+                .map(c -> new Joint(name, forces, c, hold, parameters, assumed, Push.NONE))
                 .toList();
     }
 
     /** What is needed beside weight, N; 0 where weight alone holds the joint down. */
     double neededN() {
-        return Math.max(0, combination.upN(forces) - combination.downN(forces));
+        return Math.max(0, -smallestN());
     }
 
     static double neededN(List<Joint> joints) {
@@ -51,12 +67,16 @@ record Joint(
     }
 
     private double smallestN() {
-        return combination.downN(forces) - combination.upN(forces);
+        return combination.downN(forces) - upN();
+    }
+
+    private double upN() {
+        return combination.upN(forces) + push.newtons();
     }
 
     @Override
     public double utilisation() {
-        double up = combination.upN(forces);
+        double up = upN();
         return up == 0 ? 0 : up / (combination.downN(forces) + hold.newtons());
     }
 
@@ -75,15 +95,17 @@ record Joint(
     private List<WorkingStep> working() {
         Working w = new Working();
         combination.write(w, forces, parameters);
-        w.step("R_d", "F_stb,d - F_dst,d", smallestN(), NEWTON_, "");
+        String up = push.newtons() == 0 ? "F_dst,d" : "(F_dst,d + N_H,d)";
+        push.written().accept(w);
+        w.step("R_d", "F_stb,d - " + up, smallestN(), NEWTON_, "");
         w.given(
-                "H_d",
+                "T_Rd",
                 hold.newtons(),
                 NEWTON_,
                 hold.meaning(),
                 hold.source(),
                 hold.from().toArray(Pointer[]::new));
-        w.step("utilisation", "F_dst,d / (F_stb,d + H_d)", utilisation(), RATIO, "");
+        w.step("utilisation", up + " / (F_stb,d + T_Rd)", utilisation(), RATIO, "");
         return w.steps();
     }
 }

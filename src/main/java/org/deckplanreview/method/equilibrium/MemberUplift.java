@@ -48,7 +48,7 @@ final class MemberUplift implements Method {
             "smallest reaction",
             NEWTON_,
             List.of(SubjectKind.JOISTS, SubjectKind.BEAMS),
-            List.of(Combination.TABLE, ORDINARY),
+            List.of(Balance.TABLE, ORDINARY),
             "Smallest reaction of any support under the combinations of equilibrium, against what its fixings hold down: a"
                     + " stated resistance or else that of ordinary fixings. The utilisation is all that lifts over what presses down"
                     + " and fixings together. Beyond ordinary fixings a resistance must be stated.");
@@ -92,7 +92,8 @@ final class MemberUplift implements Method {
                         j.combination(),
                         hold,
                         parameters,
-                        assumed))
+                        assumed,
+                        j.push()))
                 .toList());
     }
 

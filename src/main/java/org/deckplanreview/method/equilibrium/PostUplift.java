@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
@@ -31,10 +32,10 @@ import org.deckplanreview.vocabulary.Parameters;
  * ones do; concrete around an embedded post rises with it, and its weight counts at the footing.
  */
 final class PostUplift implements Method {
-    private static final ParameterDescription ORDINARY = ParameterDescription.number(
+    static final ParameterDescription ORDINARY = ParameterDescription.number(
                     "holdDown", NEWTON_, "resistance that the ordinary base of a post is taken to have against uplift")
             .lowerIsStricter();
-    private static final Hold NOTHING = new Hold(0, "resistance of the base against uplift", "", List.of());
+    static final Hold NOTHING = new Hold(0, "resistance of the base against uplift", "", List.of());
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "equilibrium.postUplift",
@@ -42,7 +43,7 @@ final class PostUplift implements Method {
             "smallest force at the post's foot",
             NEWTON_,
             List.of(SubjectKind.POSTS),
-            List.of(Combination.TABLE, ORDINARY),
+            List.of(Balance.TABLE, ORDINARY),
             "Smallest force at the foot of the post with its weight, under the combinations of equilibrium, against what its"
                     + " base holds down: a stated resistance, that of ordinary bases, or nothing. Beyond an ordinary base a"
                     + " resistance must be stated. An embedded post lifts its concrete with it.");
@@ -68,54 +69,64 @@ final class PostUplift implements Method {
             return new Evaluation.NotApplicable(
                     "the post lifts the concrete around it with it, which is looked at as a footing");
         }
-        Pointer base = post.pointer().child("base");
-        if (post.post().base().isEmpty()) {
-            return new Evaluation.Missing(List.of(new Need(
-                    base, "what holds " + post.label() + " down on its footing, which loads on an overhang lift")));
-        }
-        return held(post, forces.get(), Joint.neededN(byWeight), parameters, context);
+        return held(
+                post,
+                (hold, assumed) -> Joint.of("", forces.get(), hold, parameters, assumed),
+                "which loads on an overhang lift",
+                parameters,
+                context);
     }
 
-    private static boolean isEmbedded(PostPlace post) {
+    static boolean isEmbedded(PostPlace post) {
         return post.footing()
                 .map(FootingPlace::footing)
                 .filter(f -> f.kind() == FootingKind.EMBEDDED_POST)
                 .isPresent();
     }
 
-    private static Evaluation held(
-            PostPlace post, LiftForces forces, double neededN, Parameters parameters, ReviewContext context) {
+    /**
+     * The joint at the post's foot with what its base holds.
+     *
+     * @param joints of a hold, with what is assumed of it
+     * @param lifting what lifts the post, for the end of a sentence
+     */
+    static Evaluation held(
+            PostPlace post,
+            BiFunction<Hold, List<String>, List<Joint>> joints,
+            String lifting,
+            Parameters parameters,
+            ReviewContext context) {
+        Pointer base = post.pointer().child("base");
         Pointer pointer = post.pointer().child("holdDownResistance");
         Optional<Measure> stated = post.post().holdDownResistance();
+        if (post.post().base().isEmpty()) {
+            return new Evaluation.Missing(
+                    List.of(new Need(base, "what holds " + post.label() + " down on its footing, " + lifting)));
+        }
         if (post.post().base().get() == PostBase.NONE) {
-            Hold none = new Hold(
-                    0, "a post without a base", "", List.of(post.pointer().child("base")));
-            return Case.worst(Joint.of("", forces, none, parameters, List.of()));
+            return Case.worst(joints.apply(new Hold(0, "a post without a base", "", List.of(base)), List.of()));
         }
         if (stated.isPresent()) {
             Hold hold = new Hold(
                     stated.get().in(NEWTON_), "stated resistance of the base against uplift", "", List.of(pointer));
-            return Case.worst(Joint.of("", forces, hold, parameters, List.of()));
+            return Case.worst(joints.apply(hold, List.of()));
         }
         Hold ordinary = new Hold(
                 parameters.number(ORDINARY.name(), NEWTON_),
                 "resistance of an ordinary base against uplift",
                 parameters.source(ORDINARY.name()),
                 List.of());
-        List<Joint> joints = Joint.of(
-                "",
-                forces,
+        List<Joint> held = joints.apply(
                 ordinary,
-                parameters,
                 List.of("The base of " + post.label() + " holds it down with "
                         + context.written(Measure.of(ordinary.newtons(), NEWTON_))
                         + " at least, as ordinary ones do."));
-        return joints.stream().allMatch(Joint::holds)
-                ? Case.worst(joints)
+        return held.stream().allMatch(Joint::holds)
+                ? Case.worst(held)
                 : new Evaluation.Missing(List.of(new Need(
                         pointer,
                         "the resistance of the base of " + post.label() + " against uplift, in "
                                 + context.units().unit(MeasureUnit.KILONEWTON).symbol()
-                                + Enough.from(neededN, context.units()))));
+                                + Enough.from(Joint.neededN(held), context.units()))));
     }
 }

@@ -15,7 +15,7 @@ import org.deckplanreview.vocabulary.Parameters;
  * One combination of equilibrium: the parts of the permanent action that hold down count with one factor and those that lift
  * with another, as EN 1990, 6.4.3.1(4), asks where balance depends on them.
  */
-record Combination(String id, double stabilising, double destabilising, double imposed, double concentrated) {
+record Balance(String id, double stabilising, double destabilising, double imposed, double concentrated) {
     static final ParameterDescription TABLE = ParameterDescription.table(
             "equilibrium",
             "combinations of equilibrium: factors of the permanent action that holds down, of that which lifts, and of the"
@@ -26,15 +26,20 @@ record Combination(String id, double stabilising, double destabilising, double i
             numberColumn("imposed", RATIO),
             numberColumn("concentrated", RATIO));
 
-    static List<Combination> of(Parameters parameters) {
+    static List<Balance> of(Parameters parameters) {
         return parameters.table(TABLE.name()).rows().stream()
-                .map(r -> new Combination(
+                .map(r -> new Balance(
                         r.word("id"),
                         r.number("stabilising", RATIO),
                         r.number("destabilising", RATIO),
                         r.number("imposed", RATIO),
                         r.number("concentrated", RATIO)))
                 .toList();
+    }
+
+    /** With a part of the imposed loads, which accompany another action that leads. */
+    Balance withImposed(double part) {
+        return new Balance(id, stabilising, destabilising, part * imposed, part * concentrated);
     }
 
     /** What presses down, N. */

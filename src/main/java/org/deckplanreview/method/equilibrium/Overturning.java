@@ -1,0 +1,278 @@
+package org.deckplanreview.method.equilibrium;
+
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.PlatformLayout;
+import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.layout.SidewaysSupport;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.ActionFactors;
+import org.deckplanreview.loadpath.LiftForces;
+import org.deckplanreview.method.Case;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.method.en1995.DeckPush;
+import org.deckplanreview.method.equilibrium.Joint.Hold;
+import org.deckplanreview.method.equilibrium.Joint.Push;
+import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.Direction;
+import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
+
+/**
+ * Uplift of a post because a free-standing deck that is pushed sideways turns over. What the posts' feet must take together
+ * is known from balance alone; how they share it lies between a stiff deck, whose posts take it by their distance from the
+ * middle, and one that bends, where a braced post and the post that its brace leans towards take the braces' own part.
+ */
+final class Overturning implements Method {
+    private static final double SAME_LINE_MM = 1;
+
+    private static final MethodDescription DESCRIPTION = new MethodDescription(
+            "equilibrium.overturning",
+            Equilibrium.SOURCE,
+            "smallest force at the post's foot while the deck is pushed",
+            NEWTON_,
+            List.of(SubjectKind.POSTS),
+            Stream.concat(DeckPush.PARAMETERS.stream(), Stream.of(Balance.TABLE, PostUplift.ORDINARY))
+                    .toList(),
+            "Smallest force at the foot of a post of a free-standing deck, pushed sideways at its boards by wind and by people at"
+                    + " its guards while nothing but its weight holds it down: the push times its height above the feet, taken by"
+                    + " all posts by their distance from their middle, or by a braced post and the nearest one, whichever lifts"
+                    + " more; against its base, and against the weight of its footing. Embedded posts without braces stand as"
+                    + " cantilevers and do not lift.");
+
+    /** How one post is lifted by a push of the deck in one direction. */
+    private record Lift(
+            PostPlace post, PlatformLayout platform, double heightMm, double armMm, double squareMm2, Braced braced) {
+
+        /** @param apartMm 0 where no brace of the post holds the direction */
+        private record Braced(double share, double heightMm, double apartMm) {
+            double factor() {
+                return apartMm == 0 ? 0 : share * heightMm / apartMm;
+            }
+        }
+
+        private double stiffFactor() {
+            return heightMm * armMm / squareMm2;
+        }
+
+        Push by(DeckPush push) {
+            return new Push(push.newtons() * Math.max(stiffFactor(), braced.factor()), w -> write(w, push));
+        }
+
+        private void write(Working w, DeckPush push) {
+            push.write(w, Balance.TABLE);
+            if (braced.factor() > stiffFactor()) {
+                w.given("s_b", braced.share(), RATIO, "share of the post's braces, with twist", "", post.pointer());
+                w.given(
+                        "h_b",
+                        braced.heightMm(),
+                        MILLIMETRE,
+                        "height of the boards above its foot",
+                        "",
+                        post.pointer());
+                w.given("L_b", braced.apartMm(), MILLIMETRE, "to the nearest post that way", "", post.pointer());
+                w.step("N_H,d", "s_b * H_d * h_b / L_b", by(push).newtons(), NEWTON_, "");
+                return;
+            }
+            w.given("h", heightMm, MILLIMETRE, "height of the boards above the lowest foot", "", platform.pointer());
+            w.given("x", armMm, MILLIMETRE, "from the middle of all posts, along the push", "", post.pointer());
+            w.given("S", squareMm2, SQUARE_MILLIMETRE, "sum of the squares of x of all posts", "", platform.pointer());
+            w.step("N_H,d", "H_d * h * x / S", by(push).newtons(), NEWTON_, "");
+        }
+    }
+
+    /** The post under one push and one combination. */
+    private record Pushed(Balance balance, DeckPush push, Lift lift) {
+        Joint joint(LiftForces forces, Hold hold, List<String> assumed, Parameters parameters) {
+            return new Joint(push.words(), forces, balance, hold, parameters, assumed, lift.by(push));
+        }
+    }
+
+    @Override
+    public MethodDescription description() {
+        return DESCRIPTION;
+    }
+
+    @Override
+    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        PostPlace post = (PostPlace) subject;
+        PlatformLayout platform = context.layout().platformOf(post);
+        SidewaysSupport support = new SidewaysSupport(platform);
+        if (support.isTiedToBuilding()) {
+            return new Evaluation.NotApplicable("the building holds the deck through the ledger");
+        }
+        Derived<Direction> along = DeckPush.along(post, context);
+        Derived<Double> above = DeckPush.abovePostsMm(platform);
+        Derived<Double> highest = highest(platform);
+        Derived<Double> own = post.heightMm();
+        Derived<LiftForces> forces =
+                context.loadPath().lift(post).with(context.loadPath().postWeightN(post), LiftForces::withWeight);
+        List<Need> needs = new ArrayList<>(DeckPush.footNeeds(platform));
+        Stream.of(along, above, highest, own, forces).forEach(d -> needs.addAll(d.needs()));
+        if (!needs.isEmpty()) {
+            return new Evaluation.Missing(needs.stream().distinct().sorted().toList());
+        }
+        List<Pushed> pushes = new ArrayList<>();
+        for (boolean isAlong : List.of(true, false)) {
+            Direction direction = isAlong ? along.get() : SidewaysSupport.across(along.get());
+            boolean braced = !support.braces(direction).isEmpty();
+            if (!braced && platform.posts().stream().anyMatch(PostUplift::isEmbedded)) {
+                continue;
+            }
+            double middle = platform.posts().stream()
+                    .mapToDouble(p -> placeMm(p, direction))
+                    .average()
+                    .orElseThrow();
+            double square = platform.posts().stream()
+                    .mapToDouble(p -> placeMm(p, direction) - middle)
+                    .map(x -> x * x)
+                    .sum();
+            if (Math.sqrt(square) < SAME_LINE_MM) {
+                return new Evaluation.OutOfScope(
+                        "all posts stand in one line, and nothing that is calculated keeps the deck from turning over it",
+                        "");
+            }
+            Lift lift = new Lift(
+                    post,
+                    platform,
+                    highest.get() + above.get(),
+                    Math.abs(placeMm(post, direction) - middle),
+                    square,
+                    braced(post, direction, own.get() + above.get(), support, parameters));
+            for (Balance balance : Balance.of(parameters)) {
+                Derived<List<DeckPush>> of = DeckPush.of(
+                        platform,
+                        direction,
+                        isAlong ? "along the beam" : "across the beam",
+                        balance.id(),
+                        new ActionFactors(balance.stabilising(), balance.imposed(), balance.concentrated(), 0),
+                        parameters,
+                        context);
+                needs.addAll(of.needs());
+                of.optional()
+                        .ifPresent(all -> all.forEach(
+                                p -> pushes.add(new Pushed(balance.withImposed(p.imposedPart()), p, lift))));
+            }
+        }
+        if (!needs.isEmpty()) {
+            return new Evaluation.Missing(needs.stream().distinct().sorted().toList());
+        }
+        return pushes.isEmpty()
+                ? new Evaluation.NotApplicable("the ground holds the feet of embedded posts, and the deck with them")
+                : worst(post, forces.get(), pushes, parameters, context);
+    }
+
+    private static Derived<Double> highest(PlatformLayout platform) {
+        return platform.posts().stream()
+                .map(PostPlace::heightMm)
+                .reduce((a, b) -> a.with(b, Math::max))
+                .orElseThrow();
+    }
+
+    /** Along a direction, taken without sense. */
+    private static double placeMm(PostPlace post, Direction direction) {
+        return SidewaysSupport.acrossMm(
+                SidewaysSupport.across(direction), post.post().at());
+    }
+
+    private static Lift.Braced braced(
+            PostPlace post, Direction direction, double heightMm, SidewaysSupport support, Parameters parameters) {
+        OptionalDouble reach = support.braces(direction, post).stream()
+                .mapToDouble(b -> b.brace().reach().mm())
+                .max();
+        double apart = reach.isEmpty() ? 0 : apartMm(post, direction, reach.getAsDouble(), support.platform());
+        return new Lift.Braced(apart == 0 ? 0 : DeckPush.share(post, direction, support, parameters), heightMm, apart);
+    }
+
+    /** To the nearest post beyond the brace that lies more along the direction than across it; 0 without one. */
+    private static double apartMm(PostPlace post, Direction direction, double reachMm, PlatformLayout platform) {
+        return platform.posts().stream()
+                .filter(p -> alongMm(post, p, direction) > reachMm
+                        && alongMm(post, p, direction) >= alongMm(post, p, SidewaysSupport.across(direction)))
+                .mapToDouble(p -> alongMm(post, p, direction))
+                .min()
+                .orElse(0);
+    }
+
+    private static double alongMm(PostPlace a, PostPlace b, Direction direction) {
+        return Math.abs(placeMm(a, direction) - placeMm(b, direction));
+    }
+
+    private static Evaluation worst(
+            PostPlace post, LiftForces forces, List<Pushed> pushes, Parameters parameters, ReviewContext context) {
+        List<String> assumed = new ArrayList<>(DeckPush.assumptions(parameters, context));
+        assumed.add(
+                "Wind and people push a free-standing deck at its boards; no load on it holds it down, and people who sway hold"
+                        + " it down themselves.");
+        BiFunction<LiftForces, Hold, List<Joint>> joints = (f, hold) ->
+                pushes.stream().map(p -> p.joint(f, hold, assumed, parameters)).toList();
+        List<Joint> byWeight = joints.apply(forces, PostUplift.NOTHING);
+        if (byWeight.stream().allMatch(Joint::holds)) {
+            return Case.worst(byWeight);
+        }
+        List<Evaluation> all = new ArrayList<>();
+        if (!PostUplift.isEmbedded(post)) {
+            all.add(PostUplift.held(
+                    post,
+                    (hold, ofBase) -> pushes.stream()
+                            .map(p -> p.joint(
+                                    forces,
+                                    hold,
+                                    Stream.concat(assumed.stream(), ofBase.stream())
+                                            .toList(),
+                                    parameters))
+                            .toList(),
+                    "which wind and people lift as they push the deck sideways",
+                    parameters,
+                    context));
+        }
+        FootingPlace footing = post.footing().orElseThrow();
+        Derived<Double> weight = context.loadPath().footingWeightN(footing);
+        all.add(
+                weight.isKnown()
+                        ? onFooting(
+                                footing,
+                                joints.apply(
+                                        forces.withWeight(
+                                                weight.get() / footing.posts().size()),
+                                        FootingUplift.NOTHING))
+                        : new Evaluation.Missing(weight.needs()));
+        return weakest(all);
+    }
+
+    private static Evaluation onFooting(FootingPlace footing, List<Joint> joints) {
+        boolean holds = joints.stream().allMatch(Joint::holds);
+        return !holds && footing.footing().kind() == FootingKind.EMBEDDED_POST
+                ? FootingUplift.friction(footing)
+                : Case.worst(joints);
+    }
+
+    /** One that fails, else what must be given, else where the method ends, else the one that is used most. */
+    private static Evaluation weakest(List<Evaluation> all) {
+        return all.stream().min(Comparator.comparingDouble(Overturning::rank)).orElseThrow();
+    }
+
+    private static double rank(Evaluation evaluation) {
+        if (evaluation instanceof Evaluation.Measured m) {
+            return Sense.AT_MOST.holds(m.utilisation(), 1) ? 1 - m.utilisation() : -3;
+        }
+        return evaluation instanceof Evaluation.Missing ? -2 : -1;
+    }
+}
