@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
+import org.deckplanreview.layout.GuardRun;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -102,7 +103,22 @@ final class EdgesAndGuards {
                                 (guard, pointer) -> Observations.flag(
                                         guard.postsNotched(),
                                         pointer.child("postsNotched"),
-                                        "whether the posts of " + guard.displayLabel() + " are notched"))));
+                                        "whether the posts of " + guard.displayLabel() + " are notched"))),
+                flag(
+                        "frame blocked at guard posts",
+                        GuardRun.class,
+                        List.of(SubjectKind.GUARDS),
+                        "Whether blocking holds the rim or joist to which the guard's posts are fixed against twisting.",
+                        (guard, context) -> blocked(guard)));
+    }
+
+    private static Observation blocked(GuardRun guard) {
+        return guard.edges().isEmpty()
+                ? Observations.notApplicable("the guard stands along no edge of the deck")
+                : Observations.flag(
+                        guard.guard().blocked(),
+                        guard.pointer().child("blocked"),
+                        "whether blocking holds the frame at the posts of " + guard.label() + " against twisting");
     }
 
     private static Observation drop(EdgeRun edge, ReviewContext context) {
