@@ -43,9 +43,8 @@ class EveryMemberCountsTest {
     private static final List<String> ECHO =
             List.of("reference", "title", "reviewOn", "givenNotReviewed", "provenance");
 
-    /** Resistances that are read and decide nothing while nothing lifts the joists or pulls at the ledger of these decks. */
-    private static final List<String> WITHOUT_DEMAND =
-            List.of("/platforms/-/joists/holdDownResistance", "/platforms/-/ledger/fixings/tensionResistance");
+    /** A resistance that is read and decides nothing while nothing lifts the joists of these decks. */
+    private static final List<String> WITHOUT_DEMAND = List.of("/platforms/-/joists/holdDownResistance");
 
     @Test
     void of_a_deck_in_england() {

@@ -34,6 +34,7 @@ public final class En1995 {
                 new JointDistance(),
                 new HangerForce(),
                 new LedgerFixingForce(),
+                new LedgerPull(),
                 new LedgerFixingDistance());
     }
 }

@@ -84,12 +84,21 @@ record HorizontalLoad(
 
     static Derived<HorizontalLoad> of(
             PlatformLayout platform, Direction direction, Parameters parameters, ReviewContext context) {
+        return of(platform, direction, vertical(platform, context.loadPath()), parameters, context);
+    }
+
+    /** With the load from above that is given. */
+    static Derived<HorizontalLoad> of(
+            PlatformLayout platform,
+            Direction direction,
+            Derived<ActionForces> vertical,
+            Parameters parameters,
+            ReviewContext context) {
         double pressure = pressure(parameters, context).in(NEWTON_PER_SQUARE_MILLIMETRE);
         double guarded = guardedWidthMm(platform, direction);
         double line = guardNPerMm(parameters, context.submission().use().occupancy());
         Derived<Double> windArea = pressure > 0 ? windArea(platform, direction) : Derived.known(0.0);
-        return vertical(platform, context.loadPath())
-                .with(windArea, (v, area) -> new HorizontalLoad(v, 1, guarded, line, pressure, area));
+        return vertical.with(windArea, (v, area) -> new HorizontalLoad(v, 1, guarded, line, pressure, area));
     }
 
     private static Measure pressure(Parameters parameters, ReviewContext context) {
@@ -208,13 +217,12 @@ record HorizontalLoad(
 
     /** Without what lies on the platform: people who press against a guard do not stand where it would lift. */
     HorizontalLoad ofWeightAlone() {
-        return new HorizontalLoad(
-                new ActionForces(vertical.permanentN(), 0, 0, 0, 0),
-                peopleFactor,
-                guardedWidthMm,
-                guardNPerMm,
-                windNPerMm2,
-                windAreaMm2);
+        return under(new ActionForces(vertical.permanentN(), 0, 0, 0, 0));
+    }
+
+    /** With another load from above. */
+    HorizontalLoad under(ActionForces forces) {
+        return new HorizontalLoad(forces, peopleFactor, guardedWidthMm, guardNPerMm, windNPerMm2, windAreaMm2);
     }
 
     /** k_mod with this load beside the actions of the combination. */
@@ -312,7 +320,7 @@ record HorizontalLoad(
                 "V_d",
                 verticalN(combination),
                 NEWTON_,
-                "design load on all posts of the platform, " + combination.id(),
+                "design load that comes down from the platform, " + combination.id(),
                 factored.combinations(),
                 platform);
         w.given("ν", share(parameters), RATIO, "notional horizontal part", parameters.source(SHARE.name()));

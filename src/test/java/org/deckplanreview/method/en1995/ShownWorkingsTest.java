@@ -224,7 +224,7 @@ class ShownWorkingsTest {
         assertThat(descriptions)
                 .extracting(MethodDescription::name)
                 .doesNotHaveDuplicates()
-                .hasSize(24);
+                .hasSize(25);
         assertThat(descriptions)
                 .allSatisfy(d -> assertThat(d.parameters())
                         .as(d.name())
