@@ -80,23 +80,25 @@ class SameDeckTest {
     void a_deck_under_another_datum_of_levels(
             @ForAll("decks") JsonNode deck, @ForAll @IntRange(min = -100_000, max = 100_000) int dz) {
         JsonNode raised = deck.deepCopy();
-        raised.path("site").path("groundLevels").forEach(g -> raise((ObjectNode) g, dz));
+        raised.path("site").path("groundLevels").forEach(g -> raise((ObjectNode) g, "z", dz));
         raised.path("platforms").forEach(p -> {
             if (p.path("level") instanceof ObjectNode level) {
-                raise(level, dz);
+                raise(level, "z", dz);
             }
-            p.path("stairs").forEach(stair -> {
-                if (stair.has("footLevel")) {
-                    ((ObjectNode) stair).put("footLevel", stair.get("footLevel").doubleValue() + dz);
-                }
-            });
+            p.path("stairs").forEach(stair -> raise((ObjectNode) stair, "footLevel", dz));
         });
-        raised.path("siteMeasurements").path("levels").forEach(l -> raise((ObjectNode) l, dz));
+        raised.path("site").path("walls").forEach(wall -> {
+            raise((ObjectNode) wall, "topLevel", dz);
+            raise((ObjectNode) wall, "dampProofCourseLevel", dz);
+        });
+        raised.path("siteMeasurements").path("levels").forEach(l -> raise((ObjectNode) l, "z", dz));
         assertClose(seen(BuiltIn.submission(raised)), seen(BuiltIn.submission(deck)));
     }
 
-    private static void raise(ObjectNode level, int dz) {
-        level.put("z", level.get("z").doubleValue() + dz);
+    private static void raise(ObjectNode owner, String level, int dz) {
+        if (owner.has(level)) {
+            owner.put(level, owner.get(level).doubleValue() + dz);
+        }
     }
 
     /** To the last bit. */
