@@ -53,7 +53,7 @@ final class HeightNearDrop implements Method {
                 parameters,
                 context,
                 HeightNearDrop::height,
-                (drop, height, pointer) -> measured(drop, height, pointer.child("height"), parameters));
+                (drop, height, pointer) -> measured(drop, height, pointer.child("height"), parameters, context));
     }
 
     /** Of a guard at a pointer. */
@@ -65,7 +65,8 @@ final class HeightNearDrop implements Method {
                 .map(Length::mm);
     }
 
-    private static Evaluation measured(Drop drop, double heightMm, Pointer pointer, Parameters parameters) {
+    private static Evaluation measured(
+            Drop drop, double heightMm, Pointer pointer, Parameters parameters, ReviewContext context) {
         Working w = new Working();
         NearbyDrop.write(w, drop);
         w.given("h_guard", heightMm, MILLIMETRE, "height of the guard", "", pointer);
@@ -80,7 +81,7 @@ final class HeightNearDrop implements Method {
                 Sense.AT_LEAST,
                 Measure.of(least, MILLIMETRE),
                 w.step("utilisation", "h_min / max(h_guard, 1)", least / Math.max(heightMm, 1), RATIO, ""),
-                NearbyDrop.place(drop),
+                NearbyDrop.place(drop, context),
                 w.steps(),
                 List.of());
     }

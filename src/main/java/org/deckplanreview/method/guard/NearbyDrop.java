@@ -10,7 +10,6 @@ import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.GroundBesideEdge;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -76,7 +75,7 @@ final class NearbyDrop implements Method {
                 Sense.AT_MOST,
                 Measure.of(allowed, MILLIMETRE),
                 w.step("utilisation", "h_drop / h_max", found / allowed, RATIO, ""),
-                place(drop.get()),
+                place(drop.get(), context),
                 w.steps(),
                 List.of());
     }
@@ -133,8 +132,10 @@ final class NearbyDrop implements Method {
                 "h_drop", drop.largestMm(), MILLIMETRE, "height of the boards above the ground near the edge", "");
     }
 
-    static String place(Drop drop) {
-        return "the largest drop is at x = " + Numbers.plain(drop.at().xMm()) + " mm, y = "
-                + Numbers.plain(drop.at().yMm()) + " mm";
+    /** Where the largest drop is, in the units of the review. */
+    static String place(Drop drop, ReviewContext context) {
+        return "the largest drop is at x = "
+                + context.written(Measure.mm(drop.at().xMm())) + ", y = "
+                + context.written(Measure.mm(drop.at().yMm()));
     }
 }

@@ -55,7 +55,7 @@ final class OpeningNearDrop implements Method {
                 parameters,
                 context,
                 OpeningNearDrop::opening,
-                (drop, opening, pointer) -> measured(drop, opening, pointer, parameters));
+                (drop, opening, pointer) -> measured(drop, opening, pointer, parameters, context));
     }
 
     private static Derived<Double> opening(Guard guard, Pointer pointer) {
@@ -72,7 +72,8 @@ final class OpeningNearDrop implements Method {
         return guard.infill().filter(GuardInfill.NONE::equals).isPresent();
     }
 
-    private static Evaluation measured(Drop drop, double openingMm, Pointer guard, Parameters parameters) {
+    private static Evaluation measured(
+            Drop drop, double openingMm, Pointer guard, Parameters parameters, ReviewContext context) {
         Working w = new Working();
         NearbyDrop.write(w, drop);
         w.given("d", openingMm, MILLIMETRE, "largest opening", "", guard);
@@ -87,7 +88,7 @@ final class OpeningNearDrop implements Method {
                 Sense.UNDER,
                 Measure.of(sphere, MILLIMETRE),
                 w.step("utilisation", "d / d_max", openingMm / sphere, RATIO, ""),
-                NearbyDrop.place(drop),
+                NearbyDrop.place(drop, context),
                 w.steps(),
                 List.of());
     }

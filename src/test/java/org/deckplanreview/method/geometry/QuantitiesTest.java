@@ -54,6 +54,9 @@ class QuantitiesTest {
     /** Of things that a deck need not have: who leaves them out says that there are none. */
     private static final List<String> NOT_APPLICABLE_IF_LEFT_OUT = List.of(
             "headroom",
+            "roof stated",
+            "room below stated",
+            "vents covered",
             "depth over breadth",
             "deviation of measured levels",
             "wall top above boards",
@@ -120,6 +123,12 @@ class QuantitiesTest {
                         SubjectKind.EDGES,
                         number(99, MILLIMETRE),
                         "/platforms/0/guards/0/largestOpening"),
+                having(
+                        "boards below damp-proof course",
+                        SubjectKind.EDGES,
+                        number(150, MILLIMETRE),
+                        d -> d.with("/site/walls/0/dampProofCourseLevel", 1050),
+                        "/site/walls/0/dampProofCourseLevel"),
                 example("guard climbable", SubjectKind.EDGES, no(), "/platforms/0/guards/0/climbable"),
                 example("post top", SubjectKind.POSTS, word("covered"), "/platforms/0/posts/0/top"),
                 embedded("ground end of post", SubjectKind.POSTS, word("uncut"), "/platforms/0/posts/0/groundEnd"),
