@@ -44,13 +44,12 @@ final class FootingUplift implements Method {
         if (!forces.isKnown()) {
             return new Evaluation.Missing(forces.needs());
         }
-        List<Joint> withoutIt = Joint.of("", forces.get(), NOTHING, parameters, List.of());
-        if (withoutIt.stream().allMatch(Joint::holds)) {
-            return Case.worst(withoutIt);
-        }
         Derived<Double> weight = context.loadPath().footingWeightN(footing);
         if (!weight.isKnown()) {
-            return new Evaluation.Missing(weight.needs());
+            List<Joint> withoutIt = Joint.of("", forces.get(), NOTHING, parameters, List.of());
+            return withoutIt.stream().allMatch(Joint::holds)
+                    ? Case.worst(withoutIt)
+                    : new Evaluation.Missing(weight.needs());
         }
         List<Joint> joints = Joint.of("", forces.get().withWeight(weight.get()), NOTHING, parameters, List.of());
         boolean needsFriction = !joints.stream().allMatch(Joint::holds);

@@ -243,11 +243,11 @@ class FrameQuantitiesTest {
                         number(-6, MILLIMETRE),
                         BEAM + "/posts",
                         BEAM + "/posts"),
-                // 100 / 2 - 20
+                // Of the first piece, which ends 20 mm beyond the post's middle: 100 / 2 + 20
                 new Example(
                         "least bearing at ply joints",
                         SubjectKind.BEAMS,
-                        number(30, MILLIMETRE),
+                        number(70, MILLIMETRE),
                         d -> d.withJson(BEAM + "/plyJoints", "[2420]"),
                         BEAM + "/posts",
                         BEAM + "/posts"),

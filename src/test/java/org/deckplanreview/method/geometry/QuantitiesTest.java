@@ -37,6 +37,9 @@ class QuantitiesTest {
     private static final String STAIR = "/platforms/0/stairs/0/";
     private static final String LEDGER_FIXINGS = "/platforms/0/ledger/fixings";
     private static final String NATURAL = "{\"heartwoodClass\": 2, \"heartwoodOnly\": true}";
+    private static final String WALL_IN_FRONT =
+            "{\"id\": \"W2\", \"line\": {\"from\": [0, 0], \"to\": [4800, 0]}, \"dampProofCourseLevel\": 1050}";
+
     /** From members without which the document is no submission, or, like a guard, whose absence is the answer. */
     private static final List<String> ALWAYS_GIVEN = List.of(
             "occupancy",
@@ -127,8 +130,10 @@ class QuantitiesTest {
                         "boards below damp-proof course",
                         SubjectKind.EDGES,
                         number(150, MILLIMETRE),
-                        d -> d.with("/site/walls/0/dampProofCourseLevel", 1050),
-                        "/site/walls/0/dampProofCourseLevel"),
+                        d -> d.with("/platforms/0/edges/0/kind", "wall")
+                                .without("/platforms/0/edges/0/guard")
+                                .withJson("/site/walls/-", WALL_IN_FRONT),
+                        "/site/walls/1/dampProofCourseLevel"),
                 example("guard climbable", SubjectKind.EDGES, no(), "/platforms/0/guards/0/climbable"),
                 example("post top", SubjectKind.POSTS, word("covered"), "/platforms/0/posts/0/top"),
                 embedded("ground end of post", SubjectKind.POSTS, word("uncut"), "/platforms/0/posts/0/groundEnd"),

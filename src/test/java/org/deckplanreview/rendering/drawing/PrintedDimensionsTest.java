@@ -136,11 +136,11 @@ class PrintedDimensionsTest {
         }
     }
 
-    /** By hand, as above: joists from the front over the beam to the ledger, the beam over its posts. */
+    /** By hand, as above: joists from the front over the beam to the face of the ledger of 47 mm, the beam over its posts. */
     @Test
     void the_members_sheet_prints_the_spans_of_the_layout() {
         DrawnDeck deck = DrawnDecks.of(SampleDeck.complete().bytes());
         ReadSvg sheet = ReadSvg.of(Drawings.members(deck).get(0));
-        assertThat(sheet.lettered("dimension-number")).contains("600", "3000", "300", "2100", "2100", "300");
+        assertThat(sheet.lettered("dimension-number")).contains("600", "2953", "300", "2100", "2100", "300");
     }
 }
