@@ -71,9 +71,13 @@ class EveryMemberCountsTest {
                         deck.node(), BuiltIn.sample("us-attached-deck.json"), BuiltIn.sample("us-hillside-deck.json")))
                 .as(
                         "a model code binds by its name, whatever the day that the report repeats; and over a support beyond"
-                                + " which a joist goes on, no notch is permitted at either face")
+                                + " which a member goes on, no notch is permitted at either face")
                 .isSubsetOf(Stream.concat(
-                                WITHOUT_DEMAND.stream(), Stream.of("/reviewOn", "/platforms/-/joists/endNotch/side"))
+                                WITHOUT_DEMAND.stream(),
+                                Stream.of(
+                                        "/reviewOn",
+                                        "/platforms/-/joists/endNotch/side",
+                                        "/platforms/-/beams/-/endNotch/side"))
                         .toList());
     }
 
