@@ -17,6 +17,8 @@ import org.junit.jupiter.api.Test;
 class EdgesTest {
 
     private static final double EXACT = 1e-9;
+    private static final String LEVEL_GROUND =
+            "The ground is taken as level, as at the one place where it was surveyed: x = 0 mm, y = 0 mm.";
     private static final PlanLine FAR_SIDE = line(4000, 3000, 0, 3000);
 
     private static Decks deck() {
@@ -172,7 +174,7 @@ class EdgesTest {
                 .platform();
         assertThat(p.edges().get(2).drop().get().largestMm()).isCloseTo(462.5, within(EXACT));
         assertThat(p.edges().get(1).drop().get().largestMm()).isCloseTo(500, within(EXACT));
-        assertThat(p.assumptions()).isEmpty();
+        assertThat(p.assumptions()).containsExactly(LEVEL_GROUND);
     }
 
     @Test
@@ -181,7 +183,8 @@ class EdgesTest {
                 Decks.rectangle(4000, 3000).level(0, 0, 500).levelGround(0).platform();
         assertThat(p.largestDropMm().get()).isEqualTo(500);
         assertThat(p.assumptions())
-                .containsExactly("The fall of terrace is not given: its levels are taken as if it were level.");
+                .containsExactly(
+                        "The fall of terrace is not given: its levels are taken as if it were level.", LEVEL_GROUND);
     }
 
     @Test

@@ -71,8 +71,8 @@ class BadInputTest {
                         "/platforms/0/outline",
                         SampleDeck.complete().with("/platforms/0/outline", points(0, 0, 4800, 3600, 4800, 0, 0, 3600))),
                 Arguments.of(
-                        "/platforms/0/beams/0/posts/1",
-                        SampleDeck.complete().with("/platforms/0/posts/1/at", point(2400, 800))),
+                        "/platforms/0/posts/1/at",
+                        SampleDeck.complete().with("/platforms/0/posts/1/at", point(310, 600))),
                 Arguments.of(
                         "/platforms/0/beams/0/posts/1",
                         SampleDeck.complete().withJson("/platforms/0/beams/0/posts/1", "\"P9\"")),

@@ -137,7 +137,8 @@ class SchemaFaultsTest {
         assertThat(fault.pointer().value()).isEqualTo("/platforms/0/joists/spaceing");
         assertThat(fault.detail()).isEqualTo("'spaceing' is not a known member; the nearest known is spacing");
         assertThat(fault.accepted())
-                .isEqualTo("one of the members timber, direction, spacing, endNotch, hangerResistance");
+                .isEqualTo("one of the members timber, direction, spacing, endNotch, hangerResistance, holdDownResistance,"
+                        + " blocked");
     }
 
     @Test
