@@ -63,8 +63,8 @@ class ComparisonServiceTest {
                 .statusCode(200)
                 .contentType("application/json")
                 .body("from.edition", equalTo("2014"))
-                .body("counts.withdrawn", equalTo(5))
-                .body("provisions.find { it.provision == 'treatment.posts' }.effect", equalTo("tightened"))
+                .body("counts.withdrawn", equalTo(3))
+                .body("provisions.find { it.provision == 'treatment.posts' }.effect", equalTo("changed"))
                 .extract()
                 .asString();
 

@@ -71,13 +71,15 @@ class EveryMemberCountsTest {
                         deck.node(), BuiltIn.sample("us-attached-deck.json"), BuiltIn.sample("us-hillside-deck.json")))
                 .as(
                         "a model code binds by its name, whatever the day that the report repeats; and over a support beyond"
-                                + " which a member goes on, no notch is permitted at either face")
+                                + " which a member goes on, no notch is permitted at either face; pull on a ledger's fixings"
+                                + " is only held against what can be")
                 .isSubsetOf(Stream.concat(
                                 WITHOUT_DEMAND.stream(),
                                 Stream.of(
                                         "/reviewOn",
                                         "/platforms/-/joists/endNotch/side",
-                                        "/platforms/-/beams/-/endNotch/side"))
+                                        "/platforms/-/beams/-/endNotch/side",
+                                        "/platforms/-/ledger/fixings/tensionResistance"))
                         .toList());
     }
 

@@ -137,8 +137,9 @@ class SchemaFaultsTest {
         assertThat(fault.pointer().value()).isEqualTo("/platforms/0/joists/spaceing");
         assertThat(fault.detail()).isEqualTo("'spaceing' is not a known member; the nearest known is spacing");
         assertThat(fault.accepted())
-                .isEqualTo("one of the members timber, direction, spacing, endNotch, hangerResistance, holdDownResistance,"
-                        + " blocked");
+                .isEqualTo(
+                        "one of the members timber, direction, spacing, endNotch, hangerResistance, holdDownResistance,"
+                                + " blocked");
     }
 
     @Test

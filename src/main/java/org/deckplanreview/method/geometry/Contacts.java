@@ -61,22 +61,22 @@ final class Contacts {
     }
 
     private static Observation ofPlies(BeamLine beam, ReviewContext context) {
-        Optional<Miss> beside = SupportContact.of(context.layout(), beam).ofPlies(beam);
-        Optional<PostCap> cap = Spans.described(beam, context).postCap();
         if (beam.supports().isEmpty()) {
             return Observations.missing(List.of(Spans.supportsMissing(beam, context)));
         }
-        if (beside.isPresent() && cap.isEmpty()) {
-            return Observations.missing(
-                    beam.pointer().child("postCap"),
-                    "what carries the plies of " + beam.label() + " that do not lie on "
-                            + beside.get().label());
+        Optional<Miss> beside = SupportContact.of(context.layout(), beam).ofPlies(beam);
+        if (beside.isEmpty()) {
+            return Observations.flag(true, "");
         }
-        return cap.equals(Optional.of(PostCap.CONNECTOR))
-                ? Observations.flag(true, "")
-                : Observations.flag(
-                        beside.isEmpty(),
-                        beside.map(m -> "a ply lies beside " + m.label()).orElse(""));
+        String post = beside.get().label();
+        return Spans.described(beam, context)
+                .postCap()
+                .map(cap -> cap == PostCap.CONNECTOR
+                        ? Observations.flag(true, "")
+                        : Observations.flag(false, "a ply lies beside " + post))
+                .orElseGet(() -> Observations.missing(
+                        beam.pointer().child("postCap"),
+                        "what carries the plies of " + beam.label() + " that do not lie on " + post));
     }
 
     private static Observation observed(Optional<Miss> miss, ReviewContext context) {

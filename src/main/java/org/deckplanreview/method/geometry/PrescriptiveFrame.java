@@ -312,8 +312,8 @@ final class PrescriptiveFrame {
     /** Of a piece of a beam on the post under its joint with the next piece; 0 where no post lies there. */
     private static double bearingAtEnd(BeamLine piece, double endMm) {
         return piece.supports().stream()
-                .filter(s -> Math.abs(endMm - s.atMm()) <= s.contactLengthMm().orElse(0))
-                .mapToDouble(s -> s.contactLengthMm().orElseThrow())
+                .flatMapToDouble(s ->
+                        s.contactLengthMm().stream().filter(contactMm -> Math.abs(endMm - s.atMm()) <= contactMm))
                 .max()
                 .orElse(0);
     }
