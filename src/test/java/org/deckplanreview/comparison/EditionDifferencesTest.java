@@ -106,9 +106,9 @@ class EditionDifferencesTest {
                         .filter(p -> p.effect() == Effect.REWORDED)
                         .flatMap(p -> p.changes().stream()))
                 .as("the provisions that both editions of the standard have alike")
-                .hasSize(9)
+                .hasSize(15)
                 .extracting(Change::what)
-                .containsOnly("citation");
+                .containsOnly("citation", "advice");
         assertThat(differences.loads()).isEmpty();
         assertThat(change(differences, "treatment.joists", "neededUseClass"))
                 .isEqualTo(new Change(
