@@ -243,6 +243,13 @@ class FrameQuantitiesTest {
                         number(-6, MILLIMETRE),
                         BEAM + "/posts",
                         BEAM + "/posts"),
+                new Example(
+                        "frame at the head",
+                        SubjectKind.STAIRS,
+                        yes(),
+                        d -> d.withStair("S1", SampleDeck.line(0, 600, 0, 1600), 5, 175, 250),
+                        JOISTS,
+                        JOISTS),
                 // Of the first piece, which ends 20 mm beyond the post's middle: 100 / 2 + 20
                 new Example(
                         "least bearing at ply joints",

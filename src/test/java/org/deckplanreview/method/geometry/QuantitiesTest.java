@@ -127,9 +127,16 @@ class QuantitiesTest {
                         number(99, MILLIMETRE),
                         "/platforms/0/guards/0/largestOpening"),
                 having(
+                        "frame blocked at guard posts",
+                        SubjectKind.GUARDS,
+                        yes(),
+                        d -> d.with("/platforms/0/guards/0/blocked", true),
+                        "/platforms/0/guards/0/blocked"),
+                having(
+                        // 1050 above a front edge at 900 - 3600 / 80
                         "boards below damp-proof course",
                         SubjectKind.EDGES,
-                        number(150, MILLIMETRE),
+                        number(195, MILLIMETRE),
                         d -> d.with("/platforms/0/edges/0/kind", "wall")
                                 .without("/platforms/0/edges/0/guard")
                                 .withJson("/site/walls/-", WALL_IN_FRONT),
