@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.ruleset.Concern;
 import org.deckplanreview.submission.SubjectKind;
@@ -45,7 +46,7 @@ enum AdverseChange {
      * For what carries it. Its own weight holds down what is under it, and nobody pushes any more at the guard that stood
      * in its place, or is carried with it; far from it forces fall by a hair, as a beam of many spans lifts there.
      */
-    A_STAIR_IS_ADDED(f -> isUplift(f) || !isOfCarrying(f)) {
+    A_STAIR_IS_ADDED(f -> isUplift(f) || !isOfCarrying(f) || f.provision().id().equals("ledger.fixing-pull")) {
         @Override
         double slack() {
             return 0.05;
@@ -102,8 +103,14 @@ enum AdverseChange {
         }
     },
 
-    /** The concrete's top goes down by as much as its thickness, so that there is less of it on the soil. */
-    POSTS_REACH_DEEPER(f -> f.provision().concern() == Concern.FOOTING || isUplift(f)) {
+    /**
+     * The concrete's top goes down by as much as its thickness, so that there is less of it on the soil. A post that had
+     * no room gets some, and can then be judged.
+     */
+    POSTS_REACH_DEEPER(f -> f.provision().concern() == Concern.FOOTING
+            || isUplift(f)
+            || f.provision().id().equals("post.room")
+            || f.provision().concern() == Concern.POST && f.determination() == Determination.UNDETERMINED) {
         @Override
         boolean isMade(ObjectNode deck, int choice) {
             List<ObjectNode> footings = all(deck, "footings");

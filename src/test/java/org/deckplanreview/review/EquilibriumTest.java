@@ -67,7 +67,7 @@ class EquilibriumTest {
             "C24", new Material(11000, 690, 420),
             "D30", new Material(11000, 690, 640)));
 
-    /** The samples that are complete and graded by strength class, the L-shaped one with its planter among them, and drawn decks. */
+    /** The samples that are complete, carried and graded by strength class, the L-shaped one with its planter among them, and drawn decks. */
     @Provide
     Arbitrary<Submission> decks() {
         List<Submission> samples = BuiltIn.samples().stream()
@@ -75,6 +75,11 @@ class EquilibriumTest {
                 .map(s -> BuiltIn.submission(BuiltIn.read(s)))
                 .filter(s ->
                         s.timbers().stream().allMatch(t -> t.strengthClass().isPresent()))
+                .filter(s -> {
+                    Layout layout = Layout.derive(s);
+                    LoadPath path = path(layout);
+                    return layout.platforms().stream().allMatch(p -> isCarried(p, path));
+                })
                 .toList();
         return Arbitraries.oneOf(Arbitraries.of(samples), DrawnDeck.any().map(DrawnDeck::submission));
     }
@@ -100,12 +105,16 @@ class EquilibriumTest {
                                 .filter(b -> b.boards().gap().isPresent())
                                 .isPresent()
                         && p.guards().stream().allMatch(g -> g.guard().infill().isPresent())
-                        && Stream.concat(p.joists().stream(), p.beams().stream())
-                                .allMatch(m -> path.member(m).isKnown())
+                        && isCarried(p, path)
                         && p.posts().stream()
                                 .allMatch(post -> p.footings().stream()
                                         .anyMatch(f -> f.posts().contains(post.id())))
                         && p.footings().stream().allMatch(f -> path.footing(f).isKnown()));
+    }
+
+    private static boolean isCarried(PlatformLayout platform, LoadPath path) {
+        return Stream.concat(platform.joists().stream(), platform.beams().stream())
+                .allMatch(m -> path.member(m).isKnown());
     }
 
     @Property(tries = 20)
