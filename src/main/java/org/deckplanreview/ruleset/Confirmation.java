@@ -6,6 +6,8 @@ import org.deckplanreview.submission.Worded;
 public enum Confirmation implements Worded {
     PAGE("page"),
     SECONDARY_PAGE("secondary page"),
+    /** Practice of the site or the office: no publication can confirm it. */
+    PRACTICE("practice"),
     COMPUTED("computed"),
     MEMORY("memory");
 
