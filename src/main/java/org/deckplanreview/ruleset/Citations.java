@@ -45,7 +45,7 @@ final class Citations {
                     "'clause' is missing",
                     "the clause, table or page of " + source.get().designation());
         }
-        Confirmation by = cite.member("confirmed").member("by").worded(Confirmation.class);
+        Confirmation by = Confirming.read(cite.member("confirmed"), source.get());
         return Optional.of(new Citation(source.get(), clause.orElse(""), by, on.get()));
     }
 

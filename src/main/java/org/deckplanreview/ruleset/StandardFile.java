@@ -68,11 +68,16 @@ record StandardFile(
         if (!root.isMap()) {
             return Optional.empty();
         }
+        Optional<Entry> named = root.optional("source").filter(Entry::isSound);
+        if (named.isEmpty()) {
+            return Optional.empty();
+        }
+        Source source = source(root.optional("standard").map(Entry::text).orElse(""), named.get());
         Map<String, Statement> statements = new TreeMap<>();
         members(root, "values")
                 .forEach((name, value) -> confirmedOn(value)
-                        .ifPresent(on ->
-                                statements.put(name, statement(value, new Content.Single(value.member("value")), on))));
+                        .ifPresent(on -> statements.put(
+                                name, statement(value, source, new Content.Single(value.member("value")), on))));
         Map<String, CsvFile> csvFiles = new TreeMap<>();
         members(root, "tables").forEach((name, table) -> {
             Map<String, ColumnType> columns = GridReader.columns(table.member("columns"));
@@ -82,11 +87,13 @@ record StandardFile(
             List<GridRow> rows = path.isPresent()
                     ? csv.map(found -> rows(found, table, columns)).orElse(List.of())
                     : GridReader.rows(table.member("rows"), columns);
+            rows.forEach(row -> Confirming.check(row, source));
             if (statements.containsKey(name)) {
                 table.file().fault(table.line(), "'" + name + "'", "A value has this name already", "another name");
             }
             confirmedOn(table)
-                    .ifPresent(on -> statements.put(name, statement(table, new Content.Grid(columns, rows), on)));
+                    .ifPresent(
+                            on -> statements.put(name, statement(table, source, new Content.Grid(columns, rows), on)));
         });
         root.optional("standard").filter(Entry::isSound).ifPresent(StandardFile::checkName);
         boolean isSound = root.file().faultless()
@@ -94,10 +101,9 @@ record StandardFile(
         if (!isSound) {
             return Optional.empty();
         }
-        String name = root.member("standard").text();
         return Optional.of(new StandardFile(
                 root.file(),
-                source(name, root.member("source")),
+                source,
                 Collections.unmodifiableMap(statements),
                 Collections.unmodifiableMap(csvFiles),
                 digest(root, csvFiles)));
@@ -146,12 +152,9 @@ record StandardFile(
         return statement.member("confirmed").member("on").date();
     }
 
-    private static Statement statement(Entry entry, Content content, LocalDate on) {
+    private static Statement statement(Entry entry, Source source, Content content, LocalDate on) {
         return new Statement(
-                content,
-                entry.member("clause").text(),
-                entry.member("confirmed").member("by").worded(Confirmation.class),
-                on);
+                content, entry.member("clause").text(), Confirming.read(entry.member("confirmed"), source), on);
     }
 
     /** A sound source. */

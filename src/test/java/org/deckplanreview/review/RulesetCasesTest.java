@@ -60,10 +60,10 @@ class RulesetCasesTest {
                   concentrated: 2 kN
                   category: A
                   reason: Any deck.
-                  cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}
+                  cite: {source: practice, confirmed: {by: practice, on: 2026-11-25}}
               values: [gravity, elastic, en338, en1991, naLoads, onEdges]
               with:
-                concentratedShareOnJoist: {value: 0.5, cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}}
+                concentratedShareOnJoist: {value: 0.5, cite: {source: practice, confirmed: {by: practice, on: 2026-11-25}}}
             provisions:
             """;
 
@@ -72,7 +72,7 @@ class RulesetCasesTest {
                 title: Fall of the frame
                 concern: fall
                 obligation: should
-                cite: {source: practice, confirmed: {by: memory, on: 2026-11-25}}
+                cite: {source: practice, confirmed: {by: practice, on: 2026-11-25}}
                 subjects: platforms
                 limit: {quantity: fall gradient, atLeast: 0.0125}
                 advice: Give the frame a fall.

@@ -17,7 +17,7 @@ class BasesTest {
     private static final String POSTS = "common/posts.yaml";
     private static final String BASE_CASES = "common/cases/posts/use-class.yaml";
     private static final String FIRST = "  - id: guard.height\n";
-    private static final String FROM_MEMORY = "{source: habit, confirmed: {by: memory, on: 2026-11-25}}";
+    private static final String FROM_HABIT = "{source: habit, confirmed: {by: practice, on: 2026-11-25}}";
     private static final String HABIT =
             "sources:\n  habit: {title: Common practice, edition: \"\", publisher: \"\", standing: common practice}\n";
 
@@ -211,7 +211,7 @@ class BasesTest {
     void a_provision_that_a_base_has_already_is_told() {
         EditedFiles files =
                 with("  - id: post.treatment\n    title: T\n    concern: treatment\n    obligation: should\n"
-                        + "    cite: " + FROM_MEMORY + "\n    subjects: posts\n"
+                        + "    cite: " + FROM_HABIT + "\n    subjects: posts\n"
                         + "    limit: {quantity: use class, atLeast: \"4\"}\n    advice: A.\n");
         assertFault(
                 files.fault(),

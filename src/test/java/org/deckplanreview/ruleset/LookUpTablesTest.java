@@ -113,6 +113,14 @@ class LookUpTablesTest {
     }
 
     @Test
+    void a_row_of_a_document_is_not_confirmed_by_practice() {
+        RulesetFault fault = GOOD.with(JOISTS, "memory", "practice").faults().get(0);
+        assertThat(fault.file()).isEqualTo(JOISTS);
+        assertThat(fault.detail()).contains("'handbook' is no common practice");
+        assertThat(fault.line()).isEqualTo(GOOD.lineOf(JOISTS, "memory"));
+    }
+
+    @Test
     void columns_of_a_csv_file_stand_in_any_order() {
         assertThat(lookUp(GOOD, 2).table().rows().get(0).cells())
                 .containsExactly(

@@ -79,7 +79,9 @@ class RulesetFaultsTest {
             with: {ksys: 1.05} | with: {ksys: [1.05]} | a list of 1 | right form | one token
             with: {ksys: 1.05} | with: {ksys: {value: 1.05}} | a map of value | 'cite' is missing | {source: guarding
             `      category: A` | `      category: Z` | 'Z' | right form | such as A or C3
-            {value: 0.5, cite: {source: habit, confirmed: {by: memory, on: 2026-11-25}}} | 0.5 | 0.5 | no citation | {value, cite}
+            {value: 0.5, cite: {source: habit, confirmed: {by: practice, on: 2026-11-25}}} | 0.5 | 0.5 | no citation | {value, cite}
+            {value: 0.5, cite: {source: habit, confirmed: {by: practice, | {value: 0.5, cite: {source: habit, confirmed: {by: memory, | 'memory' | 'habit' is common practice | practice, or the document
+            source: guarding, clause: Diagram 3.1, confirmed: {by: page, | source: guarding, clause: Diagram 3.1, confirmed: {by: practice, | 'practice' | 'guarding' is no common practice | page, secondary page, computed or memory
             edition: "2024" | edition: 2024 | 2024 | right form | in quotes
             id: post.preservative | id: post.treatment | 'post.treatment' | a provision of this id already | another id
             """)
@@ -91,6 +93,7 @@ class RulesetFaultsTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             standard: en338-2016 | standard: en338-2003 | 'en338-2003' | another name | standards/en338-2003.yaml
             fmk: N/mm2 | fmk: N/mm5 | 'N/mm5' | no such type of column | the nearest is 'N/mm'
+            confirmed: {by: secondary page, | confirmed: {by: practice, | 'practice' | 'en338-2016' is no common practice | page, secondary page, computed or memory
             [C16, 16, 370] | [C16, 16] | a list of 2 | 2 cells for 3 columns | class, fmk, rhoMean
             [C16, 16, 370] | [C16, 16 N/mm2, 370] | '16 N/mm2' | no number | a plain number in N/mm2
             [C16, 16, 370] | [true, 16, 370] | true | no word | a word
