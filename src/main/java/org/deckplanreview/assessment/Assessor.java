@@ -21,7 +21,6 @@ import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Assesses a layout under an edition. */
 public final class Assessor {
@@ -41,7 +40,7 @@ public final class Assessor {
     private Assessment assess(Layout layout, Edition edition, List<String> ofSite) {
         Loads loads = loads(layout, edition);
         LoadPath loadPath = LoadPath.derive(layout, loads.model());
-        ProvisionAssessor one = provisionAssessor(layout, loadPath, loads);
+        ProvisionAssessor one = provisionAssessor(layout, loadPath, loads, edition);
         Set<String> assumptions = new LinkedHashSet<>();
         assumptions.addAll(ofSite);
         layout.platforms().forEach(p -> assumptions.addAll(p.assumptions()));
@@ -59,11 +58,12 @@ public final class Assessor {
     public List<Finding> assess(Submission submission, Edition edition, Provision provision) {
         Layout layout = Layout.derive(edition.site().over(submission).submission());
         Loads loads = loads(layout, edition);
-        return findings(provision, layout, provisionAssessor(layout, LoadPath.derive(layout, loads.model()), loads));
+        return findings(
+                provision, layout, provisionAssessor(layout, LoadPath.derive(layout, loads.model()), loads, edition));
     }
 
-    private ProvisionAssessor provisionAssessor(Layout layout, LoadPath loadPath, Loads loads) {
-        return new ProvisionAssessor(catalogue, new ReviewContext(layout, loadPath, loads.categories()));
+    private ProvisionAssessor provisionAssessor(Layout layout, LoadPath loadPath, Loads loads, Edition edition) {
+        return new ProvisionAssessor(catalogue, new ReviewContext(layout, loadPath, loads.categories()), edition);
     }
 
     /** Conditions on loads can only ask for geometry, which needs no load path. */
@@ -135,19 +135,10 @@ public final class Assessor {
         return results;
     }
 
-    /** Equal members stay in their order, whatever rounding makes of their utilisations. */
-    private static boolean isWorse(Result r, Result than) {
-        return r.utilisation().isPresent()
-                && (than.utilisation().isEmpty()
-                        || Sense.OVER.holds(
-                                r.utilisation().getAsDouble(),
-                                than.utilisation().getAsDouble()));
-    }
-
     private static Finding finding(Provision provision, List<Result> group) {
         Result worst = group.get(0);
         for (Result r : group) {
-            if (isWorse(r, worst)) {
+            if (r.isWorseThan(worst)) {
                 worst = r;
             }
         }
@@ -177,6 +168,7 @@ public final class Assessor {
                 worst.working(),
                 List.copyOf(needs),
                 List.copyOf(assumptions),
-                List.copyOf(rows));
+                List.copyOf(rows),
+                worst.calculated());
     }
 }

@@ -20,6 +20,7 @@ import org.deckplanreview.vocabulary.Sense;
  * @param sentence what was found, for people
  * @param needs what would decide an undetermined finding
  * @param rows of tables that a look-up takes, for any of them
+ * @param calculated for the subject, where the provision does not reach it and calculations of the same do
  */
 public record Finding(
         Provision provision,
@@ -35,4 +36,5 @@ public record Finding(
         List<WorkingStep> working,
         List<Need> needs,
         List<String> assumptions,
-        List<TakenRow> rows) {}
+        List<TakenRow> rows,
+        Optional<Calculated> calculated) {}

@@ -1,8 +1,10 @@
 package org.deckplanreview.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.deckplanreview.layout.Subject;
@@ -14,6 +16,7 @@ import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.Reach;
 import org.deckplanreview.ruleset.Rule;
@@ -30,12 +33,16 @@ final class ProvisionAssessor {
     private final ReviewContext context;
     private final Conditions conditions;
     private final UnitSystem units;
+    private final Map<String, Provision> provisions;
 
-    ProvisionAssessor(Catalogue catalogue, ReviewContext context) {
+    /** @param edition whose provisions are assessed */
+    ProvisionAssessor(Catalogue catalogue, ReviewContext context, Edition edition) {
         this.catalogue = catalogue;
         this.context = context;
         this.conditions = new Conditions(catalogue, context);
         this.units = context.units();
+        this.provisions = new LinkedHashMap<>();
+        edition.provisions().forEach(p -> provisions.put(p.id(), p));
     }
 
     Result assess(Provision provision, Subject subject) {
@@ -43,10 +50,20 @@ final class ProvisionAssessor {
         if (applies.isKnown() && !applies.get()) {
             return Result.notApplicable(subject, "", "The provision's conditions are not met.");
         }
-        Result result = withinReach(provision, subject);
+        Result reached = withinReach(provision, subject);
+        Result result = reached.isBeyond()
+                ? calculated(provision, subject).map(reached::with).orElse(reached)
+                : reached;
         boolean decidedAnyway = result.determination() == Determination.COMPLIES
                 || result.determination() == Determination.NOT_APPLICABLE;
         return applies.isKnown() || decidedAnyway ? result : result.becauseOf(applies.needs());
+    }
+
+    private Optional<Calculated> calculated(Provision provision, Subject subject) {
+        return Calculated.governing(provision.calculated().stream()
+                .map(provisions::get)
+                .map(by -> new Calculated.By(by, assess(by, subject)))
+                .toList());
     }
 
     private Result result(Rule rule, Subject subject) {
@@ -84,6 +101,7 @@ final class ProvisionAssessor {
             needs.addAll(missing.needs());
         }
         boolean isRefused = entry instanceof TableEntry.NotPermitted;
+        boolean isBeyond = entry instanceof TableEntry.NoRow || entry instanceof TableEntry.NotHeld;
         String asked =
                 entry instanceof TableEntry.Allowed allowed ? " " + asked(rule.sense(), List.of(allowed.value())) : "";
         return new Result(
@@ -100,7 +118,9 @@ final class ProvisionAssessor {
                                 ? List.of()
                                 : needs.stream().distinct().sorted().toList(),
                         List.of(),
-                        List.of())
+                        List.of(),
+                        isBeyond,
+                        Optional.empty())
                 .from(entry.way(), entry.reason());
     }
 
@@ -119,11 +139,12 @@ final class ProvisionAssessor {
                 Derived<Boolean> isBeyond = conditions.holds(beyond.when(), subject);
                 if (isBeyond.isKnown() && isBeyond.get()) {
                     return Result.undetermined(
-                            subject,
-                            result.quantity(),
-                            "Beyond what this provision covers: " + beyond.reason() + " ("
-                                    + reach.citation().text() + ").",
-                            List.of());
+                                    subject,
+                                    result.quantity(),
+                                    "Beyond what this provision covers: " + beyond.reason() + " ("
+                                            + reach.citation().text() + ").",
+                                    List.of())
+                            .beyond();
                 }
                 needs.addAll(isBeyond.needs());
             }
@@ -171,7 +192,9 @@ final class ProvisionAssessor {
                     m.working(),
                     List.of(),
                     m.assumptions(),
-                    List.of());
+                    List.of(),
+                    false,
+                    Optional.empty());
         }
         if (e instanceof Evaluation.Missing m) {
             return Result.undetermined(
@@ -209,11 +232,12 @@ final class ProvisionAssessor {
         Observation.Found found = (Observation.Found) seen;
         if (candidates.rows().isEmpty()) {
             return Result.undetermined(
-                    subject,
-                    d.name(),
-                    capital(d.name()) + ": " + Phrases.of(found.value(), units)
-                            + ". The edition gives no value for this case.",
-                    List.of());
+                            subject,
+                            d.name(),
+                            capital(d.name()) + ": " + Phrases.of(found.value(), units)
+                                    + ". The edition gives no value for this case.",
+                            List.of())
+                    .beyond();
         }
         List<Result> results = candidates.rows().stream()
                 .map(row -> compared(d, found, limit.sense(), row.values(), subject))
@@ -263,7 +287,9 @@ final class ProvisionAssessor {
                 found.working(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                false,
+                Optional.empty());
     }
 
     private static boolean complies(QuantityDescription d, Value found, Sense sense, List<Value> allowed) {

@@ -10,7 +10,12 @@ import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.Need;
 import org.deckplanreview.vocabulary.Sense;
 
-/** One provision on one subject, before those that are alike are drawn together. */
+/**
+ * One provision on one subject, before those that are alike are drawn together.
+ *
+ * @param isBeyond whether the provision does not reach as far as this case
+ * @param calculated what is calculated in its place where it does not
+ */
 record Result(
         Subject subject,
         Determination determination,
@@ -23,7 +28,9 @@ record Result(
         List<WorkingStep> working,
         List<Need> needs,
         List<String> assumptions,
-        List<TakenRow> rows) {
+        List<TakenRow> rows,
+        boolean isBeyond,
+        Optional<Calculated> calculated) {
 
     static Result undetermined(Subject subject, String quantity, String sentence, List<Need> needs) {
         return new Result(
@@ -38,7 +45,9 @@ record Result(
                 List.of(),
                 needs,
                 List.of(),
-                List.of());
+                List.of(),
+                false,
+                Optional.empty());
     }
 
     static Result notApplicable(Subject subject, String quantity, String sentence) {
@@ -54,7 +63,9 @@ record Result(
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                false,
+                Optional.empty());
     }
 
     /** Undetermined for these needs too; what was measured stays. */
@@ -82,7 +93,9 @@ record Result(
                 working,
                 all,
                 assumptions,
-                rows);
+                rows,
+                isBeyond,
+                calculated);
     }
 
     /** With the rows that were taken from tables, how they were come to, and more to say. */
@@ -99,6 +112,62 @@ record Result(
                 Stream.concat(working.stream(), way.working().stream()).toList(),
                 needs,
                 Stream.concat(assumptions.stream(), way.assumptions().stream()).toList(),
-                way.rows());
+                way.rows(),
+                isBeyond,
+                calculated);
+    }
+
+    /** The same, of a provision that does not reach as far as this case. */
+    Result beyond() {
+        return new Result(
+                subject,
+                determination,
+                quantity,
+                found,
+                sense,
+                allowed,
+                utilisation,
+                sentence,
+                working,
+                needs,
+                assumptions,
+                rows,
+                true,
+                calculated);
+    }
+
+    /** With what is calculated in the provision's place. */
+    Result with(Calculated instead) {
+        return new Result(
+                subject,
+                determination,
+                quantity,
+                found,
+                sense,
+                allowed,
+                utilisation,
+                sentence + " " + instead.sentence(),
+                working,
+                needs,
+                assumptions,
+                rows,
+                isBeyond,
+                Optional.of(instead));
+    }
+
+    /** Whether it is the one of two alike to be told of; equal ones stay in their order, whatever rounding makes of them. */
+    boolean isWorseThan(Result other) {
+        if (utilisation.isEmpty() && other.utilisation.isEmpty()) {
+            return calculated
+                    .filter(own -> other.calculated.isEmpty() || own.isWorseThan(other.calculated.get()))
+                    .isPresent();
+        }
+        return isMore(utilisation, other.utilisation);
+    }
+
+    /** Whether a utilisation is larger; none is the least. */
+    static boolean isMore(OptionalDouble utilisation, OptionalDouble than) {
+        return utilisation.isPresent()
+                && (than.isEmpty() || Sense.OVER.holds(utilisation.getAsDouble(), than.getAsDouble()));
     }
 }

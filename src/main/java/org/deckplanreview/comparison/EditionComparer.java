@@ -85,6 +85,12 @@ final class EditionComparer {
         }
         reworded("advice", before, after, p -> Optional.of(p.advice()).filter(text -> !text.isBlank()))
                 .ifPresent(changes::add);
+        reworded(
+                        "calculated by",
+                        before,
+                        after,
+                        p -> Optional.of(String.join(", ", p.calculated())).filter(ids -> !ids.isEmpty()))
+                .ifPresent(changes::add);
         reworded("caution", before, after, Provision::caution).ifPresent(changes::add);
         reworded("referral", before, after, Provision::referral).ifPresent(changes::add);
         changes.addAll(sources(before, after));

@@ -17,6 +17,7 @@ import org.deckplanreview.submission.Need;
  * @param found what was found; empty where the provision names no quantity
  * @param allowed empty where nothing is compared
  * @param utilisation three decimals, rounded away from compliance
+ * @param calculated what a calculation of the same comes to, where the provision does not reach the subject
  * @param sentence what was found, for people
  * @param advice what would put it right, where it does not comply or is undetermined
  * @param needs what would decide an undetermined finding
@@ -32,6 +33,7 @@ public record ReportedFinding(
         Optional<Found> found,
         Optional<Allowed> allowed,
         Optional<BigDecimal> utilisation,
+        Optional<ReportedCalculation> calculated,
         String sentence,
         Optional<String> advice,
         List<ReportedStep> working,

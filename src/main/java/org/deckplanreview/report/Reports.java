@@ -126,6 +126,7 @@ public final class Reports {
                         .filter(Double::isFinite)
                         .mapToObj(Numbers::utilisation)
                         .findFirst(),
+                finding.calculated().map(ReportedCalculation::of),
                 finding.sentence(),
                 Optional.of(provision.advice()).filter(a -> isOpen(finding) && !a.isBlank()),
                 finding.working().stream().map(s -> ReportedStep.of(s, units)).toList(),

@@ -163,6 +163,9 @@ final class CanonicalEdition {
         if (!p.scope().isEmpty()) {
             json.put("scope", p.scope().stream().map(CanonicalEdition::reach).toList());
         }
+        if (!p.calculated().isEmpty()) {
+            json.put("calculated", p.calculated());
+        }
         json.put("advice", p.advice());
         p.caution().ifPresent(text -> json.put("caution", text));
         p.referral().ifPresent(text -> json.put("referral", text));

@@ -378,7 +378,12 @@ final class EditionReader {
                 provision(stated, provisions.size()).ifPresent(provisions::add);
             }
         }
+        new CalculatedReader(composition.provisions(), provisions).tell();
         return provisions;
+    }
+
+    private static List<String> ids(Entry calculated) {
+        return calculated.items().stream().map(Entry::text).toList();
     }
 
     private Optional<Provision> provision(Stated stated, int order) {
@@ -401,6 +406,7 @@ final class EditionReader {
                 when.get(),
                 scope.get(),
                 rule.get(),
+                stated.optional("calculated").map(EditionReader::ids).orElse(List.of()),
                 stated.member("advice").text(),
                 stated.optional("caution").map(Entry::text),
                 stated.optional("referral").map(Entry::text),

@@ -9,6 +9,7 @@ import org.deckplanreview.submission.SubjectKind;
  *
  * @param order its place in the edition, from 0
  * @param scope beyond any of which it is undetermined
+ * @param calculated ids of the provisions that calculate the same, for where it does not reach
  * @param advice what would put it right
  * @param caution a hazard to tell the reader of when it does not comply
  * @param referral who must look at it when it does not comply or is beyond the rules' scope, and with what
@@ -27,6 +28,7 @@ public record Provision(
         Condition when,
         List<Reach> scope,
         Rule rule,
+        List<String> calculated,
         String advice,
         Optional<String> caution,
         Optional<String> referral,
@@ -34,6 +36,7 @@ public record Provision(
         String ruledBy) {
     public Provision {
         scope = List.copyOf(scope);
+        calculated = List.copyOf(calculated);
         setBy = List.copyOf(setBy);
     }
 }

@@ -96,7 +96,8 @@ final class FoundOnDeck {
                 .<Quantity>map(d -> new Given(d, seen.get(d.name())))
                 .toList();
         ReviewContext context = new ReviewContext(LAYOUT, NoLoadPath.INSTANCE, List.of());
-        return new ProvisionAssessor(new Catalogue(quantities, List.of()), context).assess(asked, LAYOUT.deck());
+        return new ProvisionAssessor(new Catalogue(quantities, List.of()), context, EDITION)
+                .assess(asked, LAYOUT.deck());
     }
 
     private record Given(QuantityDescription description, Observation observation) implements Quantity {

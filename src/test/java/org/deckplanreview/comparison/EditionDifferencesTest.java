@@ -187,6 +187,22 @@ class EditionDifferencesTest {
     }
 
     @Test
+    void what_calculates_in_a_provisions_place_decides_nothing() {
+        Edition before = EditedFiles.good().withUseOfJoists().edition();
+        Edition after = EditedFiles.good()
+                .withUseOfJoists("calculated: [joist.bending]")
+                .edition();
+
+        assertThat(effect(before, after, "joist.use")).isEqualTo("REWORDED");
+        assertThat(change(
+                                new EditionComparer(TestVocabulary.SMALL).compare(before, after),
+                                "joist.use",
+                                "calculated by")
+                        .after())
+                .isPresent();
+    }
+
+    @Test
     void a_limit_that_goes_up_for_one_use_and_down_for_another_is_changed() {
         Edition after = EditedFiles.good()
                 .with(EditedFiles.EDITION, "value: 1100 mm", "value: 1150 mm")

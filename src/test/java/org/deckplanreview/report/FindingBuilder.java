@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.assessment.Calculated;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.assessment.TakenRow;
@@ -53,6 +54,7 @@ public final class FindingBuilder {
     private List<WorkingStep> working = List.of();
     private List<Need> needs = List.of();
     private List<TakenRow> rows = List.of();
+    private Optional<Calculated> calculated = Optional.empty();
 
     private FindingBuilder(String provision) {
         this.provision = provision;
@@ -168,26 +170,39 @@ public final class FindingBuilder {
         return this;
     }
 
-    public Finding build() {
+    /** Beyond the provision, with what another one calculates in its place. */
+    public FindingBuilder calculated(FindingBuilder by, double utilisation) {
+        Determination of = utilisation > 1 ? Determination.DOES_NOT_COMPLY : Determination.COMPLIES;
+        calculated =
+                Optional.of(new Calculated(by.provision(), of, OptionalDouble.of(utilisation), "Calculated instead."));
+        return this;
+    }
+
+    private Provision provision() {
         Source source =
                 new Source("guarding", "Protection from falling", "2013", "The ministry", Standing.STATUTORY_GUIDANCE);
+        return new Provision(
+                order,
+                provision,
+                title,
+                concern,
+                obligation,
+                new Citation(source, "Diagram 3.1", confirmation, CONFIRMED_ON),
+                SubjectKind.EDGES,
+                Condition.ALWAYS,
+                List.of(),
+                rule,
+                List.of(),
+                "Raise the guard.",
+                caution,
+                referral,
+                List.of("shire/2024.yaml"),
+                "shire/2024.yaml");
+    }
+
+    public Finding build() {
         return new Finding(
-                new Provision(
-                        order,
-                        provision,
-                        title,
-                        concern,
-                        obligation,
-                        new Citation(source, "Diagram 3.1", confirmation, CONFIRMED_ON),
-                        SubjectKind.EDGES,
-                        Condition.ALWAYS,
-                        List.of(),
-                        rule,
-                        "Raise the guard.",
-                        caution,
-                        referral,
-                        List.of("shire/2024.yaml"),
-                        "shire/2024.yaml"),
+                provision(),
                 subject,
                 also,
                 determination,
@@ -200,6 +215,7 @@ public final class FindingBuilder {
                 working,
                 needs,
                 List.of(),
-                rows);
+                rows,
+                calculated);
     }
 }

@@ -141,6 +141,19 @@ class ReportJsonTest {
     }
 
     @Test
+    void what_is_calculated_beyond_a_provision_names_the_calculation() throws Exception {
+        Report report = ReportBuilder.report(finding("span.table")
+                .undetermined()
+                .calculated(finding("span.bending").title("Bending"), 1.1199));
+
+        assertThat(ReportSchema.faults(ReportJson.text(report))).isEmpty();
+
+        assertThat(JSON.readTree(ReportJson.text(report)).at("/findings/0/calculated"))
+                .isEqualTo(JSON.readTree("{\"provision\": \"span.bending\", \"title\": \"Bending\","
+                        + " \"determination\": \"does not comply\", \"utilisation\": 1.120}"));
+    }
+
+    @Test
     void found_without_a_value_names_the_quantity_alone() throws Exception {
         JsonNode undetermined = JSON.readTree(ReportJson.text(everyForm())).at("/findings/1");
 

@@ -34,6 +34,30 @@ public final class EditedFiles implements RulesetFiles {
         return of("rulesets-for-tests", TestVocabulary.SMALL);
     }
 
+    /** With a provision more, on joists; further members of it end the file. */
+    public EditedFiles withUseOfJoists(String... members) {
+        String last = "    advice: Take a deeper joist.\n";
+        return with(
+                EDITION,
+                last,
+                last
+                        + """
+                          - id: joist.use
+                            title: Use of joists
+                            concern: span
+                            obligation: should
+                            cite: {source: habit, confirmed: {by: memory, on: 2026-11-25}}
+                            subjects: joists
+                            limit: {quantity: occupancy, oneOf: [{values: [public]}]}
+                            advice: Ask an engineer.
+                        """
+                        + String.join(
+                                "",
+                                List.of(members).stream()
+                                        .map(m -> "    " + m + "\n")
+                                        .toList()));
+    }
+
     /** Those with look-up tables. */
     static EditedFiles tables() {
         return of("tables-for-tests", TableVocabulary.SMALL);

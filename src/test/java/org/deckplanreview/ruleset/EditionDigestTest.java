@@ -94,6 +94,15 @@ class EditionDigestTest {
         assertThat(GOOD.with(path, old, replacement).edition().digest()).isNotEqualTo(DIGEST);
     }
 
+    @Test
+    void it_changes_with_what_calculates_in_a_provisions_place() {
+        Edition calculated = GOOD.withUseOfJoists("calculated: [joist.bending]").edition();
+        assertThat(new JSONObject(calculated.canonical()).query("/provisions/4/calculated/0"))
+                .isEqualTo("joist.bending");
+        assertThat(calculated.digest())
+                .isNotEqualTo(GOOD.withUseOfJoists().edition().digest());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             E | region: testland | # A comment.\\n\\n\\nregion: testland

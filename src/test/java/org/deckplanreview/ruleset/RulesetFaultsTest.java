@@ -102,6 +102,19 @@ class RulesetFaultsTest {
         assertOneFault(EN338, old, replacement, found, detail, accepted);
     }
 
+    /** Columns: the provision's rule, what it names, and parts of what was found, of what is wrong, of what is accepted. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            limit: {quantity: use class, atLeast: "4"} | joist.bendign | 'joist.bendign' | no such provision of the edition | nearest is 'joist.bending'
+            limit: {quantity: use class, atLeast: "4"} | post.preservative | 'post.preservative' | calculates nothing | with calculate
+            limit: {quantity: use class, atLeast: "4"} | joist.bending | 'joist.bending' | looks at joists, 'post.treatment' at posts | same subjects
+            calculate: {method: test.bending, values: [en338, en1995], with: {ksys: 1.05}} | joist.bending | a list of 1 | is a calculation itself | limit or lookUp
+            """)
+    void a_calculation_that_cannot_stand_in_for_a_provision(
+            String rule, String named, String found, String detail, String accepted) {
+        assertOneFault(EDITION, rule, "calculated: [" + named + "]\n    " + rule, found, detail, accepted);
+    }
+
     @Test
     void a_flag_column_takes_flags_only() {
         List<RulesetFault> faults =

@@ -24,7 +24,12 @@ public final class TestVocabulary {
                     length("drop", SubjectKind.EDGES),
                     length("guard height", SubjectKind.EDGES),
                     length("largest drop", SubjectKind.PLATFORMS),
-                    words("occupancy", List.of("single-dwelling", "public"), SubjectKind.EDGES, SubjectKind.PLATFORMS),
+                    words(
+                            "occupancy",
+                            List.of("single-dwelling", "public"),
+                            SubjectKind.EDGES,
+                            SubjectKind.PLATFORMS,
+                            SubjectKind.JOISTS),
                     words("use class", List.of("1", "2", "3.1", "3.2", "4"), SubjectKind.POSTS)
                             .rising(),
                     words("preservative", List.of("copper", "creosote", "none"), SubjectKind.POSTS),

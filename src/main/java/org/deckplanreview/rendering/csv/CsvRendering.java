@@ -6,6 +6,7 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.report.Allowed;
 import org.deckplanreview.report.Found;
 import org.deckplanreview.report.Report;
+import org.deckplanreview.report.ReportedCalculation;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.report.ShownValue;
@@ -31,6 +32,7 @@ public final class CsvRendering {
             "limit",
             "limit unit",
             "utilisation",
+            "calculated",
             "sentence",
             "advice",
             "source",
@@ -78,6 +80,10 @@ public final class CsvRendering {
                 f.allowed().map(CsvRendering::cell).orElse(""),
                 f.allowed().flatMap(Allowed::unit).map(MeasureUnit::symbol).orElse(""),
                 f.utilisation().map(Object.class::cast).orElse(""),
+                f.calculated()
+                        .flatMap(ReportedCalculation::utilisation)
+                        .map(Object.class::cast)
+                        .orElse(""),
                 f.sentence(),
                 f.advice().orElse(""),
                 f.citation().source().title(),

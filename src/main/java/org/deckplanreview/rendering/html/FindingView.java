@@ -92,6 +92,7 @@ public record FindingView(
         finding.utilisation()
                 .ifPresent(
                         u -> facts.add(new Fact("Utilisation", List.of(u.toPlainString() + " (at most 1 complies)"))));
+        finding.calculated().ifPresent(c -> facts.add(new Fact("Calculated", List.of(ReportWords.calculated(c)))));
         if (!finding.needs().isEmpty()) {
             facts.add(new Fact(
                     "To decide it, give",

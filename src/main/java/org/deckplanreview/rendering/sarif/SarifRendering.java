@@ -16,6 +16,7 @@ import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.provenance.Digest;
 import org.deckplanreview.rendering.text.PlainText;
 import org.deckplanreview.report.Report;
+import org.deckplanreview.report.ReportedCalculation;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.ruleset.Obligation;
@@ -168,6 +169,7 @@ public final class SarifRendering {
         ObjectNode properties = result.putObject("properties");
         properties.put("determination", finding.determination().word());
         finding.utilisation().ifPresent(u -> properties.put("utilisation", u));
+        finding.calculated().flatMap(ReportedCalculation::utilisation).ifPresent(u -> properties.put("calculated", u));
         return result;
     }
 

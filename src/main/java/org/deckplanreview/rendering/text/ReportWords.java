@@ -14,6 +14,7 @@ import org.deckplanreview.report.Found;
 import org.deckplanreview.report.PickedBy;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportedAmendment;
+import org.deckplanreview.report.ReportedCalculation;
 import org.deckplanreview.report.ReportedCitation;
 import org.deckplanreview.report.ReportedEdition;
 import org.deckplanreview.report.ReportedFinding;
@@ -102,6 +103,15 @@ public final class ReportWords {
     /** The quantity with its value; empty where it could not be found. */
     public static Optional<String> found(Found found) {
         return found.value().map(v -> found.quantity() + " " + found.text().orElseGet(() -> shown(v, found.unit())));
+    }
+
+    /** What a calculation comes to where the provision does not reach. */
+    public static String calculated(ReportedCalculation calculation) {
+        return calculation
+                        .utilisation()
+                        .map(u -> u.toPlainString() + " (at most 1 carries)")
+                        .orElseGet(() -> calculation.determination().word())
+                + ", " + calculation.title() + " (" + calculation.provision() + ")";
     }
 
     public static String allowed(Allowed allowed) {

@@ -2,6 +2,7 @@ package org.deckplanreview.rendering.text;
 
 import static org.deckplanreview.rendering.text.ReportWords.allowed;
 import static org.deckplanreview.rendering.text.ReportWords.binding;
+import static org.deckplanreview.rendering.text.ReportWords.calculated;
 import static org.deckplanreview.rendering.text.ReportWords.cited;
 import static org.deckplanreview.rendering.text.ReportWords.isRecalled;
 import static org.deckplanreview.rendering.text.ReportWords.located;
@@ -251,6 +252,7 @@ public final class TextRendering {
         finding.found().flatMap(ReportWords::found).ifPresent(f -> page.entry(INDENT, NAME, "Found", f));
         finding.allowed().ifPresent(a -> page.entry(INDENT, NAME, "Allowed", allowed(a)));
         finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
+        finding.calculated().ifPresent(c -> page.entry(INDENT, NAME, "Calculated", calculated(c)));
         page.entry(INDENT, NAME, "Source", cited(finding));
         finding.citation().reservation().ifPresent(r -> page.entry(INDENT, NAME, "", r));
     }

@@ -144,6 +144,15 @@ class TextRenderingTest {
     }
 
     @Test
+    void beyond_a_table_the_calculation_and_its_provision_are_told() {
+        FindingBuilder table = finding("span.table").undetermined();
+
+        assertThat(TextRendering.render(
+                        report(table.calculated(finding("span.bending").title("Bending"), 0.8304)), WorkingShown.NONE))
+                .containsPattern("Calculated +0\\.831 \\(at most 1 carries\\), Bending \\(span\\.bending\\)");
+    }
+
+    @Test
     void governing_shows_the_calculation_of_the_most_utilised_complying_finding_of_a_concern() {
         FindingBuilder more = finding("more").utilisation(0.9).working(step("more_w"));
         FindingBuilder less = finding("less").utilisation(0.8).working(step("less_w"));
