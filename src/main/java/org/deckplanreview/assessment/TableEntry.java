@@ -7,12 +7,13 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
@@ -115,7 +116,41 @@ sealed interface TableEntry {
                         "Which row of " + table.source() + " counts cannot be told from the submission.",
                         way());
             }
-            return between.map(this::between).orElseGet(() -> taken(keys));
+            TableEntry entry = between.map(this::between).orElseGet(() -> taken(keys));
+            return rule.share().map(share -> shared(entry, share)).orElse(entry);
+        }
+
+        /** What is allowed where that is only a part of what the table gives. */
+        private TableEntry shared(TableEntry entry, Measure share) {
+            if (entry instanceof Allowed allowed) {
+                return new Allowed(
+                        times(allowed.value(), share), allowed.reason(), shared(allowed.way(), allowed.value(), share));
+            }
+            return entry instanceof NotHeld n
+                    ? new NotHeld(
+                            n.safe().map(bound -> shared(bound, share)),
+                            n.favourable().map(bound -> shared(bound, share)),
+                            n.reason(),
+                            n.way())
+                    : entry;
+        }
+
+        private Bound shared(Bound bound, Measure share) {
+            return new Bound(times(bound.value(), share), bound.reason(), shared(bound.way(), bound.value(), share));
+        }
+
+        private static Measure times(Measure value, Measure share) {
+            return Measure.of(value.value() * share.value(), value.unit());
+        }
+
+        private Way shared(Way way, Measure value, Measure share) {
+            Working steps = new Working();
+            double p = steps.given("p", share.value(), MeasureUnit.RATIO, "part of it that is allowed", "");
+            double t = steps.given("t", value.value(), value.unit(), rule.column() + " by the table", table.source());
+            steps.step("a", "p * t", p * t, value.unit(), "");
+            List<WorkingStep> all = new ArrayList<>(way.working());
+            all.addAll(steps.steps());
+            return new Way(all, way.rows(), way.assumptions());
         }
 
         private Way way() {
@@ -159,44 +194,67 @@ sealed interface TableEntry {
             }
             Observation.Found ratio = (Observation.Found) seen;
             working.addAll(ratio.working());
-            Optional<LookUpTable.Row> row = factorRow(factor, (Measure) ratio.value());
-            if (row.isEmpty()) {
+            Working steps = new Working();
+            Optional<Double> f = factor(factor, (Measure) ratio.value(), steps);
+            if (f.isEmpty()) {
                 return Optional.of("There is no " + factor.column() + " for the " + by.quantity() + " "
                         + Phrases.of(ratio.value(), units) + " in "
                         + factor.table().source() + ", which the table asks for");
             }
-            rows.add(row(factor.table(), row.get(), List.of(by.column())));
             MeasureUnit unit = table.columns().get(key.column()).unit().orElseThrow();
-            Working steps = new Working();
-            double f = steps.given(
-                    "f",
-                    ((Measure) row.get().cells().get(factor.column())).value(),
-                    MeasureUnit.RATIO,
-                    factor.column() + ", for " + by.quantity() + " " + Phrases.of(ratio.value(), units),
-                    factor.table().source());
             double l = steps.given("l", found.in(unit), unit, key.quantity(), "");
-            Measure product = Measure.of(steps.step("l_e", "f * l", f * l, unit, ""), unit);
+            Measure product = Measure.of(steps.step("l_e", "f * l", f.get() * l, unit, ""), unit);
             working.addAll(steps.steps());
             return enter(key, product);
         }
 
-        private static Optional<LookUpTable.Row> factorRow(TableKey.Factor factor, Measure found) {
+        /** The factor of the row that counts, or the one between two rows where that is permitted. */
+        private Optional<Double> factor(TableKey.Factor factor, Measure ratio, Working steps) {
             TableKey.Direct by = factor.key();
             MeasureUnit unit = factor.table().columns().get(by.column()).unit().orElseThrow();
-            double value = found.in(unit);
-            Comparator<LookUpTable.Row> rising = Comparator.comparingDouble(row -> number(row, by.column()));
-            Stream<LookUpTable.Row> all = factor.table().rows().stream().sorted(rising);
-            return switch (by.match()) {
-                case NONE ->
-                    all.filter(row -> Sense.EQUAL.holds(number(row, by.column()), value))
-                            .findFirst();
-                case UP ->
-                    all.filter(row -> Sense.AT_LEAST.holds(number(row, by.column()), value))
-                            .findFirst();
-                case DOWN ->
-                    all.filter(row -> Sense.AT_MOST.holds(number(row, by.column()), value))
-                            .max(rising);
-            };
+            double found = ratio.in(unit);
+            NavigableMap<Double, LookUpTable.Row> all = new TreeMap<>();
+            factor.table().rows().forEach(row -> all.put(number(row, by.column()), row));
+            Optional<LookUpTable.Row> own = all.entrySet().stream()
+                    .filter(row -> Sense.EQUAL.holds(row.getKey(), found))
+                    .map(Map.Entry::getValue)
+                    .findFirst();
+            Optional<LookUpTable.Row> lower =
+                    Optional.ofNullable(all.lowerEntry(found)).map(Map.Entry::getValue);
+            Optional<LookUpTable.Row> upper =
+                    Optional.ofNullable(all.higherEntry(found)).map(Map.Entry::getValue);
+            if (own.isEmpty() && factor.interpolation().isPresent() && lower.isPresent() && upper.isPresent()) {
+                return Optional.of(between(factor, found, lower.get(), upper.get(), steps));
+            }
+            return own.or(() -> next(by, lower, upper)).map(row -> {
+                rows.add(row(factor.table(), row, List.of(by.column())));
+                return steps.given(
+                        "f",
+                        number(row, factor.column()),
+                        MeasureUnit.RATIO,
+                        factor.column() + ", for " + by.quantity() + " " + Phrases.of(ratio, units),
+                        factor.table().source());
+            });
+        }
+
+        private double between(
+                TableKey.Factor factor, double found, LookUpTable.Row lower, LookUpTable.Row upper, Working steps) {
+            String column = factor.key().column();
+            String source = factor.table().source();
+            List.of(lower, upper).forEach(row -> rows.add(row(factor.table(), row, List.of(column))));
+            double r = steps.given("r", found, MeasureUnit.RATIO, factor.key().quantity(), "");
+            double r1 = steps.given("r_1", number(lower, column), MeasureUnit.RATIO, column + " below", source);
+            double r2 = steps.given("r_2", number(upper, column), MeasureUnit.RATIO, column + " above", source);
+            double f1 = steps.given(
+                    "f_1", number(lower, factor.column()), MeasureUnit.RATIO, factor.column() + " below", source);
+            double f2 = steps.given(
+                    "f_2", number(upper, factor.column()), MeasureUnit.RATIO, factor.column() + " above", source);
+            return steps.step(
+                    "f",
+                    "f_1 + (f_2 - f_1) * (r - r_1) / (r_2 - r_1)",
+                    f1 + (f2 - f1) * (r - r1) / (r2 - r1),
+                    MeasureUnit.RATIO,
+                    factor.interpolation().orElseThrow());
         }
 
         private static double number(LookUpTable.Row row, String column) {
@@ -259,7 +317,7 @@ sealed interface TableEntry {
             return next(key, lower, upper).map(value -> taken(key, found, value, direction(key.match())));
         }
 
-        private static Optional<Double> next(TableKey.Direct key, Optional<Double> lower, Optional<Double> upper) {
+        private static <T> Optional<T> next(TableKey.Direct key, Optional<T> lower, Optional<T> upper) {
             return switch (key.match()) {
                 case NONE -> Optional.empty();
                 case UP -> upper;
@@ -286,41 +344,68 @@ sealed interface TableEntry {
         }
 
         private Optional<String> translate(TableKey.Translated key) {
-            Map<String, Value> by = new LinkedHashMap<>();
             List<String> known = new ArrayList<>();
-            for (Map.Entry<String, String> one : key.by().entrySet()) {
-                Observation seen = observing.apply(one.getValue());
+            List<LookUpTable.Row> candidates = key.table().rows();
+            boolean isWhole = true;
+            for (TableKey.Direct by : key.by()) {
+                Observation seen = observing.apply(by.quantity());
                 if (seen instanceof Observation.NotApplicable n) {
-                    return Optional.of("The table asks for the " + one.getValue() + ": " + n.reason());
+                    return Optional.of("The table asks for the " + by.quantity() + ": " + n.reason());
                 }
                 if (seen instanceof Observation.Missing m) {
                     needs.addAll(m.needs());
+                    isWhole = false;
                 } else if (seen instanceof Observation.Found found) {
                     working.addAll(found.working());
-                    by.put(one.getKey(), found.value());
-                    known.add(one.getValue() + " " + Phrases.of(found.value(), units));
+                    known.add(by.quantity() + " " + Phrases.of(found.value(), units));
+                    candidates = matching(by, found.value(), candidates);
                 }
             }
-            List<LookUpTable.Row> candidates = key.table().rows().stream()
-                    .filter(row -> by.entrySet().stream()
-                            .allMatch(e -> isSame(row.cells().get(e.getKey()), e.getValue())))
-                    .toList();
             if (candidates.isEmpty()) {
                 return Optional.of("There is no " + key.column() + " for " + String.join(", ", known) + " in "
                         + key.table().source() + ", which the table asks for");
             }
-            if (by.size() < key.by().size()) {
+            if (!isWhole) {
                 return Optional.empty();
             }
             LookUpTable.Row row = candidates.get(0);
             Value given = row.cells().get(key.column());
             keys.put(key.column(), given);
-            rows.add(row(key.table(), row, List.copyOf(key.by().keySet())));
+            rows.add(row(
+                    key.table(),
+                    row,
+                    key.by().stream().map(TableKey.Direct::column).toList()));
             working.add(WorkingStep.ofWord(
                     key.column(), Phrases.of(given), key.table().source(), "from " + String.join(", ", known)));
             return hasRow(key.column(), given)
                     ? Optional.empty()
                     : Optional.of("No row is known for " + key.column() + " " + Phrases.of(given));
+        }
+
+        /** The rows with the value of a column that a found one leads to. */
+        private static List<LookUpTable.Row> matching(TableKey.Direct by, Value found, List<LookUpTable.Row> all) {
+            Optional<Value> value = all.stream()
+                    .map(row -> row.cells().get(by.column()))
+                    .filter(cell -> isSame(cell, found))
+                    .findFirst()
+                    .or(() -> found instanceof Measure measure ? beside(by, measure, all) : Optional.empty());
+            return value.map(taken -> all.stream()
+                            .filter(row -> isSame(row.cells().get(by.column()), taken))
+                            .toList())
+                    .orElse(List.of());
+        }
+
+        private static Optional<Value> beside(TableKey.Direct by, Measure found, List<LookUpTable.Row> all) {
+            NavigableMap<Double, Value> values = new TreeMap<>();
+            all.forEach(row -> values.put(number(row, by.column()), row.cells().get(by.column())));
+            if (values.isEmpty()) {
+                return Optional.empty();
+            }
+            double at = found.in(((Measure) values.firstEntry().getValue()).unit());
+            return next(
+                    by,
+                    Optional.ofNullable(values.lowerEntry(at)).map(Map.Entry::getValue),
+                    Optional.ofNullable(values.higherEntry(at)).map(Map.Entry::getValue));
         }
 
         private boolean hasRow(String column, Value value) {

@@ -55,6 +55,13 @@ final class DrawnLedger {
         fixings.set("rowDistance", sheet.length(50.8));
         fixings.put("staggered", !hand.slips()).put("tipBeyondBand", !hand.slips());
         if (!hand.omits()) {
+            ObjectNode flashing = fixings.putObject("flashing");
+            flashing.set("upWall", sheet.length(hand.choice(101.6, 25.4)));
+            flashing.set("pastFace", sheet.length(0));
+            flashing.set("downFace", sheet.length(hand.choice(19.05, 0.0)));
+            flashing.set("barrierLap", sheet.length(hand.choice(76.2, 25.4)));
+        }
+        if (!hand.omits()) {
             ObjectNode band = ledger.putObject("bandJoist").put("kind", "solid-sawn");
             band.set("thickness", sheet.length(38.1));
             band.set("depth", sheet.length(285.75));

@@ -225,12 +225,18 @@ final class CanonicalEdition {
             json.put("interpolate", two("key", between.column(), "clause", between.clause()));
             between.roundedTo().ifPresent(step -> json.put("round", value(step)));
         });
+        lookUp.share().ifPresent(share -> json.put("share", value(share)));
         return json;
     }
 
     private Map<String, Object> key(TableKey key) {
         if (key instanceof TableKey.Translated translated) {
-            return two("from", named(translated.table()), "by", translated.by());
+            Map<String, Object> by = new LinkedHashMap<>();
+            translated
+                    .by()
+                    .forEach(one ->
+                            by.put(one.column(), one.match() == TableKey.Match.NONE ? one.quantity() : key(one)));
+            return two("from", named(translated.table()), "by", by);
         }
         TableKey.Direct direct = (TableKey.Direct) key;
         Map<String, Object> json = two(
@@ -244,6 +250,7 @@ final class CanonicalEdition {
     private Map<String, Object> factor(TableKey.Factor factor) {
         Map<String, Object> json = two("from", named(factor.table()), "column", factor.column());
         json.put("keys", Map.of(factor.key().column(), key(factor.key())));
+        factor.interpolation().ifPresent(clause -> json.put("interpolation", clause));
         return json;
     }
 

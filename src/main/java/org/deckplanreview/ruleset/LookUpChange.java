@@ -48,6 +48,7 @@ final class LookUpChange {
             way(before.column() + " of the row", key(before), key(after)).ifPresent(values::add);
         }
         way("interpolation", interpolation(was), interpolation(is)).ifPresent(values::add);
+        way("share of what the table gives", share(was), share(is)).ifPresent(values::add);
         Map<Map<String, Value>, Value> before = rows(was);
         Map<Map<String, Value>, Value> after = rows(is);
         Set<Map<String, Value>> all = new LinkedHashSet<>(before.keySet());
@@ -68,7 +69,7 @@ final class LookUpChange {
     private static String key(TableKey key) {
         if (key instanceof TableKey.Translated translated) {
             return "from " + translated.table().name() + " by "
-                    + String.join(", ", translated.by().values()) + ": "
+                    + translated.by().stream().map(LookUpChange::key).collect(Collectors.joining(", ")) + ": "
                     + translated.table().rows().stream()
                             .map(row -> cells(row.cells()))
                             .collect(Collectors.joining("; "));
@@ -83,7 +84,9 @@ final class LookUpChange {
                 + direct.least().map(m -> ", from " + Phrases.of(m)).orElse("")
                 + direct.unstated().map(m -> ", unstated " + Phrases.of(m)).orElse("")
                 + direct.times()
-                        .map(f -> ", times " + f.column() + " of " + f.table().reference())
+                        .map(f -> ", times " + f.column() + " of "
+                                + f.table().reference()
+                                + (f.interpolation().isPresent() ? ", interpolated" : ""))
                         .orElse("");
     }
 
@@ -94,6 +97,10 @@ final class LookUpChange {
                                 .map(step -> ", to the nearest " + Phrases.of(step))
                                 .orElse(""))
                 .orElse("none");
+    }
+
+    private static String share(Rule.LookUp rule) {
+        return rule.share().map(Phrases::of).orElse("all of it");
     }
 
     private static Map<Map<String, Value>, Value> rows(Rule.LookUp rule) {

@@ -53,7 +53,12 @@ final class LookUpReader {
         }
         return interpolate.isPresent() && interpolation.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Rule.LookUp(name.text(), sense, column.text(), table, keys.get(), interpolation));
+                : Optional.of(new Rule.LookUp(
+                        name.text(), sense, column.text(), table, keys.get(), interpolation, share(lookUp)));
+    }
+
+    private static Optional<Measure> share(Entry lookUp) {
+        return lookUp.optional("share").flatMap(entry -> TokenReader.number(entry, MeasureUnit.RATIO));
     }
 
     private static boolean holdsAllowed(LookUpTable table, Entry column, QuantityDescription quantity) {
@@ -195,7 +200,11 @@ final class LookUpReader {
         tellTwice(layered.get(), otherColumns(table, name.text()));
         return keys(times, table, name.text(), subjects)
                 .filter(keys -> isOneNumber(keys, times))
-                .map(keys -> new TableKey.Factor(table, name.text(), (TableKey.Direct) keys.get(0)));
+                .map(keys -> new TableKey.Factor(
+                        table,
+                        name.text(),
+                        (TableKey.Direct) keys.get(0),
+                        times.optional("interpolation").map(Entry::text)));
     }
 
     private static boolean isOneNumber(List<TableKey> keys, Entry times) {
@@ -242,24 +251,35 @@ final class LookUpReader {
                     "columns that hold the same");
             return Optional.empty();
         }
-        Map<String, String> by = new LinkedHashMap<>();
+        List<TableKey.Direct> by = new ArrayList<>();
         boolean sound = true;
         for (Map.Entry<String, Entry> one : key.membersOf("by").entrySet()) {
-            Entry asked = one.getValue();
-            Optional<LookUpTable.Column> found = column(other, one.getKey(), asked);
-            Optional<QuantityDescription> quantity = conditions.quantity(asked.text(), asked, subjects);
-            sound &= found.isPresent() && quantity.isPresent() && fits(found.get(), quantity.get(), asked);
-            if (sound) {
-                tellUnreachable(other, one.getKey(), quantity.get(), asked);
-            }
-            by.put(one.getKey(), asked.text());
+            Optional<TableKey.Direct> found = by(one.getKey(), one.getValue(), other, subjects);
+            found.ifPresent(by::add);
+            sound &= found.isPresent();
         }
         if (!sound) {
             return Optional.empty();
         }
-        tellTwice(layered.get(), List.copyOf(by.keySet()));
+        tellTwice(layered.get(), by.stream().map(TableKey.Direct::column).toList());
         tellUntranslated(table, column, other, from);
         return Optional.of(new TableKey.Translated(column, other, by));
+    }
+
+    /** One way into a table that translates: a quantity alone, or with the direction in which numbers are taken. */
+    private Optional<TableKey.Direct> by(String name, Entry stated, LookUpTable other, SubjectKind subjects) {
+        boolean isDirected = stated.isMap();
+        Entry asked = isDirected ? stated.member("quantity") : stated;
+        Optional<LookUpTable.Column> column = column(other, name, asked);
+        Optional<QuantityDescription> quantity = conditions.quantity(asked.text(), asked, subjects);
+        if (column.isEmpty() || quantity.isEmpty() || !fits(column.get(), quantity.get(), asked)) {
+            return Optional.empty();
+        }
+        tellUnreachable(other, name, quantity.get(), asked);
+        TableKey.Match match =
+                isDirected ? stated.member("conservative").worded(TableKey.Match.class) : TableKey.Match.NONE;
+        return Optional.of(
+                new TableKey.Direct(name, asked.text(), match, Optional.empty(), Optional.empty(), Optional.empty()));
     }
 
     /** A word in the table that the quantity can never be was mistyped. */

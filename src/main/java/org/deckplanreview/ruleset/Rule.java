@@ -38,6 +38,7 @@ public sealed interface Rule {
      * @param sense AT_LEAST or AT_MOST
      * @param column of the table that holds what is allowed: a number, or that the case is not permitted
      * @param keys one for each other column of the table, in its order
+     * @param share what part of the table's number is allowed; empty where all of it is
      */
     record LookUp(
             String quantity,
@@ -45,7 +46,8 @@ public sealed interface Rule {
             String column,
             LookUpTable table,
             List<TableKey> keys,
-            Optional<Interpolation> interpolation)
+            Optional<Interpolation> interpolation,
+            Optional<Measure> share)
             implements Rule {
         public LookUp {
             keys = List.copyOf(keys);

@@ -1,8 +1,6 @@
 package org.deckplanreview.ruleset;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.submission.Worded;
@@ -34,17 +32,19 @@ public sealed interface TableKey {
      *
      * @param column of that table that holds the factor
      * @param key by which its row is found; a number, not multiplied itself
+     * @param interpolation the clause that permits a factor between those of two rows; empty where the key's direction counts
      */
-    record Factor(LookUpTable table, String column, Direct key) {}
+    record Factor(LookUpTable table, String column, Direct key, Optional<String> interpolation) {}
 
     /**
      * The row is found with what another table gives in its column of the same name.
      *
-     * @param by quantities of the subject by the columns of the other table that they are found in
+     * @param by how the row of the other table is found: its columns one after the other, each among the rows that those
+     *     before it leave; none has a least or unstated value or is multiplied
      */
-    record Translated(String column, LookUpTable table, Map<String, String> by) implements TableKey {
+    record Translated(String column, LookUpTable table, List<Direct> by) implements TableKey {
         public Translated {
-            by = Collections.unmodifiableMap(new LinkedHashMap<>(by));
+            by = List.copyOf(by);
         }
     }
 

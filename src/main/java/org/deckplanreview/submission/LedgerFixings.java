@@ -35,4 +35,5 @@ public record LedgerFixings(
         Optional<Length> rowDistance,
         Optional<Boolean> staggered,
         Optional<Boolean> tipBeyondBand,
-        Optional<Measure> tensionResistance) {}
+        Optional<Measure> tensionResistance,
+        Optional<LedgerFlashing> flashing) {}

@@ -1,6 +1,7 @@
 package org.deckplanreview.ruleset;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,10 @@ class LookUpTablesTest {
         assertThat(joists.keys().get(1)).isInstanceOfSatisfying(TableKey.Translated.class, size -> {
             assertThat(size.table().reference()).isEqualTo("handbook.sizes");
             assertThat(size.by())
-                    .containsExactly(Map.entry("breadth", "section breadth"), Map.entry("depth", "section depth"));
+                    .extracting(TableKey.Direct::column, TableKey.Direct::quantity, TableKey.Direct::match)
+                    .containsExactly(
+                            tuple("breadth", "section breadth", TableKey.Match.NONE),
+                            tuple("depth", "section depth", TableKey.Match.NONE));
         });
         assertThat(joists.keys().get(2))
                 .isEqualTo(new TableKey.Direct(

@@ -189,7 +189,12 @@ public final class SampleDeck {
                 .put("bottomEdgeDistance", 20)
                 .put("rowDistance", 80)
                 .put("staggered", true)
-                .put("tipBeyondBand", true);
+                .put("tipBeyondBand", true)
+                .putObject("flashing")
+                .put("upWall", 50)
+                .put("pastFace", 0)
+                .put("downFace", 12)
+                .put("barrierLap", 60);
         ledger.putObject("bandJoist")
                 .put("kind", "solid-sawn")
                 .put("thickness", 38)

@@ -17,6 +17,7 @@ import org.deckplanreview.submission.BandJoistKind;
 import org.deckplanreview.submission.LateralConnection;
 import org.deckplanreview.submission.Ledger;
 import org.deckplanreview.submission.LedgerFixingKind;
+import org.deckplanreview.submission.LedgerFlashing;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
@@ -140,6 +141,62 @@ final class LedgerConnection {
                                         "r",
                                         "the distance between the two rows of the ledger's fixings",
                                         pointer.child("rowDistance")))),
+                number(
+                        "flashing up the wall",
+                        MeasureUnit.MILLIMETRE,
+                        LedgerLine.class,
+                        LEDGERS,
+                        "How far the ledger's flashing runs up the wall.",
+                        (ledger, context) -> ofFixings(
+                                ledger,
+                                context,
+                                (fixings, pointer) -> Observations.length(
+                                        fixings.flashing().flatMap(LedgerFlashing::upWall),
+                                        "u",
+                                        "how far the ledger's flashing runs up the wall",
+                                        pointer.child("flashing").child("upWall")))),
+                number(
+                        "flashing past the ledger's face",
+                        MeasureUnit.MILLIMETRE,
+                        LedgerLine.class,
+                        LEDGERS,
+                        "How far the ledger's flashing reaches past the ledger's face; 0 where it ends there.",
+                        (ledger, context) -> ofFixings(
+                                ledger,
+                                context,
+                                (fixings, pointer) -> Observations.length(
+                                        fixings.flashing().flatMap(LedgerFlashing::pastFace),
+                                        "o",
+                                        "how far the ledger's flashing reaches past the ledger's face",
+                                        pointer.child("flashing").child("pastFace")))),
+                number(
+                        "flashing down the ledger's face",
+                        MeasureUnit.MILLIMETRE,
+                        LedgerLine.class,
+                        LEDGERS,
+                        "How far the ledger's flashing is turned down over the ledger's face; 0 for not at all.",
+                        (ledger, context) -> ofFixings(
+                                ledger,
+                                context,
+                                (fixings, pointer) -> Observations.length(
+                                        fixings.flashing().flatMap(LedgerFlashing::downFace),
+                                        "w",
+                                        "how far the ledger's flashing is turned down over the ledger's face",
+                                        pointer.child("flashing").child("downFace")))),
+                number(
+                        "water barrier over flashing",
+                        MeasureUnit.MILLIMETRE,
+                        LedgerLine.class,
+                        LEDGERS,
+                        "How far the wall's water barrier laps over the ledger's flashing.",
+                        (ledger, context) -> ofFixings(
+                                ledger,
+                                context,
+                                (fixings, pointer) -> Observations.length(
+                                        fixings.flashing().flatMap(LedgerFlashing::barrierLap),
+                                        "b",
+                                        "how far the wall's water barrier laps over the ledger's flashing",
+                                        pointer.child("flashing").child("barrierLap")))),
                 flag(
                         "ledger fixings staggered",
                         LedgerLine.class,

@@ -96,6 +96,13 @@ final class Spans {
                         (beam, context) -> largestSpan(
                                 beam, "largest span of the beam between its posts", supportsMissing(beam, context))),
                 number(
+                        "beam overhang",
+                        MeasureUnit.MILLIMETRE,
+                        BeamLine.class,
+                        BEAMS,
+                        "The largest length of beam beyond the middle of its first or last post; 0 without one.",
+                        Spans::overhang),
+                number(
                         "overhang over adjacent span",
                         MeasureUnit.RATIO,
                         Member.class,
@@ -123,6 +130,22 @@ final class Spans {
                                 context,
                                 Comparator.comparingDouble(Carried::ratio),
                                 Spans::overhangOverSpanCarried)),
+                number(
+                        "joist overhang carried",
+                        MeasureUnit.MILLIMETRE,
+                        BeamLine.class,
+                        BEAMS,
+                        "The overhang of a joist beyond the beam, of the joist that has most; 0 without an overhang.",
+                        (beam, context) -> ofCarried(
+                                beam,
+                                context,
+                                Comparator.comparingDouble(Carried::overhangMm),
+                                carried -> Observations.number(
+                                        "a",
+                                        carried.overhangMm(),
+                                        MeasureUnit.MILLIMETRE,
+                                        "overhang of the joists beyond the beam",
+                                        "by " + carried.joist().label()))),
                 flag(
                         "joists from both sides",
                         BeamLine.class,
@@ -216,18 +239,18 @@ final class Spans {
                 : Observations.missing(List.of(need));
     }
 
-    private static Observation overhang(JoistLine joist, ReviewContext context) {
-        return joist.supports().isEmpty()
-                ? Observations.missing(List.of(supportsMissing(joist, context)))
+    private static Observation overhang(Member member, ReviewContext context) {
+        return member.supports().isEmpty()
+                ? Observations.missing(List.of(supportsMissing(member, context)))
                 : Observations.number(
                         "a",
-                        joist.spans().stream()
+                        member.spans().stream()
                                 .filter(Span::isCantilever)
                                 .mapToDouble(Span::lengthMm)
                                 .max()
                                 .orElse(0),
                         MeasureUnit.MILLIMETRE,
-                        "largest overhang of the joist",
+                        "largest overhang",
                         "");
     }
 
