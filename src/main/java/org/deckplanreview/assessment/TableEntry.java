@@ -70,7 +70,14 @@ sealed interface TableEntry {
      * @param units in which what was found is told; rows are told as the table has them
      */
     static TableEntry of(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
-        return new Reading(rule, observing, units).read();
+        TableEntry own = new Reading(rule, observing, units, Optional.empty()).read();
+        return own instanceof NoRow || own instanceof NotHeld
+                ? SmallerSection.beside(
+                        own,
+                        rule,
+                        observing,
+                        smaller -> new Reading(rule, observing, units, Optional.of(smaller)).read())
+                : own;
     }
 
     /** One reading of a table. */
@@ -82,6 +89,8 @@ sealed interface TableEntry {
         private final LookUpTable table;
         private final UnitSystem units;
         private final Function<String, Observation> observing;
+        private final Optional<SmallerSection> smaller;
+        private final Map<String, String> translatedFrom = new LinkedHashMap<>();
         private final List<WorkingStep> working = new ArrayList<>();
         private final List<TakenRow> rows = new ArrayList<>();
         private final List<String> assumptions = new ArrayList<>();
@@ -90,11 +99,17 @@ sealed interface TableEntry {
         private final Map<String, Measure> entered = new LinkedHashMap<>();
         private Optional<Between> between = Optional.empty();
 
-        private Reading(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
+        /** @param smaller taken in place of the subject's own section */
+        private Reading(
+                Rule.LookUp rule,
+                Function<String, Observation> observing,
+                UnitSystem units,
+                Optional<SmallerSection> smaller) {
             this.rule = rule;
             this.units = units;
             this.table = rule.table();
             this.observing = observing;
+            this.smaller = smaller;
         }
 
         /** A value between those of two neighbouring rows. */
@@ -227,7 +242,7 @@ sealed interface TableEntry {
                 return Optional.of(between(factor, found, lower.get(), upper.get(), steps));
             }
             return own.or(() -> next(by, lower, upper)).map(row -> {
-                rows.add(row(factor.table(), row, List.of(by.column())));
+                rows.add(taken(factor.table(), row, List.of(by)));
                 return steps.given(
                         "f",
                         number(row, factor.column()),
@@ -241,7 +256,7 @@ sealed interface TableEntry {
                 TableKey.Factor factor, double found, LookUpTable.Row lower, LookUpTable.Row upper, Working steps) {
             String column = factor.key().column();
             String source = factor.table().source();
-            List.of(lower, upper).forEach(row -> rows.add(row(factor.table(), row, List.of(column))));
+            List.of(lower, upper).forEach(row -> rows.add(taken(factor.table(), row, List.of(factor.key()))));
             double r = steps.given("r", found, MeasureUnit.RATIO, factor.key().quantity(), "");
             double r1 = steps.given("r_1", number(lower, column), MeasureUnit.RATIO, column + " below", source);
             double r2 = steps.given("r_2", number(upper, column), MeasureUnit.RATIO, column + " above", source);
@@ -361,6 +376,9 @@ sealed interface TableEntry {
                     candidates = matching(by, found.value(), candidates);
                 }
             }
+            if (smaller.filter(section -> section.key() == key).isPresent()) {
+                candidates = List.of(smaller.get().row());
+            }
             if (candidates.isEmpty()) {
                 return Optional.of("There is no " + key.column() + " for " + String.join(", ", known) + " in "
                         + key.table().source() + ", which the table asks for");
@@ -371,15 +389,17 @@ sealed interface TableEntry {
             LookUpTable.Row row = candidates.get(0);
             Value given = row.cells().get(key.column());
             keys.put(key.column(), given);
-            rows.add(row(
-                    key.table(),
-                    row,
-                    key.by().stream().map(TableKey.Direct::column).toList()));
+            if (row.cells().entrySet().stream()
+                    .noneMatch(cell ->
+                            cell.getValue() instanceof Measure && !cell.getKey().equals(key.column()))) {
+                translatedFrom.put(key.column(), String.join(", ", known));
+            }
+            rows.add(taken(key.table(), row, key.by()));
             working.add(WorkingStep.ofWord(
                     key.column(), Phrases.of(given), key.table().source(), "from " + String.join(", ", known)));
             return hasRow(key.column(), given)
                     ? Optional.empty()
-                    : Optional.of("No row is known for " + key.column() + " " + Phrases.of(given));
+                    : Optional.of("No row is known for " + named(key, given));
         }
 
         /** The rows with the value of a column that a found one leads to. */
@@ -437,7 +457,7 @@ sealed interface TableEntry {
             if (row.isEmpty()) {
                 return notHeld(wanted);
             }
-            rows.add(row(table, row.get(), List.copyOf(wanted.keySet())));
+            rows.add(taken(row.get(), wanted));
             if (row.get().cells().get(rule.column()) instanceof Measure allowed) {
                 working.addAll(given(rule.column(), allowed, named(wanted)));
                 return new Allowed(allowed, "Row taken: " + named(wanted) + " (" + table.source() + ").", way());
@@ -491,7 +511,7 @@ sealed interface TableEntry {
             rule.keys().forEach(key -> cells.put(key.column(), row.cells().get(key.column())));
             Measure value = (Measure) row.cells().get(rule.column());
             List<TakenRow> taken = new ArrayList<>(rows);
-            taken.add(row(table, row, List.copyOf(cells.keySet())));
+            taken.add(taken(row, cells));
             List<WorkingStep> steps = new ArrayList<>(working);
             steps.addAll(given(rule.column(), value, named(cells)));
             return new Bound(
@@ -526,10 +546,10 @@ sealed interface TableEntry {
             Rule.Interpolation permitted = rule.interpolation().orElseThrow();
             for (Measure side : List.of(at.lower(), at.upper())) {
                 Map<String, Value> wanted = keysWith(at.key(), side);
-                rows.add(row(table, rowOf(wanted).orElseThrow(), List.copyOf(wanted.keySet())));
+                rows.add(taken(rowOf(wanted).orElseThrow(), wanted));
             }
             Working steps = new Working();
-            String column = at.key().column();
+            String column = name(at.key());
             double x = steps.given(
                     "x", at.found().value(), at.found().unit(), at.key().quantity(), "");
             double x1 = steps.given("x_1", at.lower().value(), at.lower().unit(), column + " below", table.source());
@@ -571,16 +591,36 @@ sealed interface TableEntry {
             return step.steps();
         }
 
-        private static TakenRow row(LookUpTable table, LookUpTable.Row row, List<String> columns) {
-            Map<String, Value> cells = new LinkedHashMap<>();
-            columns.forEach(column -> cells.put(column, row.cells().get(column)));
-            return new TakenRow(table.reference(), named(cells), table.source(), table.confirmedBy(row));
+        private TakenRow taken(LookUpTable.Row row, Map<String, Value> keys) {
+            return new TakenRow(table.reference(), named(keys), table.source(), table.confirmedBy(row));
         }
 
-        private static String named(Map<String, Value> cells) {
-            return cells.entrySet().stream()
-                    .map(e -> e.getKey() + " " + Phrases.of(e.getValue()))
+        private static TakenRow taken(LookUpTable other, LookUpTable.Row row, List<TableKey.Direct> by) {
+            String keys = by.stream()
+                    .map(one -> one.quantity() + " " + Phrases.of(row.cells().get(one.column())))
                     .collect(Collectors.joining(", "));
+            return new TakenRow(other.reference(), keys, other.source(), other.confirmedBy(row));
+        }
+
+        private String named(Map<String, Value> cells) {
+            return rule.keys().stream()
+                    .filter(key -> cells.containsKey(key.column()))
+                    .map(key -> named(key, cells.get(key.column())))
+                    .collect(Collectors.joining(", "));
+        }
+
+        /** A key in the words of the quantity that is looked up; what words translate to is a sign of the table's own. */
+        private String named(TableKey key, Value value) {
+            return Optional.ofNullable(translatedFrom.get(key.column()))
+                    .orElseGet(() -> name(key) + " " + Phrases.of(value));
+        }
+
+        private static String name(TableKey key) {
+            if (key instanceof TableKey.Direct direct) {
+                return direct.quantity()
+                        + direct.times().map(f -> " times " + f.column()).orElse("");
+            }
+            return key.column();
         }
     }
 }

@@ -236,7 +236,13 @@ final class CanonicalEdition {
                     .by()
                     .forEach(one ->
                             by.put(one.column(), one.match() == TableKey.Match.NONE ? one.quantity() : key(one)));
-            return two("from", named(translated.table()), "by", by);
+            Map<String, Object> json = two("from", named(translated.table()), "by", by);
+            if (!translated.largest().isEmpty()) {
+                Map<String, Object> largest = new LinkedHashMap<>();
+                translated.largest().forEach((column, end) -> largest.put(column, value(end)));
+                json.put("smallerUpTo", largest);
+            }
+            return json;
         }
         TableKey.Direct direct = (TableKey.Direct) key;
         Map<String, Object> json = two(

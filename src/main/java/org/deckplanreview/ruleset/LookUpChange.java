@@ -72,7 +72,10 @@ final class LookUpChange {
                     + translated.by().stream().map(LookUpChange::key).collect(Collectors.joining(", ")) + ": "
                     + translated.table().rows().stream()
                             .map(row -> cells(row.cells()))
-                            .collect(Collectors.joining("; "));
+                            .collect(Collectors.joining("; "))
+                    + translated.largest().entrySet().stream()
+                            .map(end -> "; a smaller one up to " + end.getKey() + " " + Phrases.of(end.getValue()))
+                            .collect(Collectors.joining());
         }
         TableKey.Direct direct = (TableKey.Direct) key;
         return direct.quantity()

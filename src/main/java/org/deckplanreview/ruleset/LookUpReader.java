@@ -263,7 +263,27 @@ final class LookUpReader {
         }
         tellTwice(layered.get(), by.stream().map(TableKey.Direct::column).toList());
         tellUntranslated(table, column, other, from);
-        return Optional.of(new TableKey.Translated(column, other, by));
+        return largest(key, other, by).map(largest -> new TableKey.Translated(column, other, by, largest));
+    }
+
+    private static Optional<Map<String, Measure>> largest(Entry key, LookUpTable other, List<TableKey.Direct> by) {
+        List<String> sides = by.stream()
+                .map(TableKey.Direct::column)
+                .filter(name -> other.columns().get(name).type() == ValueType.NUMBER)
+                .toList();
+        Map<String, Measure> largest = new LinkedHashMap<>();
+        boolean sound = true;
+        for (Map.Entry<String, Entry> one : key.membersOf("smallerUpTo").entrySet()) {
+            boolean isSide = sides.contains(one.getKey());
+            if (!isSide) {
+                one.getValue().unknown(one.getKey(), "column of numbers in by", sides);
+            }
+            Optional<Measure> end =
+                    isSide ? number(one.getValue(), other.columns().get(one.getKey())) : Optional.empty();
+            end.ifPresent(value -> largest.put(one.getKey(), value));
+            sound &= end.isPresent();
+        }
+        return sound ? Optional.of(largest) : Optional.empty();
     }
 
     /** One way into a table that translates: a quantity alone, or with the direction in which numbers are taken. */

@@ -1,6 +1,9 @@
 package org.deckplanreview.ruleset;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.submission.Worded;
@@ -41,10 +44,14 @@ public sealed interface TableKey {
      *
      * @param by how the row of the other table is found: its columns one after the other, each among the rows that those
      *     before it leave; none has a least or unstated value or is multiplied
+     * @param largest what the subject's quantities may come to, by these columns, so that a row whose numbers are none of
+     *     them larger than the subject's counts on the safe side; empty where only a row so found counts
      */
-    record Translated(String column, LookUpTable table, List<Direct> by) implements TableKey {
+    record Translated(String column, LookUpTable table, List<Direct> by, Map<String, Measure> largest)
+            implements TableKey {
         public Translated {
             by = List.copyOf(by);
+            largest = Collections.unmodifiableMap(new LinkedHashMap<>(largest));
         }
     }
 

@@ -85,7 +85,10 @@ class LookUpsTest {
         assertThat(result.determination()).isEqualTo(COMPLIES);
         assertThat(result.rows())
                 .extracting(TakenRow::row)
-                .containsExactly("species oak", "breadth 1.5 in, depth 5.5 in", "group A, size 2x6, spacing 16 in");
+                .containsExactly(
+                        "species oak",
+                        "section breadth 1.5 in, section depth 5.5 in",
+                        "species oak, size 2x6, joist spacing 16 in");
     }
 
     @Test
@@ -119,7 +122,67 @@ class LookUpsTest {
     void what_the_translating_table_gives_may_have_no_row() {
         Result result = USUAL.with("species", new Word("willow")).assess(JOISTS);
         assertThat(result.determination()).isEqualTo(UNDETERMINED);
-        assertThat(result.sentence()).contains("No row is known for group C (Handbook 7, Table 3).");
+        assertThat(result.sentence()).contains("No row is known for species willow (Handbook 7, Table 3).");
+    }
+
+    /**
+     * The table knows 1.5 in by 5.5 in, 9-0 at 16 in and 7-7 at 24 in, and 1.5 in by 7.25 in, 11-10 at 16 in and not known
+     * at 24 in. Sections are held against each other up to 4 in of breadth.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "2.5 in,7.25 in,16 in,142 in,COMPLIES",
+        "2.5 in,7.25 in,16 in,142.1 in,UNDETERMINED",
+        "2.5 in,7.24 in,16 in,108 in,COMPLIES",
+        "2.5 in,7.24 in,16 in,108.1 in,UNDETERMINED",
+        "2.5 in,7.25 in,24 in,91 in,COMPLIES",
+        "2.5 in,7.25 in,24 in,91.1 in,UNDETERMINED",
+        "1.5 in,6 in,16 in,108 in,COMPLIES",
+        "4 in,5.5 in,16 in,108 in,COMPLIES",
+        "4.01 in,5.5 in,16 in,60 in,UNDETERMINED",
+        "1.49 in,7.25 in,16 in,60 in,UNDETERMINED",
+        "3.5 in,5.49 in,16 in,60 in,UNDETERMINED"
+    })
+    void what_suffices_of_a_smaller_section_suffices_of_a_larger_one(
+            String breadth, String depth, String spacing, String span, Determination determination) {
+        Result result = USUAL.with("section breadth", breadth)
+                .with("section depth", depth)
+                .with("joist spacing", spacing)
+                .with("joist span", span)
+                .assess("joist.span-of-smaller");
+
+        assertThat(result.determination()).isEqualTo(determination);
+        assertThat(result.isBeyond()).isEqualTo(determination == UNDETERMINED);
+    }
+
+    @Test
+    void the_smaller_section_is_told() {
+        Result result = USUAL.with("section breadth", "2.5 in").assess("joist.span-of-smaller");
+
+        assertThat(result.sentence())
+                .contains("There is no size for section breadth 63.5 mm, section depth 139.7 mm")
+                .contains("A section that is in no direction larger suffices where this one does."
+                        + " Row taken: species oak, size 2x6, joist spacing 16 in (Handbook 7, Table 3).");
+        assertThat(result.working()).anySatisfy(step -> assertThat(step.word()).contains("2x6"));
+    }
+
+    @Test
+    void another_key_that_the_smaller_section_needs_is_asked_for() {
+        Result result =
+                USUAL.with("section breadth", "2.5 in").without("species").assess("joist.span-of-smaller");
+
+        assertThat(result.determination()).isEqualTo(UNDETERMINED);
+        assertThat(result.needs()).extracting(Need::what).containsExactly("species");
+    }
+
+    /** Larch of 2x6 at 16 in is not permitted, which says nothing of a larger one. */
+    @Test
+    void what_is_not_permitted_of_a_smaller_section_says_nothing_of_a_larger_one() {
+        assertThat(USUAL.with("section breadth", "2.5 in")
+                        .with("species", new Word("larch"))
+                        .assess("joist.span-of-smaller")
+                        .determination())
+                .isEqualTo(UNDETERMINED);
     }
 
     @Test
@@ -130,7 +193,7 @@ class LookUpsTest {
         Result hole = deeper.with("joist spacing", "20 in").assess(JOISTS);
         assertThat(hole.determination()).isEqualTo(UNDETERMINED);
         assertThat(hole.sentence())
-                .contains("No row is known for group A, size 2x8, spacing 24 in (Handbook 7, Table 3).");
+                .contains("No row is known for species oak, size 2x8, joist spacing 24 in (Handbook 7, Table 3).");
     }
 
     @Test
@@ -141,8 +204,9 @@ class LookUpsTest {
         assertThat(result.allowed()).isEmpty();
         assertThat(result.utilisation()).isEmpty();
         assertThat(result.sentence())
-                .isEqualTo("Joist span: 2743.2 mm. The table does not permit group B, size 2x6, spacing 16 in"
-                        + " (Handbook 7, Table 3).");
+                .isEqualTo(
+                        "Joist span: 2743.2 mm. The table does not permit species larch, size 2x6, joist spacing 16 in"
+                                + " (Handbook 7, Table 3).");
         assertThat(larch.without("joist span").assess(JOISTS).determination()).isEqualTo(DOES_NOT_COMPLY);
         assertThat(larch.without("joist span").assess(JOISTS).needs()).isEmpty();
     }
@@ -178,7 +242,7 @@ class LookUpsTest {
         assertThat(result.needs()).extracting(Need::what).containsExactly("joist span");
         assertThat(result.sentence())
                 .contains("cannot be told from the submission", "Needed: at most")
-                .contains("Row taken: group A, size 2x6, spacing 16 in");
+                .contains("Row taken: species oak, size 2x6, joist spacing 16 in");
     }
 
     @Test
@@ -199,12 +263,12 @@ class LookUpsTest {
                         new TakenRow("handbook.groups", "species oak", "Handbook 7, Table 1", Confirmation.PAGE),
                         new TakenRow(
                                 "handbook.sizes",
-                                "breadth 1.5 in, depth 5.5 in",
+                                "section breadth 1.5 in, section depth 5.5 in",
                                 "Handbook 7, Table 2",
                                 Confirmation.MEMORY),
                         new TakenRow(
                                 "handbook.joists",
-                                "group A, size 2x6, spacing 16 in",
+                                "species oak, size 2x6, joist spacing 16 in",
                                 "Handbook 7, Table 3",
                                 Confirmation.PAGE));
         TakenRow deeper =
@@ -263,10 +327,10 @@ class LookUpsTest {
         assertThat(result.working().get(7).meaning()).isEqualTo("y rounded to the nearest 1 in");
         assertThat(result.rows())
                 .extracting(TakenRow::row)
-                .containsExactly("plies 1, joistSpan 8 ft", "plies 1, joistSpan 10 ft");
+                .containsExactly("plies 1, joist span 8 ft", "plies 1, joist span 10 ft");
         assertThat(result.sentence())
                 .contains(
-                        "Interpolated between joistSpan 8 ft and 10 ft, plies 1 (Handbook 7, Table 4; permitted by Table 4, note).");
+                        "Interpolated between joist span 8 ft and 10 ft, plies 1 (Handbook 7, Table 4; permitted by Table 4, note).");
     }
 
     /** Beside the hole at 24 in, 2x8 of group A may span 11-10 at 16 in: more is too much at 24 in. */
@@ -278,7 +342,7 @@ class LookUpsTest {
                 .with("joist span", span)
                 .assess(JOISTS);
         assertThat(result.determination()).isEqualTo(determination);
-        assertThat(result.sentence()).contains("No row is known for group A, size 2x8, spacing 24 in");
+        assertThat(result.sentence()).contains("No row is known for species oak, size 2x8, joist spacing 24 in");
     }
 
     /** Beside the hole at 8 ft, beams of two plies may span 12-0 at 6 ft and 10-0 at 10 ft. */
@@ -296,9 +360,9 @@ class LookUpsTest {
     void the_row_that_decides_beside_a_hole_is_named() {
         Result result = USUAL.with("plies", "2").with("joist span", "7 ft").assess(BEAMS);
         assertThat(result.sentence())
-                .contains("No row is known for plies 2, joistSpan 8 ft (Handbook 7, Table 4).")
-                .contains("Row taken, on the safe side: plies 2, joistSpan 10 ft (Handbook 7, Table 4).");
-        assertThat(result.rows()).extracting(TakenRow::row).containsExactly("plies 2, joistSpan 10 ft");
+                .contains("No row is known for plies 2, joist span 8 ft (Handbook 7, Table 4).")
+                .contains("Row taken, on the safe side: plies 2, joist span 10 ft (Handbook 7, Table 4).");
+        assertThat(result.rows()).extracting(TakenRow::row).containsExactly("plies 2, joist span 10 ft");
     }
 
     @Test

@@ -168,6 +168,7 @@ class LookUpTablesTest {
             E | round: 1 in | round: 2 in
             E | Table 4, note | Table 4, note a
             E | 1500 psf | 2000 psf
+            E | {breadth: 4 in} | {breadth: 3.5 in}
             S | [willow, C] | [willow, A]
             S | clause: Table 3 | clause: Table 3.1
             """)
@@ -209,6 +210,8 @@ class LookUpTablesTest {
             E | atLeast: side | atLeast: sid | 'sid' | no such column in handbook.footings | nearest is 'side'
             # Keys
             E | plies: {quantity: plies} | ply: {quantity: plies} | 'ply' | no such key column in handbook.beams | plies, joistSpan
+            E | smallerUpTo: {breadth: 4 in} | smallerUpTo: {breath: 4 in} | 'breath' | no such column of numbers in by | breadth, depth
+            E | smallerUpTo: {breadth: 4 in} | smallerUpTo: {breadth: 4 psf} | '4 psf' | measures something else | a number in
             E | {from: handbook.groups, by: {species: species}} | {from: handbook.group, by: {species: species}} | 'group' | no such table in this standard's file | nearest is 'groups'
             E | {from: handbook.groups, by: {species: species}} | {from: handbook.groups, by: {specie: species}} | 'specie' | no such column in handbook.groups | nearest is 'species'
             E | {from: handbook.groups, by: {species: species}} | {from: handbook.sizes, by: {breadth: section breadth}} | 'group' | no such column in handbook.sizes | size, breadth, depth
