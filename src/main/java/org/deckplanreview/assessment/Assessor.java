@@ -169,6 +169,7 @@ public final class Assessor {
                 List.copyOf(needs),
                 List.copyOf(assumptions),
                 List.copyOf(rows),
-                worst.calculated());
+                worst.calculated(),
+                worst.mayCount());
     }
 }

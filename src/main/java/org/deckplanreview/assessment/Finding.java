@@ -21,6 +21,8 @@ import org.deckplanreview.vocabulary.Sense;
  * @param needs what would decide an undetermined finding
  * @param rows of tables that a look-up takes, for any of them
  * @param calculated for the subject, where the provision does not reach it and calculations of the same do
+ * @param mayCount values of a limit's rows that count or, as far as is known, may count; what is allowed where the rule is
+ *     no limit
  */
 public record Finding(
         Provision provision,
@@ -37,4 +39,5 @@ public record Finding(
         List<Need> needs,
         List<String> assumptions,
         List<TakenRow> rows,
-        Optional<Calculated> calculated) {}
+        Optional<Calculated> calculated,
+        List<Value> mayCount) {}

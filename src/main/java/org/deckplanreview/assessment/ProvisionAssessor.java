@@ -104,7 +104,7 @@ final class ProvisionAssessor {
         boolean isBeyond = entry instanceof TableEntry.NoRow || entry instanceof TableEntry.NotHeld;
         String asked =
                 entry instanceof TableEntry.Allowed allowed ? " " + asked(rule.sense(), List.of(allowed.value())) : "";
-        return new Result(
+        Result result = new Result(
                         subject,
                         isRefused ? Determination.DOES_NOT_COMPLY : Determination.UNDETERMINED,
                         d.name(),
@@ -118,10 +118,10 @@ final class ProvisionAssessor {
                                 ? List.of()
                                 : needs.stream().distinct().sorted().toList(),
                         List.of(),
-                        List.of(),
-                        isBeyond,
-                        Optional.empty())
+                        List.of())
+                .among(entry instanceof TableEntry.Allowed allowed ? List.of(allowed.value()) : List.of())
                 .from(entry.way(), entry.reason());
+        return isBeyond ? result.beyond() : result;
     }
 
     private String told(QuantityDescription d, Observation seen) {
@@ -192,9 +192,7 @@ final class ProvisionAssessor {
                     m.working(),
                     List.of(),
                     m.assumptions(),
-                    List.of(),
-                    false,
-                    Optional.empty());
+                    List.of());
         }
         if (e instanceof Evaluation.Missing m) {
             return Result.undetermined(
@@ -219,14 +217,15 @@ final class ProvisionAssessor {
         Candidates candidates = candidates(limit, subject);
         if (seen instanceof Observation.Missing m) {
             Result r = Result.undetermined(
-                    subject,
-                    d.name(),
-                    capital(d.name()) + ": cannot be told from the submission."
-                            + candidates
-                                    .onlyRow()
-                                    .map(row -> " " + asked(limit.sense(), row.values()))
-                                    .orElse(""),
-                    m.needs());
+                            subject,
+                            d.name(),
+                            capital(d.name()) + ": cannot be told from the submission."
+                                    + candidates
+                                            .onlyRow()
+                                            .map(row -> " " + asked(limit.sense(), row.values()))
+                                            .orElse(""),
+                            m.needs())
+                    .among(candidates.values());
             return candidates.needs().isEmpty() ? r : r.becauseOf(candidates.needs());
         }
         Observation.Found found = (Observation.Found) seen;
@@ -244,7 +243,8 @@ final class ProvisionAssessor {
                 .toList();
         boolean allAgree =
                 results.stream().map(Result::determination).distinct().count() == 1;
-        return allAgree ? results.get(0) : results.get(0).becauseOf(candidates.needs());
+        Result result = results.get(0).among(candidates.values());
+        return allAgree ? result : result.becauseOf(candidates.needs());
     }
 
     /** Rows that may count: up to the first whose condition holds, those whose condition is not known among them. */
@@ -268,6 +268,13 @@ final class ProvisionAssessor {
         Optional<Rule.Row> onlyRow() {
             return rows.size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
         }
+
+        List<Value> values() {
+            return rows.stream()
+                    .flatMap(row -> row.values().stream())
+                    .distinct()
+                    .toList();
+        }
     }
 
     private Result compared(
@@ -287,9 +294,7 @@ final class ProvisionAssessor {
                 found.working(),
                 List.of(),
                 List.of(),
-                List.of(),
-                false,
-                Optional.empty());
+                List.of());
     }
 
     private static boolean complies(QuantityDescription d, Value found, Sense sense, List<Value> allowed) {

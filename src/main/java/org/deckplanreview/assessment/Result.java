@@ -15,6 +15,7 @@ import org.deckplanreview.vocabulary.Sense;
  *
  * @param isBeyond whether the provision does not reach as far as this case
  * @param calculated what is calculated in its place where it does not
+ * @param mayCount values of a limit's rows that count or, as far as is known, may count
  */
 record Result(
         Subject subject,
@@ -30,7 +31,39 @@ record Result(
         List<String> assumptions,
         List<TakenRow> rows,
         boolean isBeyond,
-        Optional<Calculated> calculated) {
+        Optional<Calculated> calculated,
+        List<Value> mayCount) {
+
+    Result(
+            Subject subject,
+            Determination determination,
+            String quantity,
+            Optional<Value> found,
+            Optional<Sense> sense,
+            List<Value> allowed,
+            OptionalDouble utilisation,
+            String sentence,
+            List<WorkingStep> working,
+            List<Need> needs,
+            List<String> assumptions,
+            List<TakenRow> rows) {
+        this(
+                subject,
+                determination,
+                quantity,
+                found,
+                sense,
+                allowed,
+                utilisation,
+                sentence,
+                working,
+                needs,
+                assumptions,
+                rows,
+                false,
+                Optional.empty(),
+                allowed);
+    }
 
     static Result undetermined(Subject subject, String quantity, String sentence, List<Need> needs) {
         return new Result(
@@ -45,9 +78,7 @@ record Result(
                 List.of(),
                 needs,
                 List.of(),
-                List.of(),
-                false,
-                Optional.empty());
+                List.of());
     }
 
     static Result notApplicable(Subject subject, String quantity, String sentence) {
@@ -63,9 +94,7 @@ record Result(
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(),
-                false,
-                Optional.empty());
+                List.of());
     }
 
     /** Undetermined for these needs too; what was measured stays. */
@@ -95,7 +124,28 @@ record Result(
                 assumptions,
                 rows,
                 isBeyond,
-                calculated);
+                calculated,
+                mayCount);
+    }
+
+    /** With the values that may count. */
+    Result among(List<Value> values) {
+        return new Result(
+                subject,
+                determination,
+                quantity,
+                found,
+                sense,
+                allowed,
+                utilisation,
+                sentence,
+                working,
+                needs,
+                assumptions,
+                rows,
+                isBeyond,
+                calculated,
+                values);
     }
 
     /** With the rows that were taken from tables, how they were come to, and more to say. */
@@ -114,7 +164,8 @@ record Result(
                 Stream.concat(assumptions.stream(), way.assumptions().stream()).toList(),
                 way.rows(),
                 isBeyond,
-                calculated);
+                calculated,
+                mayCount);
     }
 
     /** The same, of a provision that does not reach as far as this case. */
@@ -133,7 +184,8 @@ record Result(
                 assumptions,
                 rows,
                 true,
-                calculated);
+                calculated,
+                mayCount);
     }
 
     /** With what is calculated in the provision's place. */
@@ -152,7 +204,8 @@ record Result(
                 assumptions,
                 rows,
                 isBeyond,
-                Optional.of(instead));
+                Optional.of(instead),
+                mayCount);
     }
 
     /** Whether it is the one of two alike to be told of; equal ones stay in their order, whatever rounding makes of them. */

@@ -47,16 +47,8 @@ public record ShownComparison(Optional<BigDecimal> number, String found, String 
 
     private static String limit(Sense sense, Value allowed, UnitSystem system) {
         return allowed instanceof Measure m && system.unit(m.unit()) == MeasureUnit.INCH
-                ? FeetInches.of(m.in(MeasureUnit.INCH), safe(sense))
+                ? FeetInches.of(m.in(MeasureUnit.INCH), sense.safe())
                 : Phrases.of(allowed, system);
-    }
-
-    private static RoundingMode safe(Sense sense) {
-        return switch (sense) {
-            case AT_LEAST, OVER -> RoundingMode.CEILING;
-            case AT_MOST, UNDER -> RoundingMode.FLOOR;
-            case EQUAL, ONE_OF -> RoundingMode.HALF_UP;
-        };
     }
 
     /** Whether a report in these units shows values of a ruleset in other units than the ruleset writes them. */
@@ -80,7 +72,7 @@ public record ShownComparison(Optional<BigDecimal> number, String found, String 
         boolean showsFractions = found.unit() == MeasureUnit.INCH
                 && (tells.test(
                                 FeetInches.rounded(found.value(), RoundingMode.HALF_UP),
-                                FeetInches.rounded(allowed.in(MeasureUnit.INCH), safe(sense)))
+                                FeetInches.rounded(allowed.in(MeasureUnit.INCH), sense.safe()))
                         || !tells.test(number.doubleValue(), limit));
         return showsFractions
                 ? new ShownComparison(

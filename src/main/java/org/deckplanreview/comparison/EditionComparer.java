@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.Figures;
 import org.deckplanreview.ruleset.LimitChange;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.Rule;
@@ -41,6 +42,7 @@ final class EditionComparer {
     private List<ProvisionDifference> provisions(Edition from, Edition to) {
         Map<String, Provision> before = byId(from);
         Map<String, Provision> after = byId(to);
+        Texts texts = new Texts(new Figures(from.provisions(), vocabulary), new Figures(to.provisions(), vocabulary));
         List<ProvisionDifference> differences = new ArrayList<>();
         before.values().stream()
                 .filter(p -> !after.containsKey(p.id()))
@@ -48,7 +50,7 @@ final class EditionComparer {
                 .forEach(differences::add);
         after.values()
                 .forEach(p -> Optional.ofNullable(before.get(p.id()))
-                        .map(old -> between(old, p))
+                        .map(old -> between(old, p, texts))
                         .orElseGet(() -> Optional.of(difference(p, Effect.ADDED, changes(LimitChange.added(p)))))
                         .ifPresent(differences::add));
         differences.sort(
@@ -56,9 +58,9 @@ final class EditionComparer {
         return differences;
     }
 
-    private Optional<ProvisionDifference> between(Provision before, Provision after) {
+    private Optional<ProvisionDifference> between(Provision before, Provision after, Texts texts) {
         LimitChange asked = LimitChange.between(before, after, vocabulary);
-        List<Change> all = Stream.concat(changes(asked).stream(), wording(before, after).stream())
+        List<Change> all = Stream.concat(changes(asked).stream(), wording(before, after, texts).stream())
                 .toList();
         return all.isEmpty() ? Optional.empty() : Optional.of(difference(after, Effect.of(asked.strictness()), all));
     }
@@ -72,7 +74,7 @@ final class EditionComparer {
         return asked.values().stream().map(Change::of).toList();
     }
 
-    private List<Change> wording(Provision before, Provision after) {
+    private List<Change> wording(Provision before, Provision after, Texts texts) {
         List<Change> changes = new ArrayList<>();
         reworded("title", before, after, p -> Optional.of(p.title())).ifPresent(changes::add);
         reworded("concern", before, after, p -> Optional.of(p.concern().word())).ifPresent(changes::add);
@@ -83,7 +85,7 @@ final class EditionComparer {
                     Optional.of(Statement.cited(before.citation())),
                     Optional.of(Statement.cited(after.citation()))));
         }
-        reworded("advice", before, after, p -> Optional.of(p.advice()).filter(text -> !text.isBlank()))
+        texts.reworded("advice", before, after, p -> Optional.of(p.advice()).filter(text -> !text.isBlank()))
                 .ifPresent(changes::add);
         reworded(
                         "calculated by",
@@ -91,8 +93,8 @@ final class EditionComparer {
                         after,
                         p -> Optional.of(String.join(", ", p.calculated())).filter(ids -> !ids.isEmpty()))
                 .ifPresent(changes::add);
-        reworded("caution", before, after, Provision::caution).ifPresent(changes::add);
-        reworded("referral", before, after, Provision::referral).ifPresent(changes::add);
+        texts.reworded("caution", before, after, Provision::caution).ifPresent(changes::add);
+        texts.reworded("referral", before, after, Provision::referral).ifPresent(changes::add);
         changes.addAll(sources(before, after));
         return changes;
     }
@@ -185,5 +187,21 @@ final class EditionComparer {
 
     private static int count(List<ProvisionDifference> differences, Effect effect) {
         return (int) differences.stream().filter(d -> d.effect() == effect).count();
+    }
+
+    /** Texts of provisions in both editions, with the figures of each. */
+    private record Texts(Figures before, Figures after) {
+
+        /** A text whose words changed. Figures that it only shows are told where they are stated. */
+        Optional<Change> reworded(
+                String what, Provision old, Provision now, Function<Provision, Optional<String>> text) {
+            return text.apply(old).equals(text.apply(now))
+                    ? Optional.empty()
+                    : EditionComparer.reworded(
+                            what,
+                            text.apply(old).map(t -> before.written(old, t)),
+                            text.apply(now).map(t -> after.written(now, t)),
+                            t -> t);
+        }
     }
 }

@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 public final class Numbers {
 
     private static final int USUAL_DIGITS = 6;
+    private static final int WORKABLE_DIGITS = 3;
 
     /** A double has at most 17 significant decimal digits, so that more would show nothing new. */
     private static final int MOST_DIGITS = 17;
@@ -45,6 +46,20 @@ public final class Numbers {
         BigDecimal r = new BigDecimal(value)
                 .round(new MathContext(digits, RoundingMode.HALF_EVEN))
                 .stripTrailingZeros();
+        return r.scale() < 0 ? r.setScale(0) : r;
+    }
+
+    /**
+     * A figure to work to: whole from ten on, three significant digits below, rounded this way but for a noise in the tenth
+     * digit.
+     */
+    public static BigDecimal workable(double value, RoundingMode way) {
+        BigDecimal exact = BigDecimal.valueOf(value).round(TEN_DIGITS);
+        int digitsBeforePoint = exact.precision() - exact.scale();
+        int decimals = digitsBeforePoint > 1 ? 0 : WORKABLE_DIGITS - digitsBeforePoint;
+        BigDecimal r = exact.signum() == 0
+                ? BigDecimal.ZERO
+                : exact.setScale(decimals, way).stripTrailingZeros();
         return r.scale() < 0 ? r.setScale(0) : r;
     }
 

@@ -88,8 +88,9 @@ public final class Reports {
         Submission submission = assessment.layout().submission();
         List<Finding> ordered = assessment.findings().stream().sorted(ORDER).toList();
         UnitSystem units = submission.units().system();
+        FilledTexts texts = new FilledTexts(assessment.edition(), vocabulary, units);
         List<ReportedFinding> findings =
-                ordered.stream().map(f -> reported(f, units)).toList();
+                ordered.stream().map(f -> reported(f, texts, units)).toList();
         ReportedEdition edition = ReportedEdition.of(assessment.edition(), submission);
         return new Report(
                 NOTICE,
@@ -100,8 +101,8 @@ public final class Reports {
                 assessment.outcome(),
                 Counts.of(findings),
                 edition,
-                gathered(assessment.edition().cautions(), ordered, Provision::caution),
-                gathered(assessment.edition().referrals(), ordered, Provision::referral),
+                gathered(assessment.edition().cautions(), ordered, texts::caution),
+                gathered(assessment.edition().referrals(), ordered, texts::referral),
                 findings,
                 notReviewed.get(),
                 assessment.assumptions(),
@@ -109,7 +110,7 @@ public final class Reports {
                 provenance);
     }
 
-    private ReportedFinding reported(Finding finding, UnitSystem units) {
+    private ReportedFinding reported(Finding finding, FilledTexts texts, UnitSystem units) {
         Provision provision = finding.provision();
         Comparison comparison = Comparison.of(finding, units);
         return new ReportedFinding(
@@ -128,7 +129,7 @@ public final class Reports {
                         .findFirst(),
                 finding.calculated().map(ReportedCalculation::of),
                 finding.sentence(),
-                Optional.of(provision.advice()).filter(a -> isOpen(finding) && !a.isBlank()),
+                texts.advice(finding).filter(advice -> isOpen(finding)),
                 finding.working().stream().map(s -> ReportedStep.of(s, units)).toList(),
                 ReportedCitation.of(provision.citation(), setBy(finding)),
                 finding.needs());
@@ -149,11 +150,11 @@ public final class Reports {
     }
 
     private static List<String> gathered(
-            List<String> always, List<Finding> findings, Function<Provision, Optional<String>> text) {
+            List<String> always, List<Finding> findings, Function<Finding, Optional<String>> text) {
         Set<String> all = new LinkedHashSet<>(always);
         findings.stream()
                 .filter(Reports::isOpen)
-                .flatMap(f -> text.apply(f.provision()).stream())
+                .flatMap(f -> text.apply(f).stream())
                 .forEach(all::add);
         return List.copyOf(all);
     }

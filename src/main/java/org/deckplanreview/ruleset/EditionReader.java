@@ -373,12 +373,18 @@ final class EditionReader {
         if (composition.provisions().isEmpty()) {
             root.fault("'provisions' is missing", "provisions here or in a base");
         }
+        Map<Stated, Provision> read = new LinkedHashMap<>();
         for (Stated stated : composition.provisions()) {
             if (stated.isSound()) {
-                provision(stated, provisions.size()).ifPresent(provisions::add);
+                provision(stated, provisions.size()).ifPresent(provision -> {
+                    provisions.add(provision);
+                    read.put(stated, provision);
+                });
             }
         }
         new CalculatedReader(composition.provisions(), provisions).tell();
+        WordingCheck wordings = new WordingCheck(new Figures(provisions, vocabulary));
+        read.forEach(wordings::check);
         return provisions;
     }
 

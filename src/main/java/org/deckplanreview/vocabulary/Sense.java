@@ -1,5 +1,7 @@
 package org.deckplanreview.vocabulary;
 
+import java.math.RoundingMode;
+
 /** Which side of a value complies. */
 public enum Sense {
     AT_LEAST("atLeast", "at least"),
@@ -27,6 +29,15 @@ public enum Sense {
     /** As sentences write it. */
     public String phrase() {
         return phrase;
+    }
+
+    /** How a limit is rounded so that whoever keeps to the rounded one complies. */
+    public RoundingMode safe() {
+        return switch (this) {
+            case AT_LEAST, OVER -> RoundingMode.CEILING;
+            case AT_MOST, UNDER -> RoundingMode.FLOOR;
+            case EQUAL, ONE_OF -> RoundingMode.HALF_UP;
+        };
     }
 
     /**

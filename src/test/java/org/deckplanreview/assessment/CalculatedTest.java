@@ -32,9 +32,7 @@ class CalculatedTest {
                         List.of(),
                         List.of(needs),
                         List.of(),
-                        List.of(),
-                        false,
-                        Optional.empty()));
+                        List.of()));
     }
 
     private static Calculated.By carries(String title, double utilisation) {

@@ -240,6 +240,34 @@ class EditionDifferencesTest {
         assertThat(differences.loads().get(0).after()).map(Statement::text).hasValue("3 kN/m²");
     }
 
+    @Test
+    void advice_that_only_shows_another_figure_is_not_reworded() {
+        EditedFiles showing =
+                EditedFiles.good().with(EditedFiles.EDITION, "advice: Raise the guard.", "advice: \"Up to {limit}.\"");
+        Edition higher = showing.with(EditedFiles.EDITION, "value: 1200 mm", "value: 1250 mm")
+                .edition();
+
+        assertThat(new EditionComparer(TestVocabulary.SMALL)
+                        .compare(showing.edition(), higher)
+                        .of("guard.height")
+                        .orElseThrow()
+                        .changes())
+                .extracting(Change::effect)
+                .containsExactly(Effect.TIGHTENED);
+    }
+
+    @Test
+    void reworded_advice_is_told_with_its_figures() {
+        Edition after = EditedFiles.good()
+                .with(EditedFiles.EDITION, "advice: Raise the guard.", "advice: \"Up to {limit}.\"")
+                .edition();
+        Change advice =
+                change(new EditionComparer(TestVocabulary.SMALL).compare(BEFORE, after), "guard.height", "advice");
+
+        assertThat(advice.before()).map(Statement::text).hasValue("Raise the guard.");
+        assertThat(advice.after()).map(Statement::text).hasValue("Up to 1100 mm or 1200 mm.");
+    }
+
     private static String effect(Edition before, Edition after, String provision) {
         EditionDifferences differences = new EditionComparer(TestVocabulary.SMALL).compare(before, after);
         assertThat(differences.provisions())

@@ -41,6 +41,7 @@ public final class FindingBuilder {
     private Obligation obligation = Obligation.SHALL;
     private Confirmation confirmation = Confirmation.PAGE;
     private Rule rule = new Rule.Limit("guard height", Sense.AT_LEAST, List.of());
+    private String advice = "Raise the guard.";
     private Optional<String> caution = Optional.empty();
     private Optional<String> referral = Optional.empty();
     private Subject subject = edge("edge 1 of the terrace", "/platforms/0/edges/0");
@@ -55,6 +56,7 @@ public final class FindingBuilder {
     private List<Need> needs = List.of();
     private List<TakenRow> rows = List.of();
     private Optional<Calculated> calculated = Optional.empty();
+    private List<Value> mayCount = List.of();
 
     private FindingBuilder(String provision) {
         this.provision = provision;
@@ -107,6 +109,11 @@ public final class FindingBuilder {
         return this;
     }
 
+    public FindingBuilder advice(String text) {
+        advice = text;
+        return this;
+    }
+
     public FindingBuilder caution(String text) {
         caution = Optional.of(text);
         return this;
@@ -147,6 +154,12 @@ public final class FindingBuilder {
         found = Optional.of(value);
         sense = Optional.of(with);
         allowed = List.of(limits);
+        mayCount = allowed;
+        return this;
+    }
+
+    public FindingBuilder mayCount(Value... values) {
+        mayCount = List.of(values);
         return this;
     }
 
@@ -193,7 +206,7 @@ public final class FindingBuilder {
                 List.of(),
                 rule,
                 List.of(),
-                "Raise the guard.",
+                advice,
                 caution,
                 referral,
                 List.of("shire/2024.yaml"),
@@ -216,6 +229,7 @@ public final class FindingBuilder {
                 needs,
                 List.of(),
                 rows,
-                calculated);
+                calculated,
+                mayCount);
     }
 }

@@ -78,6 +78,18 @@ class AmendmentsTest {
     }
 
     @Test
+    void advice_shows_the_amended_limit() {
+        Edition edition = amended(
+                office(HIGHER_GUARD).with(EDITION, "advice: Raise the guard.", "advice: \"Raise it to {limit}.\""),
+                "office");
+        assertThat(new Figures(edition.provisions(), TestVocabulary.SMALL)
+                        .written(
+                                provision(edition, "guard.height"),
+                                provision(edition, "guard.height").advice()))
+                .isEqualTo("Raise it to 1300 mm.");
+    }
+
+    @Test
     void what_was_amended_is_told_with_both_values_their_citations_and_who_set_it() {
         Edition edition = amended(office(HIGHER_GUARD), "office");
         Amendment.Applied applied = edition.amendments().get(0);

@@ -46,7 +46,7 @@ public final class EditedFiles implements RulesetFiles {
                             title: Use of joists
                             concern: span
                             obligation: should
-                            cite: {source: habit, confirmed: {by: memory, on: 2026-11-25}}
+                            cite: {source: habit, confirmed: {by: practice, on: 2026-11-25}}
                             subjects: joists
                             limit: {quantity: occupancy, oneOf: [{values: [public]}]}
                             advice: Ask an engineer.

@@ -1,0 +1,45 @@
+package org.deckplanreview.ruleset;
+
+import java.util.List;
+import java.util.Map;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+
+/** Tells places in texts of provisions that no figure can fill. */
+final class WordingCheck {
+
+    static final List<String> TEXTS = List.of("advice", "caution", "referral");
+
+    private final Figures figures;
+
+    WordingCheck(Figures figures) {
+        this.figures = figures;
+    }
+
+    void check(Stated stated, Provision provision) {
+        TEXTS.stream().flatMap(name -> stated.optional(name).stream()).forEach(text -> check(text, provision));
+    }
+
+    private void check(Entry text, Provision provision) {
+        Wording wording = Wording.of(text.text());
+        Map<String, Figure> own = figures.own(provision);
+        for (Wording.Place place : wording.places()) {
+            if (figures.find(provision, place.name()).isEmpty()) {
+                text.unknown(place.name(), "figure of this provision", List.copyOf(own.keySet()));
+            } else if (place.isRatio()
+                    && !isRatio(figures.find(provision, place.name()).get())) {
+                text.fault(
+                        "'" + place.name() + "' is no ratio, which could be written as 1 in a number",
+                        "{" + place.name() + "}");
+            }
+        }
+        if (wording.words().stream().anyMatch(words -> words.contains("{") || words.contains("}"))) {
+            text.fault("A brace has no partner", "a figure's name between two braces, such as {limit}");
+        }
+    }
+
+    private static boolean isRatio(Figure figure) {
+        return figure.values().stream()
+                .allMatch(value -> value instanceof Measure m && m.unit().sameDimension(MeasureUnit.RATIO));
+    }
+}
