@@ -91,6 +91,7 @@ public class VocabularyResource {
             @Schema(implementation = String.class) Optional<String> unit,
             List<Column> columns,
             String meaning,
+            List<String> words,
             boolean required) {
         static Parameter of(ParameterDescription p) {
             return new Parameter(
@@ -99,6 +100,7 @@ public class VocabularyResource {
                     symbol(p.unit()),
                     p.columns().stream().map(Column::of).toList(),
                     p.meaning(),
+                    p.words(),
                     p.required());
         }
     }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.Value;
+import org.deckplanreview.measure.Word;
 import org.deckplanreview.ruleset.ResolvedParameters.Origin;
 import org.deckplanreview.ruleset.ResolvedParameters.Parameter;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -66,7 +67,7 @@ final class ParameterChange {
 
     private static Optional<ChangedValue> single(
             ParameterDescription parameter, Parameter.Single was, Parameter.Single is) {
-        Strictness strictness = strictness(parameter.stricter(), was.value(), is.value());
+        Strictness strictness = strictness(parameter, was.value(), is.value());
         return strictness == Strictness.SAME
                 ? Optional.empty()
                 : Optional.of(value(
@@ -79,19 +80,27 @@ final class ParameterChange {
                         strictness));
     }
 
-    private static Strictness strictness(Stricter stricter, Value was, Value is) {
+    private static Strictness strictness(ParameterDescription parameter, Value was, Value is) {
         if (was instanceof Measure a && is instanceof Measure b) {
             if (Sense.EQUAL.holds(b.in(a.unit()), a.value())) {
                 return Strictness.SAME;
             }
             boolean isHigher = b.in(a.unit()) > a.value();
-            return switch (stricter) {
+            return switch (parameter.stricter()) {
                 case HIGHER -> isHigher ? Strictness.TIGHTER : Strictness.LOOSER;
                 case LOWER -> isHigher ? Strictness.LOOSER : Strictness.TIGHTER;
                 case UNTOLD -> Strictness.UNKNOWN;
             };
         }
-        return was.equals(is) ? Strictness.SAME : Strictness.UNKNOWN;
+        if (was.equals(is)) {
+            return Strictness.SAME;
+        }
+        if (was instanceof Word a && is instanceof Word b && !parameter.words().isEmpty()) {
+            return parameter.words().indexOf(b.word()) > parameter.words().indexOf(a.word())
+                    ? Strictness.TIGHTER
+                    : Strictness.LOOSER;
+        }
+        return Strictness.UNKNOWN;
     }
 
     /** Rows of the same words are held against each other; where words name several rows, whole rows are. */

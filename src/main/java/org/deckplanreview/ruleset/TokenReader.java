@@ -29,7 +29,7 @@ final class TokenReader {
         return switch (parameter.type()) {
             case NUMBER -> number(token, parameter.unit().orElse(MeasureUnit.RATIO));
             case FLAG -> flag(token);
-            case WORD -> word(token, List.of());
+            case WORD -> word(token, parameter.words());
             case TABLE -> throw new IllegalStateException("A token is no table");
         };
     }

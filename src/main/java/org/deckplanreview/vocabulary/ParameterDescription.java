@@ -10,6 +10,8 @@ import org.deckplanreview.measure.MeasureUnit;
  * @param unit of a number
  * @param columns of a table, each a number (with unit), word or flag
  * @param stricter which way a number goes for its method to ask for more, all else being equal
+ * @param words of a word, from the one for which the method asks least to the one for which it asks most, all else being
+ *     equal; empty where they have no such order
  * @param required whether the ruleset must give it; without one that is not, its asker does without
  */
 public record ParameterDescription(
@@ -19,16 +21,21 @@ public record ParameterDescription(
         List<Column> columns,
         String meaning,
         Stricter stricter,
+        List<String> words,
         boolean required) {
+    public ParameterDescription {
+        columns = List.copyOf(columns);
+        words = List.copyOf(words);
+    }
 
     private ParameterDescription(
             String name, ValueType type, Optional<MeasureUnit> unit, List<Column> columns, String meaning) {
-        this(name, type, unit, columns, meaning, Stricter.UNTOLD, true);
+        this(name, type, unit, columns, meaning, Stricter.UNTOLD, List.of(), true);
     }
 
     /** The same parameter, which a ruleset may leave out. */
     public ParameterDescription orNone() {
-        return new ParameterDescription(name, type, unit, columns, meaning, stricter, false);
+        return new ParameterDescription(name, type, unit, columns, meaning, stricter, words, false);
     }
 
     /** One column of a table parameter. */
@@ -52,12 +59,17 @@ public record ParameterDescription(
 
     /** The same parameter, whose method asks for more the higher it is. */
     public ParameterDescription higherIsStricter() {
-        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.HIGHER, required);
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.HIGHER, words, required);
     }
 
     /** The same parameter, whose method asks for more the lower it is. */
     public ParameterDescription lowerIsStricter() {
-        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.LOWER, required);
+        return new ParameterDescription(name, type, unit, columns, meaning, Stricter.LOWER, words, required);
+    }
+
+    /** The same parameter, which can be these words alone: the method asks for more the later in the list it is. */
+    public ParameterDescription rising(String... mildestFirst) {
+        return new ParameterDescription(name, type, unit, columns, meaning, stricter, List.of(mildestFirst), required);
     }
 
     public static Column numberColumn(String name, MeasureUnit unit) {

@@ -94,9 +94,9 @@ class EditionDifferencesTest {
         assertThat(effects.values().stream().filter(isReworded.negate())).hasSize(8);
         assertThat(effects)
                 .containsAllEntriesOf(Map.of(
-                        "treatment.joists", Effect.CHANGED,
-                        "treatment.beams", Effect.CHANGED,
-                        "treatment.ledgers", Effect.CHANGED,
+                        "treatment.joists", Effect.TIGHTENED,
+                        "treatment.beams", Effect.TIGHTENED,
+                        "treatment.ledgers", Effect.TIGHTENED,
                         "treatment.posts", Effect.CHANGED,
                         "treatment.posts-in-ground", Effect.ADDED,
                         "treatment.ledgers-near-ground", Effect.WITHDRAWN,
@@ -113,7 +113,7 @@ class EditionDifferencesTest {
         assertThat(change(differences, "treatment.joists", "neededUseClass"))
                 .isEqualTo(new Change(
                         "neededUseClass",
-                        Effect.CHANGED,
+                        Effect.TIGHTENED,
                         Optional.of(new Statement(
                                 "UC3.2",
                                 Optional.of(new Statement.Cited(

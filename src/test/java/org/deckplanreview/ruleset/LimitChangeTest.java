@@ -175,6 +175,35 @@ class LimitChangeTest {
                 .isEqualTo(Stricter.HIGHER);
     }
 
+    @ParameterizedTest
+    @CsvSource({"2, 3, TIGHTER", "3, 2, LOOSER", "1, 3, TIGHTER", "2, 2, SAME"})
+    void a_word_that_rises_tells_its_direction(String was, String is, Strictness expected) {
+        assertThat(change("joist.bending", serviceClass(was), serviceClass(is)).strictness())
+                .isEqualTo(expected);
+    }
+
+    private static EditedFiles serviceClass(String word) {
+        return EditedFiles.good()
+                .with(EditedFiles.EN1995, "serviceClass: {value: \"3\"", "serviceClass: {value: \"" + word + "\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'[copper, creosote]', '[copper]', TIGHTER",
+        "'[copper]', '[copper, creosote]', LOOSER",
+        "'[copper, creosote]', '[copper, none]', BOTH",
+        "'[copper, creosote]', '[creosote, copper]', SAME"
+    })
+    void fewer_words_to_choose_from_are_tighter(String was, String is, Strictness expected) {
+        String choice = "oneOf: [{values: ";
+        assertThat(change(
+                                "post.preservative",
+                                EditedFiles.good().with(EDITION, choice + "[copper, creosote]", choice + was),
+                                EditedFiles.good().with(EDITION, choice + "[copper, creosote]", choice + is))
+                        .strictness())
+                .isEqualTo(expected);
+    }
+
     @Test
     void a_value_of_a_standard_names_the_standard() {
         LimitChange change = change("joist.bending", "gammaM: {value: 1.35", "gammaM: {value: 1.4");

@@ -80,8 +80,9 @@ class RulesetFaultsTest {
             with: {ksys: 1.05} | with: {ksys: {value: 1.05}} | a map of value | 'cite' is missing | {source: guarding
             `      category: A` | `      category: Z` | 'Z' | right form | such as A or C3
             {value: 0.5, cite: {source: habit, confirmed: {by: practice, on: 2026-11-25}}} | 0.5 | 0.5 | no citation | {value, cite}
-            {value: 0.5, cite: {source: habit, confirmed: {by: practice, | {value: 0.5, cite: {source: habit, confirmed: {by: practice, | 'memory' | 'habit' is common practice | practice, or the document
+            {value: 0.5, cite: {source: habit, confirmed: {by: practice, | {value: 0.5, cite: {source: habit, confirmed: {by: memory, | 'memory' | 'habit' is common practice | practice, or the document
             source: guarding, clause: Diagram 3.1, confirmed: {by: page, | source: guarding, clause: Diagram 3.1, confirmed: {by: practice, | 'practice' | 'guarding' is no common practice | page, secondary page, computed or memory
+            with: {ksys: 1.05} | with: {ksys: 1.05, serviceClass: "4"} | '4' | no such word | 1, 2, 3
             edition: "2024" | edition: 2024 | 2024 | right form | in quotes
             id: post.preservative | id: post.treatment | 'post.treatment' | a provision of this id already | another id
             """)

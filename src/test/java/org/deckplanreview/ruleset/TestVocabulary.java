@@ -56,7 +56,7 @@ public final class TestVocabulary {
                                     numberColumn("fmk", MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE)),
                             table("kmod", "kmod", wordColumn("duration"), numberColumn("kmod", MeasureUnit.RATIO)),
                             number("contactLength", MeasureUnit.MILLIMETRE, "added to the contact length"),
-                            word("serviceClass", "service class")),
+                            word("serviceClass", "service class").rising("1", "2", "3")),
                     "Bending.")),
             List.of(
                     number("concentratedShare", MeasureUnit.RATIO, "share of one joist"),

@@ -42,6 +42,9 @@ final class UseClassReached implements Method {
 
     private static final String WITH_SAPWOOD = "5";
 
+    private static final String[] USE_CLASSES =
+            Stream.of(UseClass.values()).map(UseClass::word).toArray(String[]::new);
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "durability.useClass",
             "EN 335:2013, EN 350:2016",
@@ -56,10 +59,11 @@ final class UseClassReached implements Method {
                     SubjectKind.GUARDS,
                     SubjectKind.STAIRS),
             List.of(
+                    ParameterDescription.word("neededUseClass", "the use class that the timber must reach by treatment")
+                            .rising(USE_CLASSES),
                     ParameterDescription.word(
-                            "neededUseClass", "the use class that the timber must reach by treatment"),
-                    ParameterDescription.word(
-                            "neededOfHeartwood", "the use class that untreated heartwood must reach by nature"),
+                                    "neededOfHeartwood", "the use class that untreated heartwood must reach by nature")
+                            .rising(USE_CLASSES),
                     ParameterDescription.table(
                             "naturalDurability",
                             "the use class that untreated heartwood of each durability class reaches",

@@ -18,8 +18,9 @@ import org.deckplanreview.vocabulary.Table;
  * @param duration that of the shortest action in the combination
  */
 record Modification(String duration, double kmod) {
-    static final ParameterDescription SERVICE_CLASS =
-            ParameterDescription.word("serviceClass", "service class of the timber, 1 to 3");
+    static final ParameterDescription SERVICE_CLASS = ParameterDescription.word(
+                    "serviceClass", "service class of the timber, 1 to 3")
+            .rising("1", "2", "3");
     static final ParameterDescription KMOD = ParameterDescription.table(
             "kmod",
             "modification factors of solid timber by service class and load duration",

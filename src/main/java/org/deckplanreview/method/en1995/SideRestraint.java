@@ -11,9 +11,10 @@ enum SideRestraint {
     NONE("none");
 
     static final ParameterDescription PARAMETER = ParameterDescription.word(
-            "sideRestraint",
-            "what holds the upper edge sideways: boards (all along), joists (where they bear) or none; the lower edge is"
-                    + " never taken as held");
+                    "sideRestraint",
+                    "what holds the upper edge sideways: boards (all along), joists (where they bear) or none; the lower edge is"
+                            + " never taken as held")
+            .rising("boards", "joists", "none");
 
     private final String word;
 

@@ -27,8 +27,9 @@ record Adjustments(Lumber lumber, boolean wet, boolean incised, Parameters param
     private static final String WET = "wet";
     private static final String CM = "cm";
     private static final String NONE_UP_TO = "noneUpTo";
-    private static final ParameterDescription SERVICE =
-            ParameterDescription.word("serviceCondition", "moisture in service: wet or dry");
+    private static final ParameterDescription SERVICE = ParameterDescription.word(
+                    "serviceCondition", "moisture in service: wet or dry")
+            .rising("dry", "wet");
     private static final ParameterDescription TEMPERATURE =
             ParameterDescription.number("ct", RATIO, "temperature factor C_t");
     private static final ParameterDescription WET_SERVICE = ParameterDescription.table(

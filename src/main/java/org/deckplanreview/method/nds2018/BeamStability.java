@@ -23,9 +23,10 @@ import org.deckplanreview.vocabulary.Table;
 record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
     private static final double ROUNDING_IN = 1e-6;
     private static final ParameterDescription RESTRAINT = ParameterDescription.word(
-            "sideRestraint",
-            "what holds the upper edge sideways: boards (all along), joists (where they bear) or none; the lower edge is"
-                    + " never taken as held");
+                    "sideRestraint",
+                    "what holds the upper edge sideways: boards (all along), joists (where they bear) or none; the lower edge is"
+                            + " never taken as held")
+            .rising("boards", "joists", "none");
     private static final ParameterDescription STABLE_RATIO = ParameterDescription.number(
             "stableDepthOverBreadth", RATIO, "largest nominal depth over breadth for which holding the ends is enough");
     private static final ParameterDescription EFFECTIVE_LENGTHS = ParameterDescription.table(

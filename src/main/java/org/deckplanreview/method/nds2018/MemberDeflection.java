@@ -30,7 +30,9 @@ import org.deckplanreview.vocabulary.Sense;
 /** Deflection downwards of joists and beams against a part of the span, 3.5.1, live alone or total with creep, 3.5.2 (3.5-1). */
 final class MemberDeflection implements Method {
     private static final ParameterDescription LOAD = ParameterDescription.word(
-            "deflectionLoad", "what the deflection is from: live (all but the permanent load) or total (with creep)");
+                    "deflectionLoad",
+                    "what the deflection is from: live (all but the permanent load) or total (with creep)")
+            .rising("live", "total");
     private static final ParameterDescription SPAN_RATIO =
             ParameterDescription.number("spanRatio", RATIO, "span over largest deflection, between supports");
     private static final ParameterDescription CANTILEVER_RATIO =
