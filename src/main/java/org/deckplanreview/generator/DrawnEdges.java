@@ -190,6 +190,8 @@ final class DrawnEdges {
             }
             stair.set("treadOverlap", sheet.length(25.4));
             stair.set("nosing", sheet.length(hand.choice(25.4, 5.0)));
+            stair.put("contrastingNosings", !hand.slips());
+            stair.put("slipResistantTreads", !hand.slips());
             stair.set("largestRiseDifference", sheet.length(hand.choice(2, 15)));
             stair.set("headroom", sheet.length(hand.choice(2400, 1800)));
         }
@@ -197,6 +199,9 @@ final class DrawnEdges {
             ObjectNode handrails = stair.putObject("handrails");
             handrails.put("sides", hand.choice("both", "none"));
             handrails.set("height", sheet.length(practice.handrailMm()));
+            handrails.set("extension", sheet.length(hand.choice(300.0, 100.0)));
+            handrails.set("grip", sheet.length(hand.choice(40.0, 90.0)));
+            handrails.set("clearWidth", sheet.length(STAIR_WIDTH_MM - hand.choice(120.0, 300.0)));
             stair.set(
                     "topLanding",
                     sheet.length(Math.min(LANDING_MM, flight.side().inwardMm())));
@@ -213,7 +218,8 @@ final class DrawnEdges {
             stair.put("guard", "G2");
             if (!hand.omits()) {
                 stair.put("guardedSides", hand.choice("both", "one"));
-                stair.set("guardTriangle", sheet.length(140));
+                stair.set("guardTriangle", sheet.length(practice.guardTriangleMm()));
+                stair.set("guardEdge", sheet.length(hand.choice(45.0, 80.0)));
             }
         }
         return stair;

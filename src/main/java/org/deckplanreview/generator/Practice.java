@@ -33,6 +33,7 @@ record Practice(
         double largestRiseMm,
         double goingMm,
         double handrailMm,
+        double guardTriangleMm,
         double footingDepthMm,
         double footingTopMm) {
 
@@ -71,6 +72,7 @@ record Practice(
             170,
             255,
             950,
+            95,
             900,
             50);
 
@@ -101,6 +103,7 @@ record Practice(
             190.5,
             254,
             914.4,
+            140,
             914.4,
             50.8);
 

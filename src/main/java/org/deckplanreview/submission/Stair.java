@@ -16,7 +16,10 @@ import org.deckplanreview.measure.Length;
  * @param guard id of the guard beside the flight
  * @param guardTriangle smaller side of the largest triangle between riser, tread and the bottom rail of that guard
  * @param guardedSides sides of the flight that have a guard or a wall
+ * @param guardEdge height of the lowest edge of that guard above the pitch line, parallel to it
  * @param nosing of the treads beyond the riser below
+ * @param contrastingNosings whether the nosings can be told from their treads at a glance
+ * @param slipResistantTreads whether the treads have a finish or inserts that grip when wet
  */
 public record Stair(
         String id,
@@ -38,8 +41,11 @@ public record Stair(
         Optional<String> treadTimber,
         Optional<String> guard,
         Optional<Length> guardTriangle,
+        Optional<Length> guardEdge,
         Optional<StairSides> guardedSides,
-        Optional<Length> nosing) {
+        Optional<Length> nosing,
+        Optional<Boolean> contrastingNosings,
+        Optional<Boolean> slipResistantTreads) {
     public String displayLabel() {
         return label.orElse("stair " + id);
     }

@@ -157,8 +157,11 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 t.treadTimber(),
                 t.guard(),
                 t.guardTriangle(),
+                t.guardEdge(),
                 t.guardedSides(),
-                t.nosing());
+                t.nosing(),
+                t.contrastingNosings(),
+                t.slipResistantTreads());
     }
 
     private GroundLevel apply(GroundLevel g) {

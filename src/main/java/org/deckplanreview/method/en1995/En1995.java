@@ -17,6 +17,7 @@ public final class En1995 {
                 new MemberBearing(),
                 new CarrierBearing(),
                 new JoistUpright(),
+                new GradedStrength(),
                 new MemberDeflection(DeflectionState.INSTANTANEOUS),
                 new MemberDeflection(DeflectionState.FINAL),
                 new PostCompression(),

@@ -14,6 +14,7 @@ public final class Quantities {
                     FallAndBoards.quantities(),
                     EdgesAndGuards.quantities(),
                     Stairs.quantities(),
+                    TreadsAndHandrails.quantities(),
                     PostsAndFootings.quantities(),
                     Spans.quantities(),
                     Contacts.quantities(),

@@ -314,6 +314,12 @@ class QuantitiesTest {
                         QuantitiesTest::stair,
                         STAIR + "guardedSides"),
                 ofStair("triangle under flight guard", number(140, MILLIMETRE), "guardTriangle"),
+                statedOfStair("lowest edge of flight guard above pitch line", number(45, MILLIMETRE), "guardEdge", 45),
+                statedOfStair("slip-resistant treads", yes(), "slipResistantTreads", true),
+                statedOfStair("contrasting nosings", yes(), "contrastingNosings", true),
+                statedOfStair("handrail extension", number(300, MILLIMETRE), "handrails/extension", 300),
+                statedOfStair("handrail grip", number(40, MILLIMETRE), "handrails/grip", 40),
+                statedOfStair("clear width between handrails", number(950, MILLIMETRE), "handrails/clearWidth", 950),
                 having(
                         "flight guard height",
                         SubjectKind.STAIRS,
@@ -558,6 +564,16 @@ class QuantitiesTest {
 
     private static Example ofStair(String name, Value value, String member) {
         return having(name, SubjectKind.STAIRS, value, QuantitiesTest::stair, STAIR + member);
+    }
+
+    private static Example statedOfStair(String name, Value value, String member, Object stated) {
+        return new Example(
+                name,
+                SubjectKind.STAIRS,
+                value,
+                d -> stair(d).with(STAIR + member, stated),
+                QuantitiesTest::stair,
+                STAIR + member);
     }
 
     private static Example ofOpenStair(String name, Value value, String member) {

@@ -210,7 +210,8 @@ class StairsAndPlanningTest {
                 open,
                 length(described, 16),
                 length(described, 99),
-                rails.map(s -> new Handrails(s, Optional.of(new Length(900)))),
+                rails.map(s -> new Handrails(
+                        s, Optional.of(new Length(900)), Optional.empty(), Optional.empty(), Optional.empty())),
                 length(described, 1200),
                 length(described, 900),
                 length(described, 2100),
@@ -218,6 +219,9 @@ class StairsAndPlanningTest {
                 Optional.empty(),
                 described ? Optional.of("g") : Optional.empty(),
                 length(described, 140),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }
