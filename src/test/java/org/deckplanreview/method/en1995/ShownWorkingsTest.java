@@ -39,7 +39,8 @@ class ShownWorkingsTest {
                 .with("sideRestraint", restraint)
                 .with("spanRatio", 250)
                 .with("cantileverRatio", 125)
-                .with("holdDown", 500, MeasureUnit.NEWTON_);
+                .with("holdDown", 500, MeasureUnit.NEWTON_)
+                .with("leastBendingStrength", 16, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE);
     }
 
     /** Members over two supports with a cantilever, in many sizes, grades and states. */
