@@ -23,25 +23,25 @@ import org.junit.jupiter.api.Test;
  * Spans of prescriptive tables, recomputed with NDS 2018. The file holds, row by row, a table's cells in feet and inches
  * and, last, the table less the calculation in inches, each span computed to the nearest inch; 18-0 is the tables' cap.
  *
- * <p>Sources of the cells: joist 40: DCA 6, Table 2, as a city published it; joist 50 to 70: IRC 2021, Table R507.6,
- * recalled; beam 2021: IRC 2021, Table R507.5(1), recalled for southern pine, else computed and rounded down; beam 2018:
- * DCA 6, Table 3A, of which a state's deck code prints the first columns, else recalled.
+ * <p>Sources of the cells, as states' adoptions print them: joists: IRC 2021, Table R507.6; beam 2021: IRC 2021, Table
+ * R507.5(1); beam 2018: IRC 2018, Table R507.5, with southern pine 1-2x6 at 6 ft as 2021 prints it.
  *
  * <p>What the differences come from:
  *
  * <ul>
- *   <li>Joists: none. The governing species are southern pine alone; hem-fir, or Douglas fir-larch where its wet service
- *       factor counts in bending of 2x6; western cedars in deflection and northern species in bending, whose bending value
- *       was found by fitting this table.
- *   <li>Beams of 2 plies in the table of 2021: the table raises the bending value of two plies by about 1.10, a factor
- *       found by fit; NDS 4.3.9 knows the repetitive member factor from three members on. Where bending governs the table
- *       is longer by up to 5 %. The rows of species other than southern pine were computed with that factor.
- *   <li>Beams of 2 plies in the table of 2018: none, for a row holds for the solid beam of the same nominal breadth too,
- *       which governs.
- *   <li>Rows of 2021 of species other than southern pine are rounded down: up to an inch shorter.
- *   <li>Where Douglas fir-larch 2x6 to 4x8 governs in bending the table of 2018 is up to an inch longer.
- *   <li>Beams of 3-2x6 and 3-2x8 over the shortest joists: the table is up to 4 in shorter than the calculation.
- *   <li>Beams of 4x12: the table does not use the larger size factor of lumber 4 in thick; it is 4 to 7 in shorter.
+ *   <li>Joists: none, in any of 144 cells. The governing species are southern pine alone; hem-fir, or Douglas fir-larch
+ *       where its wet service factor counts in bending of 2x6; western cedars in deflection and northern species in
+ *       bending, whose bending value was found by fitting this table.
+ *   <li>Beams of 2 plies: the tables raise the bending value of two plies by about 1.10, a factor found by fit; NDS 4.3.9
+ *       knows the repetitive member factor from three members on. Where bending governs the table is longer by up to 5 %.
+ *       In the table of 2018 that is so of southern pine alone: a row of other species holds for the solid beam of the same
+ *       nominal breadth too, which governs.
+ *   <li>Beams of one ply of species other than southern pine under long joists: the calculation is governed by shear at the
+ *       support, which the table leaves out of account so far; it is longer by up to 11 in.
+ *   <li>Where Douglas fir-larch 2x6 to 4x8 governs in bending the tables are up to an inch longer.
+ *   <li>Beams of 3-2x6 and 3-2x8 over the shortest joists: the table of 2018 is up to 4 in shorter than the calculation.
+ *   <li>Beams of 4x10 and 4x12: the table does not use the larger size factor of lumber 4 in thick; it is 3 to 7 in shorter.
+ *   <li>Southern pine 1-2x8 at 14 ft is a foot shorter in 2018: a print error on the safe side.
  * </ul>
  */
 class TableSpansTest {
@@ -176,7 +176,7 @@ class TableSpansTest {
 
     @Test
     void every_cell_differs_from_the_calculation_as_the_file_says() {
-        assertThat(ROWS).hasSize(64);
+        assertThat(ROWS).hasSize(108);
         assertThat(ROWS.stream().map(Row::withComputed)).containsExactlyElementsOf(lines());
     }
 
@@ -187,22 +187,34 @@ class TableSpansTest {
     }
 
     @Test
-    void tables_for_beams_of_two_plies_of_southern_pine_are_longer_by_at_most_the_root_of_a_factor_of_1_10() {
-        assertThat(rows(r -> r.table().equals("beam 2021") && r.group().equals("SP") && r.plies() == 2))
+    void tables_for_beams_of_two_plies_are_longer_by_at_most_the_root_of_a_factor_of_1_10() {
+        assertThat(rows(r -> r.table().startsWith("beam") && !r.group().equals("MIXED") && r.plies() == 2))
                 .allSatisfy(r -> {
                     for (int i = 0; i < r.cells().size(); i++) {
-                        double ratio = r.cells().get(i) / r.span(i).in();
-                        assertThat(ratio)
-                                .isBetween(
-                                        1.0,
+                        assertThat(r.cells().get(i) / r.span(i).in())
+                                .isLessThanOrEqualTo(
                                         Math.sqrt(1.10) * (1 + 1.0 / r.cells().get(i)));
                     }
                 });
     }
 
     @Test
+    void tables_for_beams_of_one_ply_are_longer_than_the_calculation_only_where_shear_governs_it() {
+        assertThat(rows(r -> r.table().equals("beam 2021") && r.plies() == 1)).allSatisfy(r -> {
+            for (int i = 0; i < r.cells().size(); i++) {
+                if (r.difference(i) > 1) {
+                    assertThat(r.span(i).governing()).isEqualTo("shear");
+                }
+            }
+        });
+    }
+
+    @Test
     void tables_for_all_other_beams_are_longer_than_the_calculation_by_an_inch_at_most() {
-        assertThat(rows(r -> r.table().equals("beam 2018") || r.table().equals("beam 2021") && r.plies() != 2))
+        assertThat(rows(r -> r.table().startsWith("beam")
+                        && (r.plies() == 3
+                                || r.group().equals("MIXED")
+                                || r.group().equals("SP") && r.plies() == 1)))
                 .allSatisfy(r -> assertThat(r.differences()).allMatch(d -> d <= 1));
     }
 
