@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.ChangedValue;
+import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.Edition;
 
 /**
@@ -28,15 +29,15 @@ public record AmendedValue(
      * @param value in the words and units of its document
      * @param source document and clause
      * @param standing its word
-     * @param reservation what the reader must do before relying on it
+     * @param confirmed how it was confirmed
      */
-    public record Side(String value, String source, String standing, Optional<String> reservation) {
+    public record Side(String value, String source, String standing, Confirmation confirmed) {
         private static Side of(ChangedValue.Side side) {
             return new Side(
                     side.text(),
                     side.citation().text(),
                     side.citation().source().standing().word(),
-                    ReportedCitation.reservation(side.citation().recalled()));
+                    side.citation().confirmedBy());
         }
     }
 

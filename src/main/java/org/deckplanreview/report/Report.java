@@ -21,6 +21,7 @@ import org.deckplanreview.submission.NotReviewed;
  * @param findings worst first; those that are not applicable last
  * @param givenNotReviewed what the submission states and no provision of the edition looked at
  * @param assumptions what was taken that the submission does not say
+ * @param recalledFromMemory what the findings rest on and nobody read in its document, each once
  * @param schedule what the site takes along; empty where the edition gives no site practice
  */
 public record Report(
@@ -37,6 +38,7 @@ public record Report(
         List<ReportedFinding> findings,
         List<NotReviewed> givenNotReviewed,
         List<String> assumptions,
+        List<RecalledValue> recalledFromMemory,
         Optional<SiteSchedule> schedule,
         Provenance provenance) {
     public Report {
@@ -45,6 +47,7 @@ public record Report(
         findings = List.copyOf(findings);
         givenNotReviewed = List.copyOf(givenNotReviewed);
         assumptions = List.copyOf(assumptions);
+        recalledFromMemory = List.copyOf(recalledFromMemory);
     }
 
     /** The units that the report is written in. */

@@ -106,6 +106,7 @@ public final class Reports {
                 findings,
                 notReviewed.get(),
                 assessment.assumptions(),
+                RecalledValues.of(assessment, vocabulary),
                 schedule,
                 provenance);
     }
@@ -144,8 +145,7 @@ public final class Reports {
                 .flatMap(List::stream)
                 .map(ParameterDescription::name)
                 .filter(parameters::has)
-                .map(n -> ReportedCitation.SetBy.of(
-                        n, parameters.source(n), parameters.recalled().contains(n)))
+                .map(n -> ReportedCitation.SetBy.of(n, parameters))
                 .toList();
     }
 

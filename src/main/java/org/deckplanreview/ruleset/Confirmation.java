@@ -1,5 +1,6 @@
 package org.deckplanreview.ruleset;
 
+import java.util.stream.Stream;
 import org.deckplanreview.submission.Worded;
 
 /** How a value was confirmed. */
@@ -15,6 +16,14 @@ public enum Confirmation implements Worded {
 
     Confirmation(String word) {
         this.word = word;
+    }
+
+    /** @throws IllegalArgumentException if there is no such word */
+    public static Confirmation of(String word) {
+        return Stream.of(values())
+                .filter(c -> c.word.equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Nothing is confirmed by '" + word + "'"));
     }
 
     @Override

@@ -108,6 +108,15 @@ final class ResolvedParameters implements Parameters {
     }
 
     @Override
+    public String confirmedBy(String name) {
+        Parameter parameter = parameter(name);
+        return (parameter.recalled()
+                        ? Confirmation.MEMORY
+                        : parameter.origin().citation().confirmedBy())
+                .word();
+    }
+
+    @Override
     public List<String> recalled() {
         return parameters.entrySet().stream()
                 .filter(p -> p.getValue().recalled())

@@ -20,6 +20,9 @@ public interface Parameters {
     /** Where the value comes from, for example {@code EN 1995-1-1:2004, Table 2.3; set by UK NA, Table NA.3}. */
     String source(String name);
 
+    /** How the value was confirmed, as rulesets write it, for example {@code page}; by memory if any part of it was. */
+    String confirmedBy(String name);
+
     /** Names of the values that were recalled from memory and must be checked against the document, in rising order. */
     List<String> recalled();
 }

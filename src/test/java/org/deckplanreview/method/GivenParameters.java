@@ -79,6 +79,11 @@ public final class GivenParameters implements Parameters {
     }
 
     @Override
+    public String confirmedBy(String name) {
+        return "page";
+    }
+
+    @Override
     public List<String> recalled() {
         return List.of();
     }

@@ -9,6 +9,7 @@ import org.deckplanreview.assessment.Calculated;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.assessment.TakenRow;
+import org.deckplanreview.layout.Deck;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Value;
@@ -126,6 +127,11 @@ public final class FindingBuilder {
 
     public FindingBuilder on(String label, String pointer) {
         subject = edge(label, pointer);
+        return this;
+    }
+
+    public FindingBuilder onTheDeck() {
+        subject = new Deck();
         return this;
     }
 

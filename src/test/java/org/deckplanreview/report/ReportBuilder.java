@@ -213,6 +213,11 @@ public final class ReportBuilder {
             }
 
             @Override
+            public String confirmedBy(String name) {
+                return recalled().contains(name) ? "memory" : "page";
+            }
+
+            @Override
             public List<String> recalled() {
                 return List.of("kmod");
             }

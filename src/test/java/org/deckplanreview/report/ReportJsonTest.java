@@ -1,6 +1,7 @@
 package org.deckplanreview.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.deckplanreview.report.FindingBuilder.finding;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -68,7 +69,15 @@ class ReportJsonTest {
         assertThat(finding.at("/working/0").has("value")).isFalse();
         assertThat(finding.at("/citation/setBy/0/parameter").asText()).isEqualTo("code.sizes, depth 5.5 in");
         assertThat(finding.at("/citation/setBy/0/confirmed").asText()).isEqualTo("memory");
-        assertThat(finding.at("/citation/setBy/0/reservation").asText()).startsWith("recalled from memory");
+        assertThat(report.at("/recalledFromMemory").findParents("value"))
+                .extracting(
+                        recalled -> recalled.at("/value").asText(),
+                        recalled -> recalled.at("/source").asText(),
+                        recalled -> recalled.at("/provisions/0").asText())
+                .containsExactly(
+                        tuple("Modification factors", "source of kmod", "a"),
+                        tuple("A requirement", "Protection from falling, 2013, Diagram 3.1", "c"),
+                        tuple("Row of depth 5.5 in", "Sizes, Table 1", "f"));
     }
 
     @Test
@@ -111,6 +120,7 @@ class ReportJsonTest {
                         "findings",
                         "givenNotReviewed",
                         "assumptions",
+                        "recalledFromMemory",
                         "provenance");
         assertThat(report.at("/findings/0").fieldNames())
                 .toIterable()

@@ -15,6 +15,7 @@ import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.ruleset.Concern;
+import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.Need;
@@ -98,22 +99,50 @@ class ReportsTest {
     }
 
     @Test
-    void a_source_recalled_from_memory_is_to_be_checked() {
-        Report report = report(finding("a").order(1), finding("b").order(2).fromMemory());
+    void a_source_recalled_from_memory_is_told_once_for_all_findings_that_rest_on_it() {
+        Report report = report(
+                finding("a").order(1),
+                finding("b").order(2).fromMemory(),
+                finding("b").order(2).fromMemory().doesNotComply());
 
-        assertThat(report.findings().get(0).citation().reservation()).isEmpty();
-        assertThat(report.findings().get(1).citation().reservation())
-                .contains("recalled from memory: check against the document before relying on it");
+        assertThat(report.findings())
+                .extracting(f -> f.citation().confirmed().by())
+                .containsExactly(Confirmation.MEMORY, Confirmation.PAGE, Confirmation.MEMORY);
+        assertThat(report.recalledFromMemory())
+                .containsExactly(
+                        new RecalledValue("A requirement", "Protection from falling, 2013, Diagram 3.1", List.of("b")));
+    }
+
+    /** What is recalled may be the very figure for which it does not apply. */
+    @Test
+    void a_provision_that_a_recalled_condition_rules_out_is_told_too() {
+        assertThat(report(finding("a").fromMemory().notApplicable()).recalledFromMemory())
+                .extracting(RecalledValue::provisions)
+                .containsExactly(List.of("a"));
     }
 
     @Test
-    void a_calculation_tells_where_each_parameter_comes_from_and_what_was_recalled() {
-        Report report = report(finding("a").rule(new Rule.Calculation("en1995.bending", ReportBuilder.parameters())));
+    void a_provision_whose_subjects_the_deck_lacks_rests_on_nothing() {
+        assertThat(report(finding("a").fromMemory().onTheDeck().notApplicable()).recalledFromMemory())
+                .isEmpty();
+    }
+
+    @Test
+    void a_report_without_recalled_values_lists_none() {
+        assertThat(report(finding("a")).recalledFromMemory()).isEmpty();
+    }
+
+    @Test
+    void a_calculation_tells_where_each_parameter_comes_from_and_how_it_was_confirmed() {
+        Rule bending = new Rule.Calculation("en1995.bending", ReportBuilder.parameters());
+        Report report = report(finding("a").rule(bending), finding("b").rule(bending));
 
         assertThat(report.findings().get(0).citation().setBy())
                 .containsExactly(
-                        ReportedCitation.SetBy.of("gammaM", "source of gammaM", false),
-                        ReportedCitation.SetBy.of("kmod", "source of kmod", true));
+                        new ReportedCitation.SetBy("gammaM", "source of gammaM", Confirmation.PAGE),
+                        new ReportedCitation.SetBy("kmod", "source of kmod", Confirmation.MEMORY));
+        assertThat(report.recalledFromMemory())
+                .containsExactly(new RecalledValue("Modification factors", "source of kmod", List.of("a", "b")));
     }
 
     @Test

@@ -8,6 +8,7 @@ import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.rendering.text.ReportWords;
 import org.deckplanreview.report.ReportedCitation;
 import org.deckplanreview.report.ReportedFinding;
+import org.deckplanreview.ruleset.Confirmation;
 
 /**
  * A finding on the page.
@@ -24,7 +25,6 @@ public record FindingView(
         String verdict,
         String style,
         boolean isOpen,
-        boolean isRecalled,
         String title,
         String subject,
         String sentence,
@@ -47,7 +47,6 @@ public record FindingView(
                 style(finding.determination()),
                 finding.determination() == Determination.DOES_NOT_COMPLY
                         || finding.determination() == Determination.UNDETERMINED,
-                ReportWords.isRecalled(finding),
                 finding.title(),
                 ReportWords.named(finding.subject()),
                 finding.sentence(),
@@ -100,19 +99,14 @@ public record FindingView(
                             .map(n -> n.what() + ": " + ReportWords.located(n.pointer()))
                             .toList()));
         }
-        facts.add(new Fact("Source", source(finding)));
+        facts.add(new Fact("Source", List.of(ReportWords.cited(finding))));
         return List.copyOf(facts);
-    }
-
-    private static List<String> source(ReportedFinding finding) {
-        List<String> texts = new ArrayList<>(List.of(ReportWords.cited(finding)));
-        finding.citation().reservation().map(ReportWords::capital).ifPresent(texts::add);
-        return texts;
     }
 
     private static String setBy(ReportedCitation.SetBy value) {
         return value.parameter() + ": " + value.source()
-                + value.confirmed().map(c -> "; confirmed by " + c.word()).orElse("")
-                + value.reservation().map(r -> "; recalled from memory").orElse("");
+                + (value.confirmed() == Confirmation.MEMORY
+                        ? ""
+                        : "; confirmed by " + value.confirmed().word());
     }
 }

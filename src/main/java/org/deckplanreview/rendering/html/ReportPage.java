@@ -204,7 +204,11 @@ public final class ReportPage {
     }
 
     public List<String> recalled() {
-        return ReportWords.recalled(report);
+        return report.recalledFromMemory().stream().map(ReportWords::recalled).toList();
+    }
+
+    public String recalledMeans() {
+        return ReportWords.RECALLED_MEANS;
     }
 
     public List<Amended> amendedValues() {

@@ -11,7 +11,6 @@ import org.deckplanreview.schedule.BeamTop;
 import org.deckplanreview.schedule.BoardCount;
 import org.deckplanreview.schedule.PlatformSchedule;
 import org.deckplanreview.schedule.PostCut;
-import org.deckplanreview.schedule.PracticeValue;
 import org.deckplanreview.schedule.SetOutRectangle;
 import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.schedule.TimberOrder;
@@ -226,13 +225,6 @@ public record SchedulePart(
 
         private SchedulePart howToRead() {
             List<String> items = new ArrayList<>(schedule.notes());
-            String recalled = schedule.practice().stream()
-                    .filter(PracticeValue::recalled)
-                    .map(PracticeValue::parameter)
-                    .collect(Collectors.joining(", "));
-            if (!recalled.isEmpty()) {
-                items.add("Recalled from memory, to be checked before relying on them: " + recalled + ".");
-            }
             schedule.needs()
                     .forEach(n -> items.add("What shows as " + UNKNOWN + " or is left out follows once this is given: "
                             + n.what() + ": " + n.pointer().value()));

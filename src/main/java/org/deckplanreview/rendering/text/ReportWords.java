@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.report.Allowed;
 import org.deckplanreview.report.AmendedValue;
 import org.deckplanreview.report.Found;
 import org.deckplanreview.report.PickedBy;
+import org.deckplanreview.report.RecalledValue;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportedAmendment;
 import org.deckplanreview.report.ReportedCalculation;
@@ -21,6 +21,7 @@ import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedStep;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.report.ShownValue;
+import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.submission.NotReviewed;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
@@ -31,6 +32,13 @@ public final class ReportWords {
     public static final String NOT_REVIEWED_MEANS =
             "No provision, calculation or schedule entry of this edition looks at these members of the submission. The"
                     + " outcome says nothing about them.";
+
+    /** Above what was recalled from memory. */
+    public static final String RECALLED_MEANS =
+            "Nobody read these in their documents. Check each there before relying on a provision that is named with it.";
+
+    /** How many provisions are named before others are only counted. */
+    private static final int NAMED = 4;
 
     private ReportWords() {}
 
@@ -58,8 +66,7 @@ public final class ReportWords {
     }
 
     public static String side(AmendedValue.Side side) {
-        return side.value() + "; " + side.source() + " (" + side.standing() + ")"
-                + side.reservation().map(r -> "; " + r).orElse("");
+        return side.value() + "; " + side.source() + " (" + side.standing() + ")";
     }
 
     public static String capital(String words) {
@@ -151,38 +158,23 @@ public final class ReportWords {
                 .toList();
     }
 
-    /** Whether the finding rests on something that was recalled from memory. */
-    public static boolean isRecalled(ReportedFinding finding) {
-        return finding.citation().reservation().isPresent()
-                || recalledValues(finding).findAny().isPresent();
-    }
-
-    private static Stream<ReportedCitation.SetBy> recalledValues(ReportedFinding finding) {
-        return finding.citation().setBy().stream().filter(s -> s.reservation().isPresent());
-    }
-
-    /** What was recalled from memory and a finding rests on: provisions first, then values. */
-    public static List<String> recalled(Report report) {
-        List<ReportedFinding> findings = report.findings().stream()
-                .filter(ReportWords::isRecalledAndShown)
-                .toList();
-        Stream<String> sources = findings.stream()
-                .filter(f -> f.citation().reservation().isPresent())
-                .map(f -> f.provision() + ": " + source(f.citation()));
-        Stream<String> values =
-                findings.stream().flatMap(ReportWords::recalledValues).map(v -> v.parameter() + ": " + v.source());
-        return Stream.concat(sources.distinct(), values.distinct().sorted()).toList();
-    }
-
-    private static boolean isRecalledAndShown(ReportedFinding finding) {
-        return finding.determination() != Determination.NOT_APPLICABLE && isRecalled(finding);
+    /** What was recalled from memory, where it stands, and what rests on it. */
+    public static String recalled(RecalledValue recalled) {
+        List<String> ids = recalled.provisions();
+        String named = ids.size() <= NAMED
+                ? String.join(", ", ids)
+                : String.join(", ", ids.subList(0, NAMED - 1)) + " and " + (ids.size() - NAMED + 1) + " others";
+        return recalled.value().replaceFirst("\\.$", "") + (named.isEmpty() ? "" : " (" + named + ")") + ": "
+                + recalled.source();
     }
 
     public static String cited(ReportedFinding finding) {
         ReportedCitation citation = finding.citation();
-        return source(citation) + " (" + finding.standing().word() + "); confirmed by "
-                + citation.confirmed().by().word() + " on "
-                + citation.confirmed().on();
+        String text = source(citation) + " (" + finding.standing().word() + ")";
+        return citation.confirmed().by() == Confirmation.MEMORY
+                ? text
+                : text + "; confirmed by " + citation.confirmed().by().word() + " on "
+                        + citation.confirmed().on();
     }
 
     private static String source(ReportedCitation citation) {

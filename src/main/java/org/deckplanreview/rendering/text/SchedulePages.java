@@ -10,7 +10,6 @@ import org.deckplanreview.schedule.BeamTop;
 import org.deckplanreview.schedule.BoardCount;
 import org.deckplanreview.schedule.PlatformSchedule;
 import org.deckplanreview.schedule.PostCut;
-import org.deckplanreview.schedule.PracticeValue;
 import org.deckplanreview.schedule.SetOutRectangle;
 import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.schedule.TimberOrder;
@@ -209,13 +208,6 @@ final class SchedulePages {
     private void notes() {
         page.heading("Site schedule: how to read it");
         schedule.notes().forEach(n -> page.entry(0, 2, "-", n));
-        String recalled = schedule.practice().stream()
-                .filter(PracticeValue::recalled)
-                .map(PracticeValue::parameter)
-                .collect(Collectors.joining(", "));
-        if (!recalled.isEmpty()) {
-            page.entry(0, 2, "-", "Recalled from memory, to be checked before relying on them: " + recalled + ".");
-        }
         if (!schedule.needs().isEmpty()) {
             page.paragraph(0, "What shows as " + UNKNOWN + " or is left out follows once this is given:");
             for (Need need : schedule.needs()) {

@@ -4,7 +4,6 @@ import static org.deckplanreview.rendering.text.ReportWords.allowed;
 import static org.deckplanreview.rendering.text.ReportWords.binding;
 import static org.deckplanreview.rendering.text.ReportWords.calculated;
 import static org.deckplanreview.rendering.text.ReportWords.cited;
-import static org.deckplanreview.rendering.text.ReportWords.isRecalled;
 import static org.deckplanreview.rendering.text.ReportWords.located;
 import static org.deckplanreview.rendering.text.ReportWords.named;
 import static org.deckplanreview.rendering.text.ReportWords.picked;
@@ -238,15 +237,11 @@ public final class TextRendering {
                         + finding.utilisation()
                                 .map(u -> "  " + u.toPlainString())
                                 .orElse(""),
-                titled(finding) + ": " + named(finding.subject()) + (isRecalled(finding) ? " *" : ""));
+                titled(finding) + ": " + named(finding.subject()));
     }
 
     private void full(ReportedFinding finding) {
-        page.entry(
-                0,
-                VERDICT,
-                finding.determination().word().toUpperCase(Locale.ROOT),
-                titled(finding) + (isRecalled(finding) ? " *" : ""));
+        page.entry(0, VERDICT, finding.determination().word().toUpperCase(Locale.ROOT), titled(finding));
         page.paragraph(INDENT, place(finding.subject()));
         page.paragraph(INDENT, finding.sentence());
         finding.found().flatMap(ReportWords::found).ifPresent(f -> page.entry(INDENT, NAME, "Found", f));
@@ -254,7 +249,6 @@ public final class TextRendering {
         finding.utilisation().ifPresent(u -> page.entry(INDENT, NAME, "Utilisation", u.toPlainString()));
         finding.calculated().ifPresent(c -> page.entry(INDENT, NAME, "Calculated", calculated(c)));
         page.entry(INDENT, NAME, "Source", cited(finding));
-        finding.citation().reservation().ifPresent(r -> page.entry(INDENT, NAME, "", r));
     }
 
     private void step(ReportedStep step) {
@@ -306,16 +300,12 @@ public final class TextRendering {
         return report.findings().stream().filter(f -> f.determination() == determination);
     }
 
-    /** So that one line tells of a complying finding, and the reader still learns what it rests on. */
     private void recalled() {
-        List<String> recalled = ReportWords.recalled(report);
-        if (recalled.isEmpty()) {
+        if (report.recalledFromMemory().isEmpty()) {
             return;
         }
         page.heading("Recalled from memory");
-        page.paragraph(
-                0,
-                "Findings marked * rest on these. Check them against the documents before relying on such a finding.");
-        recalled.forEach(t -> page.entry(0, 2, "-", t));
+        page.paragraph(0, ReportWords.RECALLED_MEANS);
+        report.recalledFromMemory().forEach(value -> page.entry(0, 2, "-", ReportWords.recalled(value)));
     }
 }

@@ -159,6 +159,11 @@ public final class StandardParameters implements Parameters {
     }
 
     @Override
+    public String confirmedBy(String name) {
+        return "page";
+    }
+
+    @Override
     public List<String> recalled() {
         return List.of();
     }

@@ -242,16 +242,16 @@ class TextRenderingTest {
     }
 
     @Test
-    void a_complying_finding_that_rests_on_recalled_values_is_marked_and_they_are_listed_once() {
+    void what_findings_rest_on_from_memory_is_listed_once_and_no_finding_is_marked() {
         Rule bending = new Rule.Calculation("en1995.bending", ReportBuilder.parameters());
         Report report = report(finding("a").rule(bending), finding("b").rule(bending), finding("c"));
 
         assertThat(TextRendering.render(report, WorkingShown.NONE))
-                .contains("(a, shall): edge 1 of the terrace *\n")
-                .contains("(b, shall): edge 1 of the terrace *\n")
+                .contains("(a, shall): edge 1 of the terrace\n")
+                .contains("(b, shall): edge 1 of the terrace\n")
                 .contains("(c, shall): edge 1 of the terrace\n")
-                .containsOnlyOnce("- kmod: source of kmod\n")
-                .doesNotContain("- gammaM");
+                .containsOnlyOnce("- Modification factors (a, b): source of kmod\n")
+                .doesNotContain("artial factor");
     }
 
     @Test
@@ -263,10 +263,10 @@ class TextRenderingTest {
                 .working(List.of(WorkingStep.ofWord("size", "2x6", "Sizes, Table 1", "from section depth 5.5 in"))));
 
         assertThat(TextRendering.render(report, WorkingShown.ALL))
-                .contains("(a, shall): edge 1 of the terrace *\n")
+                .contains("(a, shall): edge 1 of the terrace\n")
                 .contains("size = 2x6 [from section depth 5.5 in; Sizes, Table 1]\n")
-                .contains("- irc.joists, size 2x6: Code, Table 6\n")
-                .doesNotContain("irc.sizes");
+                .contains("- Row of size 2x6 (a): Code, Table 6\n")
+                .doesNotContain("depth 5.5 in (a)");
     }
 
     private static List<WorkingStep> step(String symbol) {
