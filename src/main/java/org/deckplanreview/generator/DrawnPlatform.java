@@ -6,6 +6,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 /** One platform: boards along x, joists along y, its frame, and what stands at its edges. */
 final class DrawnPlatform {
 
+    /** Share of platforms whose boards are not of sawn timber. */
+    private static final double MANUFACTURED = 0.1;
+
     private final Area area;
     private final Stock stock;
     private final Ground ground;
@@ -45,6 +48,9 @@ final class DrawnPlatform {
             boards.set("gap", sheet.length(hand.choice(6, 1)));
             boards.put("profile", hand.choice("smooth", "grooved"));
         }
+        if (hand.chance().in(MANUFACTURED)) {
+            boards.set("manufactured", manufactured());
+        }
         if (area.attached()) {
             platform.set("ledger", new DrawnLedger(area, hand).json());
         }
@@ -55,5 +61,17 @@ final class DrawnPlatform {
             platform.put("coversVents", hand.slips());
         }
         return platform;
+    }
+
+    private ObjectNode manufactured() {
+        ObjectNode made = sheet.object();
+        made.set("joistSpacing", sheet.length(hand.choice(610, 300)));
+        made.set("diagonalJoistSpacing", sheet.length(300));
+        if (!hand.omits()) {
+            made.put("load", hand.printed("5 kN/m2", "100 psf"));
+            made.put("concentratedLoad", hand.printed("4 kN", "900 lbf"));
+        }
+        made.put("weight", hand.printed("0.25 kN/m2", "5 psf"));
+        return made.put("labelledTo", hand.printed("EN-15534-4", "ASTM-D7032"));
     }
 }

@@ -31,6 +31,11 @@ public record BoardField(
     }
 
     @Override
+    public boolean isSawn() {
+        return boards().manufactured().isEmpty();
+    }
+
+    @Override
     public String alikeKey() {
         return "" + platformIndex;
     }

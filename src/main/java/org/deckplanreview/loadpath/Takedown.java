@@ -234,9 +234,10 @@ final class Takedown implements LoadPath {
                                         sharing(platform, joist)))));
     }
 
-    /** None where boards lie along the joists or their stiffness is not known. */
+    /** None where boards lie along the joists, are manufactured or their stiffness is not known. */
     private Sharing sharing(PlatformLayout platform, JoistLine joist) {
         return platform.boards()
+                .filter(BoardField::isSawn)
                 .flatMap(b -> weights.material(b.timber())
                         .with(b.spanMm(), (material, span) -> {
                             Timber t = b.timber();

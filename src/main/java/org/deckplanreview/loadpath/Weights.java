@@ -6,7 +6,9 @@ import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.LoadModel.Material;
 import org.deckplanreview.measure.Length;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.submission.Derived;
+import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 
@@ -51,8 +53,19 @@ final class Weights {
     /** Boards' weight over their area with gaps; without a gap where none is given, which is heavier. */
     Derived<Double> ofBoardsNPerMm2(BoardField field) {
         Timber t = field.timber();
-        return material(t)
-                .map(m -> weightPerMm3(m) * t.depth().mm() * t.breadth().mm() / pitchMm(field));
+        return field.boards()
+                .manufactured()
+                .map(boards -> ofManufacturedNPerMm2(field, boards))
+                .orElseGet(() -> material(t)
+                        .map(m -> weightPerMm3(m) * t.depth().mm() * t.breadth().mm() / pitchMm(field)));
+    }
+
+    private static Derived<Double> ofManufacturedNPerMm2(BoardField field, ManufacturedBoards boards) {
+        return Derived.of(
+                        boards.weight(),
+                        field.pointer().child("manufactured").child("weight"),
+                        "the weight of " + field.label() + ", for example 0.25 kN/m2")
+                .map(weight -> nPerMm2(weight.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)));
     }
 
     /** From one board to the next. */

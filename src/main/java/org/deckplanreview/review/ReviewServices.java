@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Catalogue;
+import org.deckplanreview.method.decking.ManufacturedDecking;
 import org.deckplanreview.method.durability.Durability;
 import org.deckplanreview.method.en1995.En1995;
 import org.deckplanreview.method.equilibrium.Equilibrium;
@@ -45,6 +46,7 @@ public class ReviewServices {
                                 Equilibrium.methods(),
                                 Foundation.methods(),
                                 Durability.methods(),
+                                ManufacturedDecking.methods(),
                                 Guards.methods(),
                                 StairMethods.methods())
                         .flatMap(List::stream)

@@ -107,7 +107,9 @@ final class TimberTaking {
                 .flatMap(b -> b.pieces().stream())
                 .forEach(p -> pieces.add(new Piece(Kind.BOARDS, boards.label(), boards.timber(), p.lengthMm())));
         needs.addAll(cut.needs());
-        addEnds(Kind.BOARDS, cut.map(b -> 2 * b.pieces().size()));
+        if (boards.isSawn()) {
+            addEnds(Kind.BOARDS, cut.map(b -> 2 * b.pieces().size()));
+        }
     }
 
     private void take(Kind kind, String member, Timber timber, double lengthMm) {

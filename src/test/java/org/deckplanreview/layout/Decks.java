@@ -28,6 +28,7 @@ import org.deckplanreview.submission.Ledger;
 import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.Level;
 import org.deckplanreview.submission.LoadNature;
+import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
@@ -163,7 +164,16 @@ public final class Decks {
     }
 
     public Decks boards(double dx, double dy) {
-        boards = Optional.of(new Boards("board", new Direction(dx, dy), Optional.empty(), Optional.empty()));
+        return boards(dx, dy, Optional.empty());
+    }
+
+    /** Boards of the stock's section that are not of sawn timber. */
+    public Decks boards(double dx, double dy, ManufacturedBoards made) {
+        return boards(dx, dy, Optional.of(made));
+    }
+
+    private Decks boards(double dx, double dy, Optional<ManufacturedBoards> made) {
+        boards = Optional.of(new Boards("board", new Direction(dx, dy), Optional.empty(), Optional.empty(), made));
         return this;
     }
 

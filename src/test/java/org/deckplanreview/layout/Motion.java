@@ -179,7 +179,8 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                 p.level().map(l -> new Level(apply(l.at()), l.z())),
                 fall,
                 p.finishes(),
-                p.boards().map(b -> new Boards(b.timber(), apply(b.direction()), b.gap(), b.profile())),
+                p.boards()
+                        .map(b -> new Boards(b.timber(), apply(b.direction()), b.gap(), b.profile(), b.manufactured())),
                 p.joists().map(this::apply),
                 p.beams().stream()
                         .map(b -> new Beam(

@@ -261,7 +261,8 @@ final class DeckFixture {
 
     Layout layout() {
         Pointer at = Pointer.of("/platforms/0");
-        Boards boards = new Boards("board", new Direction(1, 0), gap.map(Length::ofMm), Optional.empty());
+        Boards boards =
+                new Boards("board", new Direction(1, 0), gap.map(Length::ofMm), Optional.empty(), Optional.empty());
         Optional<JoistField> field = joistsGiven
                 ? Optional.of(new JoistField(
                         "joist",

@@ -58,7 +58,11 @@ class TimberAndConcreteTest {
                         p.fall(),
                         p.finishes(),
                         Optional.of(new Boards(
-                                "board", new Direction(dx, dy), Optional.of(new Length(gapMm)), Optional.empty())),
+                                "board",
+                                new Direction(dx, dy),
+                                Optional.of(new Length(gapMm)),
+                                Optional.empty(),
+                                Optional.empty())),
                         p.joists(),
                         p.beams(),
                         p.ledger(),

@@ -22,6 +22,9 @@ public final class SampleDeck {
 
     private static final SubmissionReader READER = new SubmissionReader();
 
+    private static final String MANUFACTURED = "{\"joistSpacing\": 400, \"diagonalJoistSpacing\": 300, \"load\": \"5 kN/m2\","
+            + " \"concentratedLoad\": \"2 kN\", \"weight\": \"0.25 kN/m2\", \"labelledTo\": \"ASTM-D7032\"}";
+
     private final ObjectNode document;
 
     private SampleDeck(ObjectNode document) {
@@ -94,7 +97,8 @@ public final class SampleDeck {
                 .withJson("/site/walls/0/topLevel", "5000")
                 .withJson("/site/walls/0/dampProofCourseLevel", "900")
                 .withJson("/site/walls/0/foundationDepth", "1000")
-                .withJson("/platforms/0/coversVents", "false");
+                .withJson("/platforms/0/coversVents", "false")
+                .withJson("/platforms/0/boards/manufactured", MANUFACTURED);
         String notch = "{\"depth\": 20, \"supportDistance\": 50, \"slope\": 0, \"side\": \"support\"}";
         deck.withJson("/platforms/0/joists/endNotch", notch).withJson("/platforms/0/beams/0/endNotch", notch);
         for (String labelled : List.of(

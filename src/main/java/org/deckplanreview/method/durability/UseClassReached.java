@@ -80,6 +80,9 @@ final class UseClassReached implements Method {
     /** @throws IllegalArgumentException if the ruleset names a use class or leaves out a heartwood class that EN 335 or EN 350 has */
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
+        if (subject instanceof TimberPiece piece && !piece.isSawn()) {
+            return new Evaluation.NotApplicable("manufactured boards need no treatment");
+        }
         List<Evaluation> all = timbers(subject, context).stream()
                 .map(timber -> evaluate(timber, parameters, context))
                 .toList();

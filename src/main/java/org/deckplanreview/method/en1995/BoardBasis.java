@@ -46,6 +46,10 @@ record BoardBasis(
     static Evaluation evaluate(
             Subject subject, Parameters parameters, ReviewContext context, Function<BoardBasis, Evaluation> check) {
         BoardField field = (BoardField) subject;
+        if (!field.isSawn()) {
+            return new Evaluation.NotApplicable(
+                    "the boards are manufactured, and what they carry is their maker's to say");
+        }
         Derived<Loads> loads = context.loadPath()
                 .boards(field)
                 .with(field.spanMm(), (board, span) -> new Loads(board, span, 0))

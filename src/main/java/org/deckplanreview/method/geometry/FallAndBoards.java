@@ -19,6 +19,7 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.BoardLabel;
 import org.deckplanreview.submission.BoardProfile;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.EdgeKind;
@@ -80,10 +81,20 @@ final class FallAndBoards {
                         BoardField.class,
                         BOARDS,
                         "The upper face of the boards.",
-                        (boards, context) -> Observations.word(
-                                boards.boards().profile(),
-                                boards.pointer().child("profile"),
-                                "the upper face of the boards: smooth or grooved")),
+                        FallAndBoards::profile),
+                flag(
+                        "manufactured boards",
+                        BoardField.class,
+                        BOARDS,
+                        "Whether the boards are not of sawn timber, so that their maker states what they carry.",
+                        (boards, context) -> Observations.flag(!boards.isSawn(), "")),
+                word(
+                        "label of boards",
+                        BoardLabel.values(),
+                        BoardField.class,
+                        BOARDS,
+                        "The standard that the maker's label on manufactured boards names.",
+                        FallAndBoards::labelOfBoards),
                 number(
                         "angle of boards to fall",
                         MeasureUnit.DEGREE,
@@ -91,6 +102,25 @@ final class FallAndBoards {
                         BOARDS,
                         "The angle in plan between the boards' length and the fall, 0 to 90 degrees.",
                         FallAndBoards::angleToFall));
+    }
+
+    private static Observation profile(BoardField boards, ReviewContext context) {
+        return !boards.isSawn() && boards.boards().profile().isEmpty()
+                ? Observations.notApplicable(TimberAndMetal.MANUFACTURED)
+                : Observations.word(
+                        boards.boards().profile(),
+                        boards.pointer().child("profile"),
+                        "the upper face of the boards: smooth or grooved");
+    }
+
+    private static Observation labelOfBoards(BoardField boards, ReviewContext context) {
+        return boards.boards()
+                .manufactured()
+                .map(made -> Observations.word(
+                        made.labelledTo(),
+                        boards.pointer().child("manufactured").child("labelledTo"),
+                        "the standard that the label of the boards names, for example ASTM-D7032"))
+                .orElseGet(() -> Observations.notApplicable("the boards are of sawn timber"));
     }
 
     private static Observation gradient(Subject subject, ReviewContext context) {

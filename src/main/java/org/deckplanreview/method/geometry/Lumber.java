@@ -6,6 +6,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.risingWord;
 import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
 import java.util.List;
+import java.util.function.Function;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.TimberPiece;
 import org.deckplanreview.measure.Length;
@@ -17,6 +18,7 @@ import org.deckplanreview.submission.Grade;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Species;
 import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.submission.Timber;
 
 /** What a timber is by its species, grade and section, as prescriptive tables are entered. */
 final class Lumber {
@@ -34,29 +36,35 @@ final class Lumber {
                         TimberPiece.class,
                         TIMBERS,
                         "The species or species combination of visually graded lumber.",
-                        (piece, context) -> Observations.word(
-                                piece.timber().species(),
-                                pointer(piece, context).child("species"),
-                                "the species of " + piece.timber().displayLabel() + ", for example southern-pine")),
+                        (piece, context) -> ofSawn(
+                                piece,
+                                timber -> Observations.word(
+                                        timber.species(),
+                                        pointer(piece, context).child("species"),
+                                        "the species of " + timber.displayLabel() + ", for example southern-pine"))),
                 risingWord(
                         "timber grade",
                         Grade.values(),
                         TimberPiece.class,
                         TIMBERS,
                         "The visual grade of the lumber, weakest first.",
-                        (piece, context) -> Observations.word(
-                                piece.timber().grade(),
-                                pointer(piece, context).child("grade"),
-                                "the grade of " + piece.timber().displayLabel() + ", for example no.2")),
+                        (piece, context) -> ofSawn(
+                                piece,
+                                timber -> Observations.word(
+                                        timber.grade(),
+                                        pointer(piece, context).child("grade"),
+                                        "the grade of " + timber.displayLabel() + ", for example no.2"))),
                 flag(
                         "incised",
                         TimberPiece.class,
                         TIMBERS,
                         "Whether the timber's faces were cut to let preservative in.",
-                        (piece, context) -> Observations.flag(
-                                piece.timber().incised(),
-                                pointer(piece, context).child("incised"),
-                                "whether " + piece.timber().displayLabel() + " is incised")),
+                        (piece, context) -> ofSawn(
+                                piece,
+                                timber -> Observations.flag(
+                                        timber.incised(),
+                                        pointer(piece, context).child("incised"),
+                                        "whether " + timber.displayLabel() + " is incised"))),
                 number(
                         "section breadth",
                         MeasureUnit.MILLIMETRE,
@@ -92,6 +100,12 @@ final class Lumber {
                                 "plies of the beam",
                                 "",
                                 beam.pointer().child("plies"))));
+    }
+
+    private static Observation ofSawn(TimberPiece piece, Function<Timber, Observation> observing) {
+        return piece.isSawn()
+                ? observing.apply(piece.timber())
+                : Observations.notApplicable(TimberAndMetal.MANUFACTURED);
     }
 
     private static Observation side(Length length, String symbol, String meaning, Pointer pointer) {

@@ -8,6 +8,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FixingPlace;
 import org.deckplanreview.layout.LedgerLine;
@@ -18,6 +19,7 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.submission.Boards;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.FixingFinish;
 import org.deckplanreview.submission.FixingKind;
@@ -31,6 +33,8 @@ import org.deckplanreview.submission.UseClass;
 
 /** What keeps timber from rot and metal from rust. */
 final class TimberAndMetal {
+
+    static final String MANUFACTURED = "the boards are manufactured";
 
     private static final List<SubjectKind> DECK = List.of(SubjectKind.DECK);
     private static final List<SubjectKind> FIXINGS = List.of(SubjectKind.FIXINGS);
@@ -204,7 +208,7 @@ final class TimberAndMetal {
     }
 
     private static Observation cutEndsTreated(ReviewContext context) {
-        boolean nothingTreated = context.submission().timbers().stream()
+        boolean nothingTreated = sawn(context)
                 .allMatch(t -> t.treatment().isEmpty() && t.naturalDurability().isPresent());
         return nothingTreated
                 ? Observations.notApplicable("no timber of the deck is treated")
@@ -215,7 +219,7 @@ final class TimberAndMetal {
     }
 
     private static Observation treatedTimber(ReviewContext context) {
-        List<Timber> timbers = context.submission().timbers();
+        List<Timber> timbers = sawn(context).toList();
         if (timbers.stream().anyMatch(t -> t.treatment().isPresent())) {
             return Observations.flag(true, "");
         }
@@ -224,6 +228,16 @@ final class TimberAndMetal {
                 .findFirst()
                 .map(t -> protectionMissing(t, context))
                 .orElseGet(() -> Observations.flag(false, ""));
+    }
+
+    /** All stock but that of manufactured boards. */
+    private static Stream<Timber> sawn(ReviewContext context) {
+        List<String> manufactured = context.submission().platforms().stream()
+                .flatMap(p -> p.boards().stream())
+                .filter(b -> b.manufactured().isPresent())
+                .map(Boards::timber)
+                .toList();
+        return context.submission().timbers().stream().filter(t -> !manufactured.contains(t.id()));
     }
 
     private static Observation ofTreatment(
@@ -240,6 +254,9 @@ final class TimberAndMetal {
             TimberPiece subject, ReviewContext context, BiFunction<NaturalDurability, Pointer, Observation> observing) {
         Pointer pointer = timberPointer(subject, context).child("naturalDurability");
         Timber timber = subject.timber();
+        if (!subject.isSawn()) {
+            return Observations.notApplicable(MANUFACTURED);
+        }
         if (timber.naturalDurability().isPresent()) {
             return observing.apply(timber.naturalDurability().get(), pointer);
         }
@@ -254,6 +271,9 @@ final class TimberAndMetal {
             Function<Treatment, Observation> whenTreated,
             Function<NaturalDurability, Observation> whenUntreated) {
         Timber timber = subject.timber();
+        if (!subject.isSawn()) {
+            return Observations.notApplicable(MANUFACTURED);
+        }
         if (timber.treatment().isPresent()) {
             return whenTreated.apply(timber.treatment().get());
         }

@@ -260,7 +260,7 @@ public final class DeckPiece {
                 0,
                 Pointer.of("/platforms/0/boards"),
                 "boards",
-                new Boards("t", new Direction(1, 0), Optional.empty(), profile),
+                new Boards("t", new Direction(1, 0), Optional.empty(), profile, Optional.empty()),
                 timber("t", breadthMm, depthMm),
                 Derived.known(spacingMm),
                 Derived.known(overhangMm),

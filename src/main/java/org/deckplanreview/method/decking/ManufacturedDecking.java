@@ -1,0 +1,45 @@
+package org.deckplanreview.method.decking;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import org.deckplanreview.layout.BoardField;
+import org.deckplanreview.layout.Subject;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.Method;
+import org.deckplanreview.method.Working;
+import org.deckplanreview.submission.ManufacturedBoards;
+import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.submission.SubjectKind;
+import org.deckplanreview.vocabulary.Sense;
+
+/** Methods for boards that are not of sawn timber. */
+public final class ManufacturedDecking {
+
+    static final String SOURCE = "what the maker of the boards states";
+    static final List<SubjectKind> SUBJECTS = List.of(SubjectKind.BOARDS);
+
+    private ManufacturedDecking() {}
+
+    public static List<Method> methods() {
+        return List.of(new StatedJoistSpacing(), new StatedLoad(), new StatedConcentratedLoad());
+    }
+
+    static Evaluation ofManufactured(
+            Subject subject, BiFunction<BoardField, ManufacturedBoards, Evaluation> evaluating) {
+        BoardField field = (BoardField) subject;
+        return field.boards()
+                .manufactured()
+                .map(boards -> evaluating.apply(field, boards))
+                .orElseGet(() -> new Evaluation.NotApplicable("the boards are of sawn timber"));
+    }
+
+    static Pointer stated(BoardField field, String member) {
+        return field.pointer().child("manufactured").child(member);
+    }
+
+    static Evaluation atMost(Measure found, Measure allowed, Working working) {
+        double utilisation = found.in(allowed.unit()) / allowed.value();
+        return new Evaluation.Measured(found, Sense.AT_MOST, allowed, utilisation, "", working.steps(), List.of());
+    }
+}
