@@ -22,8 +22,9 @@ public final class SampleDeck {
 
     private static final SubmissionReader READER = new SubmissionReader();
 
-    private static final String MANUFACTURED = "{\"joistSpacing\": 400, \"diagonalJoistSpacing\": 300, \"load\": \"5 kN/m2\","
-            + " \"concentratedLoad\": \"2 kN\", \"weight\": \"0.25 kN/m2\", \"labelledTo\": \"ASTM-D7032\"}";
+    private static final String MANUFACTURED =
+            "{\"joistSpacing\": 400, \"diagonalJoistSpacing\": 300, \"load\": \"5 kN/m2\","
+                    + " \"concentratedLoad\": \"2 kN\", \"weight\": \"0.25 kN/m2\", \"labelledTo\": \"ASTM-D7032\"}";
 
     private final ObjectNode document;
 
