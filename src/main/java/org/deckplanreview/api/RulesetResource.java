@@ -22,6 +22,7 @@ import org.deckplanreview.review.Editions;
 import org.deckplanreview.ruleset.Amending;
 import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Binding;
+import org.deckplanreview.ruleset.ConfirmationCounts;
 import org.deckplanreview.ruleset.Edition;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -67,6 +68,9 @@ public class RulesetResource {
                     description = "Day on which an edition was published that binds only where it is adopted.")
             Optional<LocalDate> published,
 
+            @Schema(description = "How many values of the edition were confirmed in each way.")
+            Confirmed confirmed,
+
             @Schema(description = "Digest of the resolved edition.")
             String digest,
 
@@ -81,8 +85,31 @@ public class RulesetResource {
                     edition.binding() instanceof Binding.AsAdopted adopted
                             ? Optional.of(adopted.published())
                             : Optional.empty(),
+                    Confirmed.of(edition),
                     edition.digest(),
                     "/rulesets/" + edition.region() + "/" + edition.name());
+        }
+    }
+
+    @Schema(
+            name = "ConfirmedValues",
+            description =
+                    "Counts by the way of confirmation: page, read in its document; secondary page, in a publication"
+                            + " that repeats it; practice, which no publication can confirm; computed by a stated method; memory,"
+                            + " to be checked in its document before anyone relies on it.")
+    record Confirmed(
+            @Schema(
+                    description = "Values: each citation of a provision, imposed load, condition that ends a provision,"
+                            + " parameter with a citation of its own, and table. What several provisions take from one"
+                            + " place of a standard counts once.")
+            Map<String, Integer> values,
+
+            @Schema(description = "Rows of the tables; where a table runs over its columns, a row is a cell.")
+            Map<String, Integer> tableRows) {
+        static Confirmed of(Edition edition) {
+            ConfirmationCounts counts = ConfirmationCounts.of(edition);
+            return new Confirmed(
+                    ConfirmationCounts.byWord(counts.values()), ConfirmationCounts.byWord(counts.tableRows()));
         }
     }
 
@@ -140,7 +167,11 @@ public class RulesetResource {
             summary = "One edition",
             description =
                     "The resolved edition in canonical form (RFC 8785), over which its digest is taken: provisions,"
-                            + " values and where each comes from.")
+                            + " values, where each comes from, and in 'confirmed' how many values, and how many rows of"
+                            + " tables, were read in their document (page), in a publication that repeats it (secondary"
+                            + " page), are practice, were computed, or were recalled from memory. A value is the citation"
+                            + " of a provision, of an imposed load or of a condition that ends a provision, a parameter"
+                            + " with a citation of its own, or a table. Texts show places for figures, such as {limit}.")
     public Response edition(
             @Parameter(example = "uk-england") @PathParam("region") String region,
             @Parameter(example = "2024") @PathParam("edition") String name,

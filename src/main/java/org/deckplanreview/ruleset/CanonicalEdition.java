@@ -92,6 +92,14 @@ final class CanonicalEdition {
                     "amendments",
                     e.amendments().stream().map(a -> amendment(a.amendment())).toList());
         }
+        ConfirmationCounts counts = ConfirmationCounts.of(e);
+        json.put(
+                "confirmed",
+                two(
+                        "values",
+                        ConfirmationCounts.byWord(counts.values()),
+                        "tableRows",
+                        ConfirmationCounts.byWord(counts.tableRows())));
         json.put("provisions", e.provisions().stream().map(this::provision).toList());
         json.put("standards", used);
         return json;
