@@ -44,12 +44,21 @@ public final class ShownFigure {
             return Phrases.of(value);
         }
         Measure shown = units.measure(written);
+        boolean isWritten = !isComputed && written.unit() == MeasureUnit.INCH;
+        if (isWritten && units == UnitSystem.INCH_POUND && !isSixteenths(written.value())) {
+            return Phrases.of(written);
+        }
         if (shown.unit() == MeasureUnit.INCH && units == UnitSystem.INCH_POUND) {
             return FeetInches.of(shown.value(), sense.safe());
         }
         return isComputed || units.isForeign(written.unit())
                 ? Phrases.of(Numbers.workable(shown.value(), sense.safe()), shown.unit())
                 : Phrases.of(shown);
+    }
+
+    /** What is not, such as the diameter of a nail, is no length that is measured with a rule. */
+    private static boolean isSixteenths(double inches) {
+        return FeetInches.rounded(inches, RoundingMode.FLOOR) == FeetInches.rounded(inches, RoundingMode.CEILING);
     }
 
     private static String oneIn(Value value, Sense sense) {

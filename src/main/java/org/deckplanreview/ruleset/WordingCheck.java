@@ -10,6 +10,9 @@ final class WordingCheck {
 
     static final List<String> TEXTS = List.of("advice", "caution", "referral");
 
+    /** Texts round. */
+    private static final double NEARLY = 0.002;
+
     private final Figures figures;
 
     WordingCheck(Figures figures) {
@@ -33,9 +36,31 @@ final class WordingCheck {
                         "{" + place.name() + "}");
             }
         }
+        wording.words().stream()
+                .flatMap(words -> LiteralFigures.in(words).stream())
+                .forEach(literal -> own.forEach((name, figure) -> refuseRepeated(text, literal, name, figure)));
         if (wording.words().stream().anyMatch(words -> words.contains("{") || words.contains("}"))) {
             text.fault("A brace has no partner", "a figure's name between two braces, such as {limit}");
         }
+    }
+
+    /** An amendment that sets the figure otherwise would leave the text behind. */
+    private static void refuseRepeated(Entry text, LiteralFigures.Literal literal, String name, Figure figure) {
+        boolean isRepeated =
+                figure.values().stream().anyMatch(value -> value instanceof Measure m && isSame(m, literal.value()));
+        if (isRepeated) {
+            text.file()
+                    .fault(
+                            text.line(),
+                            "'" + Shortened.of(literal.text()) + "'",
+                            "The text repeats a figure of its provision, '" + name + "'",
+                            (literal.text().startsWith("1 in ") ? "{1 in " : "{") + name + "} in its place");
+        }
+    }
+
+    private static boolean isSame(Measure figure, Measure literal) {
+        double value = figure.unit().sameDimension(literal.unit()) ? literal.in(figure.unit()) : Double.NaN;
+        return Math.abs(value - figure.value()) <= NEARLY * Math.abs(figure.value());
     }
 
     private static boolean isRatio(Figure figure) {

@@ -77,6 +77,16 @@ class FilledTextsTest {
     }
 
     @Test
+    void a_diameter_that_no_rule_shows_stays_decimal() {
+        Measure nail = Measure.of(0.128, MeasureUnit.INCH);
+        assertThat(advice(ReportBuilder.reportInInches(low(nail).advice("At least {limit}."))))
+                .hasValue("At least 0.128 in.");
+        assertThat(advice(ReportBuilder.report(low(nail).advice("At least {limit}."))))
+                .as("3.2512 mm")
+                .hasValue("At least 3.26 mm.");
+    }
+
+    @Test
     void where_it_is_not_known_which_limit_counts_all_that_may_are_shown() {
         FindingBuilder open = finding("guard.height")
                 .rule(limit(Sense.AT_LEAST, Measure.mm(900), Measure.mm(1100), Measure.mm(1200)))
