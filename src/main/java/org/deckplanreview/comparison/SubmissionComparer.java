@@ -79,6 +79,7 @@ public final class SubmissionComparer {
                                 || all.stream().anyMatch(FindingChange::improves)),
                 counts,
                 all.stream().filter(c -> c.transition() != Transition.UNCHANGED).toList(),
+                ReadChange.of(before.givenNotReviewed(), after.givenNotReviewed()),
                 new SubmissionComparison.Provenance(
                         after.provenance().service(),
                         after.provenance().received(),

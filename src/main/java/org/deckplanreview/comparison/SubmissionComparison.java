@@ -15,6 +15,7 @@ import org.deckplanreview.assessment.Determination;
  * @param gotWorse whether there is more to do under the second edition: the outcome is worse, or any finding is
  * @param gotBetter whether there is less to do, and nothing is worse
  * @param findings those that changed
+ * @param given what of it only one of the editions reads
  */
 public record SubmissionComparison(
         String notice,
@@ -28,6 +29,7 @@ public record SubmissionComparison(
         boolean gotBetter,
         Counts counts,
         List<FindingChange> findings,
+        ReadChange given,
         Provenance provenance) {
     public SubmissionComparison {
         findings = List.copyOf(findings);

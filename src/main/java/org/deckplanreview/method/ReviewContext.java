@@ -1,9 +1,13 @@
 package org.deckplanreview.method;
 
+import java.math.RoundingMode;
 import java.util.List;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.loadpath.LoadPath;
+import org.deckplanreview.measure.FeetInches;
 import org.deckplanreview.measure.Measure;
+import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.submission.Derived;
@@ -27,5 +31,13 @@ public record ReviewContext(Layout layout, LoadPath loadPath, List<Derived<Strin
     /** A measure for a remark, a need or an assumption. */
     public String written(Measure measure) {
         return Phrases.of(measure, units());
+    }
+
+    /** A measure that something must have at least, rounded up to what can be measured on site. */
+    public String writtenAtLeast(Measure measure) {
+        Measure shown = units().measure(measure);
+        return shown.unit() == MeasureUnit.INCH
+                ? FeetInches.of(shown.value(), RoundingMode.CEILING)
+                : Phrases.of(Numbers.workable(shown.value(), RoundingMode.CEILING), shown.unit());
     }
 }

@@ -61,8 +61,10 @@ final class RecalledValues {
         }
         provision.scope().stream()
                 .filter(reach -> reach.citation().recalled())
-                .forEach(reach ->
-                        add("Not covered: " + reasons(reach), reach.citation().text(), provision.id()));
+                .forEach(reach -> add(
+                        "Limit of what they cover: " + reasons(reach),
+                        reach.citation().text(),
+                        provision.id()));
         if (provision.rule() instanceof Rule.Calculation calculation) {
             List<ParameterDescription> described = vocabulary
                     .method(calculation.method())

@@ -32,6 +32,7 @@ class SubmissionComparisonTest {
         SubmissionComparison same = compare(sample, ENGLAND_2024, ENGLAND_2024);
 
         assertThat(same.findings()).isEmpty();
+        assertThat(same.given()).isEqualTo(new ReadChange(List.of(), List.of()));
         assertThat(same.outcome().transition()).isEqualTo(Transition.UNCHANGED);
         assertThat(same.gotWorse()).isFalse();
         assertThat(same.gotBetter()).isFalse();
@@ -55,6 +56,9 @@ class SubmissionComparisonTest {
                 .containsExactlyInAnyOrderElementsOf(
                         there.findings().stream().map(Turned::of).toList());
         assertThat(back.outcome().before()).isEqualTo(there.outcome().after());
+        assertThat(back.given())
+                .isEqualTo(new ReadChange(
+                        there.given().newlyReviewed(), there.given().noLongerReviewed()));
         assertThat(back.counts().worse()).isEqualTo(there.counts().better());
         assertThat(back.counts().added()).isEqualTo(there.counts().gone());
         assertThat(back.counts().changed()).isEqualTo(there.counts().changed());
@@ -107,8 +111,8 @@ class SubmissionComparisonTest {
         assertThat(joists.before().orElseThrow().determination()).isEqualTo(Determination.COMPLIES);
         assertThat(joists.after().orElseThrow().determination()).isEqualTo(Determination.DOES_NOT_COMPLY);
         assertThat(joists.cause())
-                .isEqualTo(
-                        new Cause(Cause.Kind.PROVISION, Optional.of("treatment.joists"), Optional.of(Effect.CHANGED)));
+                .isEqualTo(new Cause(
+                        Cause.Kind.PROVISION, Optional.of("treatment.joists"), Optional.of(Effect.TIGHTENED)));
         assertThat(comparison.gotWorse()).isTrue();
     }
 

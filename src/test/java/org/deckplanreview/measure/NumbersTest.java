@@ -2,6 +2,7 @@ package org.deckplanreview.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.RoundingMode;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,5 +60,25 @@ class NumbersTest {
         } finally {
             Locale.setDefault(before);
         }
+    }
+
+    /** Columns: a number, the way, and what is shown. */
+    @ParameterizedTest
+    @CsvSource({
+        "155.529, CEILING, 156",
+        "155.529, FLOOR, 155",
+        "156.00000000001, CEILING, 156",
+        "914.4, CEILING, 915",
+        "914.4, FLOOR, 914",
+        "10.01, CEILING, 11",
+        "9.525, FLOOR, 9.52",
+        "3.2512, CEILING, 3.26",
+        "0.04167, FLOOR, 0.0416",
+        "-12.5, FLOOR, -13",
+        "0, CEILING, 0",
+        "6600, HALF_UP, 6600"
+    })
+    void a_figure_to_work_to_is_whole_from_ten_on(double value, RoundingMode way, String shown) {
+        assertThat(Numbers.workable(value, way).toPlainString()).isEqualTo(shown);
     }
 }

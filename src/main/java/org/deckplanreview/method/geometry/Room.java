@@ -99,7 +99,7 @@ final class Room {
                         meaning,
                         known.value() < 0
                                 ? "the deck must rise by "
-                                        + context.written(Measure.of(-known.value(), MeasureUnit.MILLIMETRE))
+                                        + context.writtenAtLeast(Measure.of(-known.value(), MeasureUnit.MILLIMETRE))
                                         + ", or the ground be lowered"
                                 : "")
                 : Observations.missing(room.needs());

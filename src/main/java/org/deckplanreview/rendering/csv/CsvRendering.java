@@ -1,6 +1,7 @@
 package org.deckplanreview.rendering.csv;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.report.Allowed;
@@ -11,6 +12,8 @@ import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.report.ShownValue;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.NotReviewed;
+import org.deckplanreview.submission.Pointer;
 
 /** The findings of a report and its site schedule, each as a CSV file of its own. */
 public final class CsvRendering {
@@ -44,13 +47,17 @@ public final class CsvRendering {
 
     private CsvRendering() {}
 
-    /** One row a finding, in the report's order and numbered so. */
+    /**
+     * One row a finding, in the report's order and numbered so, then one without a number for each member that was given and
+     * not reviewed.
+     */
     public static byte[] findings(Report report) {
         Sheet sheet = new Sheet(HEADINGS);
         int number = 1;
         for (ReportedFinding finding : report.findings()) {
             row(sheet, number++, finding);
         }
+        report.givenNotReviewed().forEach(member -> row(sheet, member));
         return sheet.bytes();
     }
 
@@ -92,6 +99,21 @@ public final class CsvRendering {
                 f.standing().word(),
                 f.citation().confirmed().by().word(),
                 f.needs().stream().map(CsvRendering::need).collect(Collectors.joining("; ")));
+    }
+
+    private static void row(Sheet sheet, NotReviewed member) {
+        Map<String, String> cells = Map.of(
+                "determination",
+                "given, not reviewed",
+                "title",
+                member.meaning(),
+                "pointer",
+                member.pointer().value(),
+                "also",
+                member.also().stream().map(Pointer::value).collect(Collectors.joining("; ")));
+        sheet.row(HEADINGS.stream()
+                .map(heading -> cells.getOrDefault(heading, ""))
+                .toArray());
     }
 
     private static Object cell(ShownValue value) {

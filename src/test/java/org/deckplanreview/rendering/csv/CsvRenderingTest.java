@@ -34,13 +34,30 @@ class CsvRenderingTest {
     void every_finding_is_one_row_with_a_cell_for_each_heading(String sample) throws IOException {
         Report report = ReviewedSamples.report(ReviewedSamples.bytes(sample));
         List<String[]> rows = rows(CsvRendering.findings(report));
-        assertThat(rows).hasSize(1 + report.findings().size());
+        int findings = report.findings().size();
+        assertThat(rows).hasSize(1 + findings + report.givenNotReviewed().size());
         assertThat(rows).allSatisfy(row -> assertThat(row).hasSameSizeAs(rows.get(0)));
         for (int i = 0; i < report.findings().size(); i++) {
             assertThat(rows.get(i + 1))
                     .contains(
                             report.findings().get(i).provision(),
                             report.findings().get(i).determination().word());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void what_was_given_and_not_reviewed_is_a_row_without_a_number(String sample) throws IOException {
+        Report report = ReviewedSamples.report(ReviewedSamples.bytes(sample));
+        List<String[]> rows = rows(CsvRendering.findings(report));
+        List<String[]> last = rows.subList(1 + report.findings().size(), rows.size());
+        for (int i = 0; i < last.size(); i++) {
+            assertThat(last.get(i)[0]).isEmpty();
+            assertThat(last.get(i))
+                    .contains(
+                            "given, not reviewed",
+                            report.givenNotReviewed().get(i).meaning(),
+                            report.givenNotReviewed().get(i).pointer().value());
         }
     }
 
