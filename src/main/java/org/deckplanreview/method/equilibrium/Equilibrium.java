@@ -10,6 +10,11 @@ public final class Equilibrium {
     private Equilibrium() {}
 
     public static List<Method> methods() {
-        return List.of(new MemberUplift(), new PostUplift(), new FootingUplift(), new Overturning());
+        return List.of(
+                new MemberUplift(),
+                new PostUplift(),
+                new FootingUplift(),
+                new Overturning(Overturning.Place.FOOT),
+                new Overturning(Overturning.Place.BEAM));
     }
 }

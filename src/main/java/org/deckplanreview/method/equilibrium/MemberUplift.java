@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.JoistLine;
@@ -35,7 +36,7 @@ import org.deckplanreview.vocabulary.Parameters;
  * hold is an assumption: beyond it the resistance must be stated, and only one that is stated can be too small.
  */
 final class MemberUplift implements Method {
-    private static final ParameterDescription ORDINARY = ParameterDescription.number(
+    static final ParameterDescription ORDINARY = ParameterDescription.number(
                     "holdDown",
                     NEWTON_,
                     "resistance that ordinary fixings at a support are taken to have against uplift")
@@ -95,6 +96,43 @@ final class MemberUplift implements Method {
                         assumed,
                         j.push()))
                 .toList());
+    }
+
+    /**
+     * The joint of a beam with one of its posts, with what the beam's fixings there hold.
+     *
+     * @param joints of a hold, with what is assumed of it
+     */
+    static Evaluation heldOnPost(
+            BeamLine beam,
+            BiFunction<Hold, List<String>, List<Joint>> joints,
+            String post,
+            Parameters parameters,
+            ReviewContext context) {
+        Pointer pointer = beam.pointer().child(STATED);
+        Optional<Measure> stated = stated(beam, context.layout().platformOf(beam));
+        if (stated.isPresent()) {
+            Hold hold = new Hold(
+                    stated.get().in(NEWTON_), "stated resistance of the fixing against uplift", "", List.of(pointer));
+            return Case.worst(joints.apply(hold, List.of()));
+        }
+        Hold ordinary = new Hold(
+                parameters.number(ORDINARY.name(), NEWTON_),
+                "resistance of ordinary fixings against uplift",
+                parameters.source(ORDINARY.name()),
+                List.of());
+        List<Joint> held = joints.apply(
+                ordinary,
+                List.of("Ordinary fixings hold " + beam.label() + " down at " + post + " with "
+                        + context.written(Measure.of(ordinary.newtons(), NEWTON_)) + " at least."));
+        return held.stream().allMatch(Joint::holds)
+                ? Case.worst(held)
+                : new Evaluation.Missing(List.of(new Need(
+                        pointer,
+                        "the resistance against uplift of the fixing of " + beam.label() + " at " + post
+                                + ", which wind and people lift as they push the deck sideways, in "
+                                + context.units().unit(MeasureUnit.KILONEWTON).symbol()
+                                + Enough.from(Joint.neededN(held), context.units()))));
     }
 
     private static Optional<Measure> stated(Member member, PlatformLayout platform) {

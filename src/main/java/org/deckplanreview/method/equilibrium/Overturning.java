@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
@@ -30,41 +32,96 @@ import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
+import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
 
 /**
- * Uplift of a post because a free-standing deck that is pushed sideways turns over. What the posts' feet must take together
+ * Uplift of a post, or of the beam on it, because a free-standing deck that is pushed sideways turns over. What the posts' feet must take together
  * is known from balance alone; how they share it lies between a stiff deck, whose posts take it by their distance from the
- * middle, and one that bends, where a braced post and the post that its brace leans towards take the braces' own part.
+ * middle, and one that bends, where a braced post and the post that its brace leans towards take the braces' own part. A brace that is pressed pushes its
+ * post down and lifts the beam beside it, so that beam and post part with more than the post's own uplift.
  */
 final class Overturning implements Method {
     private static final double SAME_LINE_MM = 1;
+    /** Braces at both sides that lift by less than one part in a million per mm are alike. */
+    private static final double NO_LIFT_PER_MM = 1e-6;
 
-    private static final MethodDescription DESCRIPTION = new MethodDescription(
-            "equilibrium.overturning",
-            Equilibrium.SOURCE,
-            "smallest force at the post's foot while the deck is pushed",
-            NEWTON_,
-            List.of(SubjectKind.POSTS),
-            Stream.concat(DeckPush.PARAMETERS.stream(), Stream.of(Balance.TABLE, PostUplift.ORDINARY))
-                    .toList(),
-            "Smallest force at the foot of a post of a free-standing deck, pushed sideways at its boards by wind and by people at"
-                    + " its guards while nothing but its weight holds it down: the push times its height above the feet, taken by"
-                    + " all posts by their distance from their middle, or by a braced post and the nearest one, whichever lifts"
-                    + " more; against its base, and against the weight of its footing. Embedded posts without braces stand as"
-                    + " cantilevers and do not lift.");
+    private static List<ParameterDescription> parameters(ParameterDescription ordinary) {
+        return Stream.concat(DeckPush.PARAMETERS.stream(), Stream.of(Balance.TABLE, ordinary))
+                .toList();
+    }
+
+    /** Where the lift is held. */
+    enum Place {
+        FOOT(new MethodDescription(
+                "equilibrium.overturning",
+                Equilibrium.SOURCE,
+                "smallest force at the post's foot while the deck is pushed",
+                NEWTON_,
+                List.of(SubjectKind.POSTS),
+                parameters(PostUplift.ORDINARY),
+                "Smallest force at the foot of a post of a free-standing deck, pushed sideways at its boards by wind and by people"
+                        + " at its guards while nothing but its weight holds it down: the push times its height above the feet,"
+                        + " taken by all posts by their distance from their middle, or by a braced post and the nearest one,"
+                        + " whichever lifts more; against its base, and against the weight of its footing. Embedded posts without"
+                        + " braces stand as cantilevers and do not lift.")),
+        BEAM(
+                new MethodDescription(
+                        "equilibrium.beamJoint",
+                        Equilibrium.SOURCE,
+                        "smallest force between beam and post while the deck is pushed",
+                        NEWTON_,
+                        List.of(SubjectKind.POSTS),
+                        parameters(MemberUplift.ORDINARY),
+                        "Smallest force between a post of a free-standing deck and its beam under the same push: what lifts the post, or"
+                                + " what braces along the beam lift the beam with over the reach from the post to their upper end, less"
+                                + " what presses the post at that side; against what the beam's fixings at one post hold down."));
+
+        private final MethodDescription description;
+
+        Place(MethodDescription description) {
+            this.description = description;
+        }
+    }
+
+    private final Place place;
+
+    Overturning(Place place) {
+        this.place = place;
+    }
 
     /** How one post is lifted by a push of the deck in one direction. */
     private record Lift(
             PostPlace post, PlatformLayout platform, double heightMm, double armMm, double squareMm2, Braced braced) {
 
-        /** @param apartMm 0 where no brace of the post holds the direction */
-        private record Braced(double share, double heightMm, double apartMm) {
+        /**
+         * What braces lift with: their share of the push times the height over an arm.
+         *
+         * @param reachMm from the post to where its braces lift the beam; 0 at the foot, or where none does
+         * @param apartMm to the nearest post that way, negative where the only one stands the other way; 0 without one
+         */
+        private record Braced(double share, double heightMm, double reachMm, double apartMm) {
+            static final Braced NOT = new Braced(0, 0, 0, 0);
+
             double factor() {
-                return apartMm == 0 ? 0 : share * heightMm / apartMm;
+                return share * heightMm * Math.max(0, perMm());
+            }
+
+            private double perMm() {
+                double apart = apartMm == 0 ? 0 : 1 / apartMm;
+                return reachMm == 0 ? Math.abs(apart) : 1 / reachMm - apart;
+            }
+
+            String expression() {
+                if (reachMm == 0) {
+                    return "s_b * H_d * h_b / L_b";
+                }
+                String apart = apartMm == 0 ? "" : apartMm > 0 ? " - 1 / L_b" : " + 1 / L_b";
+                return "s_b * H_d * h_b * (1 / r_b" + apart + ")";
             }
         }
 
@@ -87,8 +144,25 @@ final class Overturning implements Method {
                         "height of the boards above its foot",
                         "",
                         post.pointer());
-                w.given("L_b", braced.apartMm(), MILLIMETRE, "to the nearest post that way", "", post.pointer());
-                w.step("N_H,d", "s_b * H_d * h_b / L_b", by(push).newtons(), NEWTON_, "");
+                if (braced.reachMm() > 0) {
+                    w.given(
+                            "r_b",
+                            braced.reachMm(),
+                            MILLIMETRE,
+                            "from the post to the brace's upper end",
+                            "",
+                            post.pointer());
+                }
+                if (braced.apartMm() != 0) {
+                    w.given(
+                            "L_b",
+                            Math.abs(braced.apartMm()),
+                            MILLIMETRE,
+                            "to the nearest post that way",
+                            "",
+                            post.pointer());
+                }
+                w.step("N_H,d", braced.expression(), by(push).newtons(), NEWTON_, "");
                 return;
             }
             w.given("h", heightMm, MILLIMETRE, "height of the boards above the lowest foot", "", platform.pointer());
@@ -107,7 +181,7 @@ final class Overturning implements Method {
 
     @Override
     public MethodDescription description() {
-        return DESCRIPTION;
+        return place.description;
     }
 
     @Override
@@ -122,8 +196,9 @@ final class Overturning implements Method {
         Derived<Double> above = DeckPush.abovePostsMm(platform);
         Derived<Double> highest = highest(platform);
         Derived<Double> own = post.heightMm();
-        Derived<LiftForces> forces =
-                context.loadPath().lift(post).with(context.loadPath().postWeightN(post), LiftForces::withWeight);
+        Derived<LiftForces> forces = place == Place.BEAM
+                ? context.loadPath().lift(post)
+                : context.loadPath().lift(post).with(context.loadPath().postWeightN(post), LiftForces::withWeight);
         List<Need> needs = new ArrayList<>(DeckPush.footNeeds(platform));
         Stream.of(along, above, highest, own, forces).forEach(d -> needs.addAll(d.needs()));
         if (!needs.isEmpty()) {
@@ -155,7 +230,11 @@ final class Overturning implements Method {
                     highest.get() + above.get(),
                     Math.abs(placeMm(post, direction) - middle),
                     square,
-                    braced(post, direction, own.get() + above.get(), support, parameters));
+                    place == Place.FOOT
+                            ? braced(post, direction, own.get() + above.get(), support, parameters)
+                            : isAlong
+                                    ? liftingBeam(post, direction, own.get() + above.get(), support, parameters)
+                                    : Lift.Braced.NOT);
             for (Balance balance : Balance.of(parameters)) {
                 Derived<List<DeckPush>> of = DeckPush.of(
                         platform,
@@ -198,7 +277,48 @@ final class Overturning implements Method {
                 .mapToDouble(b -> b.brace().reach().mm())
                 .max();
         double apart = reach.isEmpty() ? 0 : apartMm(post, direction, reach.getAsDouble(), support.platform());
-        return new Lift.Braced(apart == 0 ? 0 : DeckPush.share(post, direction, support, parameters), heightMm, apart);
+        return apart == 0
+                ? Lift.Braced.NOT
+                : new Lift.Braced(DeckPush.share(post, direction, support, parameters), heightMm, 0, apart);
+    }
+
+    /** Braces at both sides of a post work against each other: the side with the larger part lifts. */
+    private static Lift.Braced liftingBeam(
+            PostPlace post, Direction direction, double heightMm, SidewaysSupport support, Parameters parameters) {
+        List<BraceLine> braces = support.braces(direction, post);
+        double perMm = braces.stream()
+                .mapToDouble(b -> side(b, direction) / b.brace().reach().mm() / braces.size())
+                .sum();
+        if (Math.abs(perMm) < NO_LIFT_PER_MM) {
+            return Lift.Braced.NOT;
+        }
+        double towards = nearestMm(post, direction, Math.signum(perMm), support.platform());
+        double apart = towards > 0 ? towards : -nearestMm(post, direction, -Math.signum(perMm), support.platform());
+        return new Lift.Braced(
+                DeckPush.share(post, direction, support, parameters), heightMm, 1 / Math.abs(perMm), apart);
+    }
+
+    /** 1 for a brace that leans along the direction, -1 against it. */
+    private static double side(BraceLine brace, Direction direction) {
+        Direction own = brace.brace().direction();
+        return Math.signum(own.dx() * direction.dx() + own.dy() * direction.dy());
+    }
+
+    /** To the nearest post on one side that lies more along the direction than across it; 0 without one. */
+    private static double nearestMm(PostPlace post, Direction direction, double side, PlatformLayout platform) {
+        PlanPoint at = post.post().at();
+        double length = StrictMath.hypot(direction.dx(), direction.dy());
+        return platform.posts().stream()
+                .filter(p -> {
+                    double along = ((p.post().at().xMm() - at.xMm()) * direction.dx()
+                                    + (p.post().at().yMm() - at.yMm()) * direction.dy())
+                            * side
+                            / length;
+                    return along > SAME_LINE_MM && along >= alongMm(post, p, SidewaysSupport.across(direction));
+                })
+                .mapToDouble(p -> alongMm(post, p, direction))
+                .min()
+                .orElse(0);
     }
 
     /** To the nearest post beyond the brace that lies more along the direction than across it; 0 without one. */
@@ -215,7 +335,7 @@ final class Overturning implements Method {
         return Math.abs(placeMm(a, direction) - placeMm(b, direction));
     }
 
-    private static Evaluation worst(
+    private Evaluation worst(
             PostPlace post, LiftForces forces, List<Pushed> pushes, Parameters parameters, ReviewContext context) {
         List<String> assumed = new ArrayList<>(DeckPush.assumptions(parameters, context));
         assumed.add(
@@ -226,6 +346,9 @@ final class Overturning implements Method {
         List<Joint> byWeight = joints.apply(forces, PostUplift.NOTHING);
         if (byWeight.stream().allMatch(Joint::holds)) {
             return Case.worst(byWeight);
+        }
+        if (place == Place.BEAM) {
+            return onPost(post, forces, pushes, assumed, parameters, context);
         }
         List<Evaluation> all = new ArrayList<>();
         if (!PostUplift.isEmbedded(post)) {
@@ -255,6 +378,33 @@ final class Overturning implements Method {
                                         FootingUplift.NOTHING))
                         : new Evaluation.Missing(weight.needs()));
         return weakest(all);
+    }
+
+    private static Evaluation onPost(
+            PostPlace post,
+            LiftForces forces,
+            List<Pushed> pushes,
+            List<String> assumed,
+            Parameters parameters,
+            ReviewContext context) {
+        PlatformLayout platform = context.layout().platformOf(post);
+        BeamLine beam = platform.beams().stream()
+                .filter(b -> post.beams().contains(b.id()))
+                .findFirst()
+                .orElseThrow();
+        return MemberUplift.heldOnPost(
+                beam,
+                (hold, ofFixings) -> pushes.stream()
+                        .map(p -> p.joint(
+                                forces,
+                                hold,
+                                Stream.concat(assumed.stream(), ofFixings.stream())
+                                        .toList(),
+                                parameters))
+                        .toList(),
+                post.label(),
+                parameters,
+                context);
     }
 
     private static Evaluation onFooting(FootingPlace footing, List<Joint> joints) {
