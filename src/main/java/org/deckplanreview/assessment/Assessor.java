@@ -119,8 +119,8 @@ public final class Assessor {
                     switch (kind) {
                         case BOARDS -> p.boards().isEmpty();
                         case JOISTS -> p.joists().isEmpty();
-                        case BEAMS -> p.beams().isEmpty();
-                        case POSTS -> p.posts().isEmpty();
+                        case BEAMS -> p.beams().isEmpty() && !p.isOnBlocks();
+                        case POSTS -> p.posts().isEmpty() && !p.isOnBlocks();
                         case FOOTINGS -> p.footings().isEmpty();
                         default -> false;
                     };

@@ -27,6 +27,9 @@ public record CarriedArea(PlatformLayout platform) {
 
     /** The area that rests on a footing through all posts on it, mm2. */
     public Derived<Double> ofFootingMm2(FootingPlace footing) {
+        if (footing.isBlock()) {
+            return ofBlockMm2(footing);
+        }
         List<PostPlace> posts = platform.posts().stream()
                 .filter(p -> footing.posts().contains(p.id()))
                 .toList();
@@ -37,6 +40,23 @@ public record CarriedArea(PlatformLayout platform) {
             sum = sum.with(ofPostMm2(post), Double::sum);
         }
         return sum;
+    }
+
+    private Derived<Double> ofBlockMm2(FootingPlace block) {
+        double area = 0;
+        boolean carries = false;
+        for (int j = 0; j < platform.joists().size(); j++) {
+            List<MemberSupport> supports = platform.joists().get(j).supports();
+            for (int s = 0; s < supports.size(); s++) {
+                if (block.carries(supports.get(s))) {
+                    area += ofJoistMm2(new JoistBearing(j, s, 0));
+                    carries = true;
+                }
+            }
+        }
+        return carries
+                ? Derived.known(area)
+                : Derived.missing(block.pointer().child("at"), "a place of " + block.label() + " under a joist");
     }
 
     private List<Need> needs(PostPlace post, List<BeamLine> beams) {

@@ -6,6 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Beam;
+import org.deckplanreview.submission.Footing;
+import org.deckplanreview.submission.FootingKind;
+import org.deckplanreview.submission.FootingShape;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.Platform;
@@ -13,9 +16,9 @@ import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 
 /**
- * A beam or ledger as the joists that cross it see it, along and across them.
+ * A beam, ledger or block as the joists that cross it see it, along and across them.
  *
- * @param line of a beam its middle, of a ledger its back against the wall
+ * @param line of a beam or block its middle, of a ledger its back against the wall
  * @param sine of the angle between it and the joists
  */
 record Carrier(
@@ -100,7 +103,33 @@ record Carrier(
                                     sine))
                     .ifPresent(carriers::add);
         }
+        for (int i = 0; i < platform.footings().size(); i++) {
+            Footing footing = platform.footings().get(i);
+            if (footing.kind() == FootingKind.BLOCK && footing.at().isPresent()) {
+                carriers.add(block(footing, pointer.child("footings").child(i), joists));
+            }
+        }
         return carriers;
+    }
+
+    /** A block takes joists over its smaller side each way, of a round one over the square within it. */
+    private static Carrier block(Footing block, Pointer pointer, Axis joists) {
+        double smaller = Math.min(
+                block.breadth().mm(),
+                block.length().map(Length::mm).orElse(block.breadth().mm()));
+        double side = block.shape() == FootingShape.ROUND ? smaller * StrictMath.sqrt(0.5) : smaller;
+        double along = joists.along(block.at().orElseThrow());
+        double across = joists.across(block.at().orElseThrow());
+        return new Carrier(
+                MemberSupport.Kind.BLOCK,
+                block.id(),
+                pointer,
+                block.displayLabel(),
+                side,
+                JoistSeating.ON_TOP,
+                OptionalDouble.empty(),
+                new Line(along, across - side / 2, along, across + side / 2, side),
+                1);
     }
 
     private interface Seen {

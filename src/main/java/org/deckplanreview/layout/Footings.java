@@ -46,7 +46,9 @@ final class Footings {
                 .filter(p -> p.footing().filter(footing.id()::equals).isPresent())
                 .toList();
         Derived<Double> groundLevel = Derived.of(
-                        posts.stream().map(Post::at).findFirst(),
+                        footing.at()
+                                .filter(at -> footing.kind() == FootingKind.BLOCK)
+                                .or(() -> posts.stream().map(Post::at).findFirst()),
                         pointer,
                         "a post that stands on " + footing.displayLabel())
                 .flatMap(ground::levelMm);
@@ -70,7 +72,7 @@ final class Footings {
 
     private Derived<Double> concreteVolumeMm3(Footing footing, List<Post> posts, Pointer pointer) {
         double area = areaMm2(footing);
-        if (footing.kind() == FootingKind.PAD) {
+        if (footing.kind() != FootingKind.EMBEDDED_POST) {
             return given(
                             footing.thickness(),
                             pointer.child("thickness"),

@@ -8,8 +8,8 @@ import org.deckplanreview.submission.Pointer;
  * What carries a member at one place.
  *
  * @param atMm along the member, to the middle of the bearing
- * @param kind beam, ledger or post
- * @param id the id of the beam or post; of the wall for a ledger
+ * @param kind beam, ledger, post or block
+ * @param id the id of the beam, post or block; of the wall for a ledger
  * @param pointer where the submission describes what carries it
  * @param label how people call what carries it
  * @param contactLengthMm along the member, in full breadth where a joist lies on it with a part of its breadth only; empty when the submission does not tell (a hanger or ledger without bearing length)
@@ -29,6 +29,7 @@ public record MemberSupport(
     public enum Kind {
         BEAM,
         LEDGER,
-        POST
+        POST,
+        BLOCK
     }
 }

@@ -44,6 +44,11 @@ public record PlatformLayout(
         assumptions = List.copyOf(assumptions);
     }
 
+    /** Whether blocks carry its joists, so that it needs neither beams nor posts. */
+    public boolean isOnBlocks() {
+        return footings.stream().anyMatch(FootingPlace::isBlock);
+    }
+
     @Override
     public SubjectKind kind() {
         return SubjectKind.PLATFORMS;

@@ -29,9 +29,10 @@ public final class SupportContact {
         return new SupportContact(layout.submission(), layout.platformOf(subject));
     }
 
-    /** How many beams and ledgers the platform has, whether or not its joists reach them. */
+    /** How many beams, ledgers and blocks the platform has, whether or not its joists reach them. */
     public int carriers() {
-        return platform.platform().beams().size() + (platform.ledger().isPresent() ? 1 : 0);
+        long blocks = platform.footings().stream().filter(FootingPlace::isBlock).count();
+        return platform.platform().beams().size() + (platform.ledger().isPresent() ? 1 : 0) + (int) blocks;
     }
 
     /**

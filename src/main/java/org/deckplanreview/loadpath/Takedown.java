@@ -129,6 +129,9 @@ final class Takedown implements LoadPath {
 
     @Override
     public Derived<LiftForces> lift(FootingPlace footing) {
+        if (footing.isBlock()) {
+            return all(onBlock(footing, BeamStatics::lift)).map(Takedown::allLifts);
+        }
         return all(layout.platformOf(footing).posts().stream()
                         .filter(p -> footing.posts().contains(p.id()))
                         .map(p -> lift(p).with(postWeightN(p), LiftForces::withWeight))
@@ -167,6 +170,24 @@ final class Takedown implements LoadPath {
         return reactions;
     }
 
+    /** One force of each joist on the block; what is missing where none lies on it. */
+    private <T> List<Derived<T>> onBlock(FootingPlace block, BiFunction<BeamStatics, Integer, T> force) {
+        List<Derived<T>> reactions = new ArrayList<>();
+        for (JoistLine joist : layout.platformOf(block).joists()) {
+            for (int i = 0; i < joist.supports().size(); i++) {
+                if (block.carries(joist.supports().get(i))) {
+                    int support = i;
+                    reactions.add(statics(joist).map(j -> force.apply(j, support)));
+                }
+            }
+        }
+        if (reactions.isEmpty()) {
+            reactions.add(
+                    Derived.missing(block.pointer().child("at"), "a place of " + block.label() + " under a joist"));
+        }
+        return reactions;
+    }
+
     @Override
     public Derived<Double> postWeightN(PostPlace post) {
         return weights.ofPostN(post);
@@ -174,6 +195,9 @@ final class Takedown implements LoadPath {
 
     @Override
     public Derived<ActionForces> footing(FootingPlace footing) {
+        if (footing.isBlock()) {
+            return all(onBlock(footing, BeamStatics::forces)).map(Takedown::together);
+        }
         return all(layout.platformOf(footing).posts().stream()
                         .filter(p -> footing.posts().contains(p.id()))
                         .map(p -> post(p).with(postWeightN(p), Takedown::withWeight))

@@ -4,13 +4,17 @@ import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Pointer;
 
-/** @param volumeM3 of a footing's concrete, less the embedded part of the post */
+/** @param volumeM3 of a footing's concrete, less the embedded part of the post; nothing of a block, which is precast */
 public record FootingConcrete(Pointer pointer, String label, Derived<Double> volumeM3) {
 
     private static final double MM3_IN_M3 = 1e9;
 
     static FootingConcrete of(FootingPlace footing) {
         return new FootingConcrete(
-                footing.pointer(), footing.label(), footing.concreteVolumeMm3().map(v -> v / MM3_IN_M3));
+                footing.pointer(),
+                footing.label(),
+                footing.isBlock()
+                        ? Derived.known(0.0)
+                        : footing.concreteVolumeMm3().map(v -> v / MM3_IN_M3));
     }
 }

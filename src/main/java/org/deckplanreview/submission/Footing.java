@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.deckplanreview.measure.Length;
 
 /**
- * A footing.
+ * A footing under a post, or a block at the ground on which joists lie without beam or post.
  *
  * @param breadth side, or diameter of a round one
  * @param length the other side of a rectangular one; without it the footing is square
@@ -12,7 +12,7 @@ import org.deckplanreview.measure.Length;
  * @param thickness of the concrete under and around the post
  * @param embedment of the post below the ground
  * @param frostProtected whether it is built as a frost-protected shallow foundation or stands on solid rock
- * @param at its centre in plan; under its post if left out
+ * @param at its centre in plan; under its post if left out; every block has it
  */
 public record Footing(
         String id,

@@ -1,9 +1,10 @@
 package org.deckplanreview.submission;
 
-/** A pad that carries the post on top, or concrete in which the post is embedded. */
+/** A pad that carries the post on top, concrete in which the post is embedded, or a precast block on which joists lie. */
 public enum FootingKind implements Worded {
     PAD("pad"),
-    EMBEDDED_POST("embedded-post");
+    EMBEDDED_POST("embedded-post"),
+    BLOCK("block");
 
     private final String word;
 

@@ -173,6 +173,13 @@ final class FrameChecks {
                 .filter(f -> post.footing().filter(f.id()::equals).isPresent())
                 .map(Footing::kind)
                 .findFirst();
+        if (footing.equals(Optional.of(FootingKind.BLOCK))) {
+            faults.add(
+                    at,
+                    "The post stands on a block, which carries joists",
+                    "a footing of the kind pad or embedded-post");
+            return;
+        }
         if (post.base().equals(Optional.of(PostBase.EMBEDDED)) && footing.equals(Optional.of(FootingKind.PAD))) {
             faults.add(
                     at, "The post is embedded, and its footing is a pad that carries it on top", "connector or none");
@@ -188,6 +195,9 @@ final class FrameChecks {
                     at.child("length"),
                     "A round footing has no length",
                     "a round footing with its diameter as breadth alone, or a rectangular one");
+        }
+        if (footing.kind() == FootingKind.BLOCK && footing.at().isEmpty()) {
+            faults.add(at.child("at"), "The block has no place", "the place of its middle in plan, [x, y]");
         }
         Optional<Length> depth = footing.depth();
         if (depth.isPresent()

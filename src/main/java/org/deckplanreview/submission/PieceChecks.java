@@ -31,6 +31,7 @@ final class PieceChecks {
     void check() {
         for (int i = 0; i < submission.platforms().size(); i++) {
             walls(i);
+            blocks(i);
             for (int k = 0; k < i; k++) {
                 posts(i, k);
             }
@@ -202,6 +203,11 @@ final class PieceChecks {
                                 wall,
                                 pointer(index).child("footings").child(f)));
             }
+            for (int i = 0; i < platform.footings().size(); i++) {
+                Footing block = platform.footings().get(i);
+                Pointer at = pointer(index).child("footings").child(i);
+                place(block).ifPresent(centre -> cut(face, centre, Pieces.halfSideMm(block), "block", wall, at));
+            }
             for (int i = 0; i < platform.beams().size(); i++) {
                 Beam beam = platform.beams().get(i);
                 if (Pieces.strip(
@@ -214,6 +220,32 @@ final class PieceChecks {
                             pointer(index).child("beams").child(i).child("line"),
                             "The beam passes through the wall " + Found.quoted(wall.id()),
                             "a beam on one side of every wall of /site/walls");
+                }
+            }
+        }
+    }
+
+    /** Of a block on which joists lie. */
+    private static Optional<PlanPoint> place(Footing footing) {
+        return footing.at().filter(at -> footing.kind() == FootingKind.BLOCK);
+    }
+
+    private void blocks(int index) {
+        List<Footing> footings = pieces.platform(index).footings();
+        for (int i = 0; i < footings.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                Footing one = footings.get(i);
+                Footing other = footings.get(j);
+                double least = Pieces.halfSideMm(one) + Pieces.halfSideMm(other) - Tolerances.OUTLINE_MM;
+                boolean meet = place(one)
+                        .flatMap(a ->
+                                place(other).filter(b -> Plan.coordinate(a).distance(Plan.coordinate(b)) < least))
+                        .isPresent();
+                if (meet) {
+                    faults.add(
+                            pointer(index).child("footings").child(i).child("at"),
+                            "The block stands in the block " + Found.quoted(other.id()),
+                            "a place beside it");
                 }
             }
         }

@@ -75,7 +75,8 @@ final class CarrierBearing implements Method {
     }
 
     private static boolean lies(MemberSupport support) {
-        return support.seating() == JoistSeating.ON_TOP
+        return support.kind() != MemberSupport.Kind.BLOCK
+                && support.seating() == JoistSeating.ON_TOP
                 && support.contactLengthMm().isPresent();
     }
 

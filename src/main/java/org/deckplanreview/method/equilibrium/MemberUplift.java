@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.MemberAnalysis;
@@ -41,6 +42,9 @@ final class MemberUplift implements Method {
                     NEWTON_,
                     "resistance that ordinary fixings at a support are taken to have against uplift")
             .lowerIsStricter();
+    /** Joists lie loose on blocks. */
+    private static final Hold LOOSE = new Hold(0, "nothing holds joists down on a block", "", List.of());
+
     private static final String STATED = "holdDownResistance";
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
@@ -91,7 +95,7 @@ final class MemberUplift implements Method {
                         "at " + j.name() + alsoLifted(lifted, j.name()),
                         j.forces(),
                         j.combination(),
-                        hold,
+                        j.hold(),
                         parameters,
                         assumed,
                         j.push()))
@@ -148,7 +152,9 @@ final class MemberUplift implements Method {
     private static List<List<Joint>> joints(Member member, MemberAnalysis analysis, Hold hold, Parameters parameters) {
         List<List<Joint>> joints = new ArrayList<>();
         for (int i = 0; i < member.supports().size(); i++) {
-            joints.add(Joint.of(member.supports().get(i).label(), analysis.lift(i), hold, parameters, List.of()));
+            MemberSupport support = member.supports().get(i);
+            Hold held = support.kind() == MemberSupport.Kind.BLOCK ? LOOSE : hold;
+            joints.add(Joint.of(support.label(), analysis.lift(i), held, parameters, List.of()));
         }
         return joints;
     }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionFactors;
@@ -30,6 +31,7 @@ import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Need;
+import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SoilClass;
@@ -183,6 +185,9 @@ final class BearingPressure implements Method {
 
     /** The forces of each post where several stand on the footing, else all that comes down. */
     private static Derived<List<ActionForces>> forces(FootingPlace footing, ReviewContext context) {
+        if (footing.isBlock()) {
+            return onBlock(footing, context);
+        }
         if (footing.posts().size() < 2) {
             return context.loadPath().footing(footing).map(List::of);
         }
@@ -193,6 +198,20 @@ final class BearingPressure implements Method {
                         .post(post)
                         .with(context.loadPath().postWeightN(post), BearingPressure::withWeight);
                 all = all.with(one, BearingPressure::and);
+            }
+        }
+        return all;
+    }
+
+    /** Of each joist that lies on a block, in the order of the plan's loads. */
+    private static Derived<List<ActionForces>> onBlock(FootingPlace block, ReviewContext context) {
+        Derived<List<ActionForces>> all = Derived.known(List.of());
+        for (JoistLine joist : context.layout().platformOf(block).joists()) {
+            for (int i = 0; i < joist.supports().size(); i++) {
+                if (block.carries(joist.supports().get(i))) {
+                    int support = i;
+                    all = all.with(context.loadPath().member(joist).map(m -> m.forces(support)), BearingPressure::and);
+                }
             }
         }
         return all;
@@ -267,7 +286,10 @@ final class BearingPressure implements Method {
                 for (int j = 0; j < posts.size(); j++) {
                     alone.add(posts.get(j).largestN(i == j ? f : permanent));
                 }
-                all.add(new Place(this, row.word("id") + " on one post alone", alone));
+                all.add(new Place(
+                        this,
+                        row.word("id") + " on one " + (plan.footing().isBlock() ? "joist" : "post") + " alone",
+                        alone));
             }
             return all;
         }
@@ -284,7 +306,7 @@ final class BearingPressure implements Method {
             double along = 0;
             double across = 0;
             for (int i = 0; i < onPostsN.size(); i++) {
-                var at = base.plan().posts().get(i).post().at();
+                PlanPoint at = base.plan().loads().get(i);
                 along += onPostsN.get(i) * base.plan().along(at);
                 across += onPostsN.get(i) * base.plan().across(at);
             }

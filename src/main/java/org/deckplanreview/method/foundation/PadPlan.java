@@ -1,10 +1,13 @@
 package org.deckplanreview.method.foundation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.FootingPlace;
+import org.deckplanreview.layout.JoistLine;
+import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.measure.Length;
@@ -19,9 +22,16 @@ import org.deckplanreview.submission.PlanPoint;
  *
  * @param centre of the footing
  * @param alongX direction of one side, of length 1
- * @param posts on it, at least one
+ * @param posts on it; none on a block
+ * @param loads where the posts, or the joists of a block, press on it, at least one
  */
-record PadPlan(FootingPlace footing, PlanPoint centre, double alongX, double alongY, List<PostPlace> posts) {
+record PadPlan(
+        FootingPlace footing,
+        PlanPoint centre,
+        double alongX,
+        double alongY,
+        List<PostPlace> posts,
+        List<PlanPoint> loads) {
 
     static final String ASSUMPTION =
             "The sides of a footing lie along and across the beam over it, or the line through its posts.";
@@ -29,6 +39,9 @@ record PadPlan(FootingPlace footing, PlanPoint centre, double alongX, double alo
     /** Missing without a post, and for several posts without the footing's own place. */
     static Derived<PadPlan> of(FootingPlace footing, ReviewContext context) {
         PlatformLayout platform = context.layout().platformOf(footing);
+        if (footing.isBlock()) {
+            return ofBlock(footing, platform);
+        }
         List<PostPlace> posts = platform.posts().stream()
                 .filter(p -> footing.posts().contains(p.id()))
                 .toList();
@@ -45,6 +58,33 @@ record PadPlan(FootingPlace footing, PlanPoint centre, double alongX, double alo
                 .map(c -> turned(footing, c, posts, platform));
     }
 
+    /** Turned with its joists. A joist presses in the middle of the block along it, and on its own line across. */
+    private static Derived<PadPlan> ofBlock(FootingPlace block, PlatformLayout platform) {
+        List<PlanPoint> loads = new ArrayList<>();
+        double[] along = {1, 0};
+        for (JoistLine joist : platform.joists()) {
+            double[] direction = direction(joist);
+            for (MemberSupport support : joist.supports()) {
+                if (block.carries(support)) {
+                    double part = support.atMm() / joist.lengthMm();
+                    PlanPoint from = joist.line().from();
+                    loads.add(new PlanPoint(from.xMm() + part * direction[0], from.yMm() + part * direction[1]));
+                    along = direction;
+                }
+            }
+        }
+        double length = Math.sqrt(along[0] * along[0] + along[1] * along[1]);
+        return loads.isEmpty()
+                ? Derived.missing(block.pointer().child("at"), "a place of " + block.label() + " under a joist")
+                : Derived.known(new PadPlan(
+                        block,
+                        block.footing().at().orElseThrow(),
+                        along[0] / length,
+                        along[1] / length,
+                        List.of(),
+                        loads));
+    }
+
     private static PadPlan turned(
             FootingPlace footing, PlanPoint centre, List<PostPlace> posts, PlatformLayout platform) {
         PlanPoint first = posts.get(0).post().at();
@@ -57,14 +97,15 @@ record PadPlan(FootingPlace footing, PlanPoint centre, double alongX, double alo
                         .findFirst()
                         .orElse(new double[] {1, 0});
         double length = Math.sqrt(along[0] * along[0] + along[1] * along[1]);
+        List<PlanPoint> loads = posts.stream().map(p -> p.post().at()).toList();
         return length > 0
-                ? new PadPlan(footing, centre, along[0] / length, along[1] / length, posts)
-                : new PadPlan(footing, centre, 1, 0, posts);
+                ? new PadPlan(footing, centre, along[0] / length, along[1] / length, posts, loads)
+                : new PadPlan(footing, centre, 1, 0, posts, loads);
     }
 
-    private static double[] direction(BeamLine beam) {
-        PlanPoint from = beam.line().from();
-        PlanPoint to = beam.line().to();
+    private static double[] direction(Member member) {
+        PlanPoint from = member.line().from();
+        PlanPoint to = member.line().to();
         return new double[] {to.xMm() - from.xMm(), to.yMm() - from.yMm()};
     }
 

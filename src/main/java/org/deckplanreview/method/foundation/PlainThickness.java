@@ -48,6 +48,9 @@ final class PlainThickness implements Method {
         if (footing.footing().kind() == FootingKind.EMBEDDED_POST) {
             return new Evaluation.NotApplicable("the post is embedded");
         }
+        if (footing.isBlock()) {
+            return new Evaluation.NotApplicable("a precast block is as thick as its maker makes it");
+        }
         if (footing.posts().size() > 1) {
             return new Evaluation.OutOfScope("a pad under several posts bends between them and needs a design", "");
         }

@@ -42,6 +42,9 @@ final class PostCover implements Method {
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         FootingPlace footing = (FootingPlace) subject;
+        if (footing.isBlock()) {
+            return new Evaluation.NotApplicable("no post stands on a block");
+        }
         Derived<PadPlan> plan = PadPlan.of(footing, context);
         if (!plan.isKnown()) {
             return new Evaluation.Missing(plan.needs());

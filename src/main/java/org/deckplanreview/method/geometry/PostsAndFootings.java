@@ -11,6 +11,7 @@ import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.CarriedArea;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.FrameLevels;
+import org.deckplanreview.layout.GapOverBlock;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
@@ -85,9 +86,37 @@ final class PostsAndFootings {
                         FootingKind.values(),
                         Subject.class,
                         BOTH,
-                        "Whether the footing is a pad that carries the post on top, or concrete in which it is embedded.",
+                        "Whether the footing is a pad that carries the post on top, concrete in which it is embedded, or a block under"
+                                + " joists.",
                         (subject, context) -> ofFooting(
                                 subject, f -> Observations.word(f.footing().kind(), ""))),
+                flag(
+                        "stands on blocks",
+                        Subject.class,
+                        List.of(SubjectKind.DECK, SubjectKind.PLATFORMS, SubjectKind.EDGES, SubjectKind.JOISTS),
+                        "Whether joists lie on blocks at the ground without beam or post; of the deck, those of any platform.",
+                        (subject, context) -> Observations.flag(onBlocks(subject, context), "")),
+                flag(
+                        "beams or posts",
+                        PlatformLayout.class,
+                        List.of(SubjectKind.PLATFORMS),
+                        "Whether the platform has a beam or a post.",
+                        (platform, context) -> Observations.flag(
+                                !platform.beams().isEmpty() || !platform.posts().isEmpty(), "")),
+                number(
+                        "gap over block",
+                        MeasureUnit.MILLIMETRE,
+                        FootingPlace.class,
+                        FOOTINGS,
+                        "The distance, up or down, between the top of a block and the underside of the joists at its middle.",
+                        (footing, context) -> footing.isBlock()
+                                ? Observations.derived(
+                                        GapOverBlock.gapMm(context.layout(), footing)
+                                                .map(Math::abs),
+                                        "g",
+                                        MeasureUnit.MILLIMETRE,
+                                        "distance between the block's top and the joists")
+                                : Observations.notApplicable("it is no block")),
                 number(
                         "embedment",
                         MeasureUnit.MILLIMETRE,
@@ -212,6 +241,12 @@ final class PostsAndFootings {
                                         + " is a frost-protected shallow foundation or stands on solid rock")));
     }
 
+    private static boolean onBlocks(Subject subject, ReviewContext context) {
+        return subject.kind() == SubjectKind.DECK
+                ? context.layout().platforms().stream().anyMatch(PlatformLayout::isOnBlocks)
+                : context.layout().platformOf(subject).isOnBlocks();
+    }
+
     private static Observation heightUnderBeam(PostPlace post, ReviewContext context) {
         PlatformLayout platform = context.layout().platformOf(post);
         FrameLevels levels = FrameLevels.of(context.layout(), platform);
@@ -283,8 +318,8 @@ final class PostsAndFootings {
     }
 
     private static Observation embedment(FootingPlace footing) {
-        return footing.footing().kind() == FootingKind.PAD
-                ? Observations.notApplicable("the post stands on a pad")
+        return footing.footing().kind() != FootingKind.EMBEDDED_POST
+                ? Observations.notApplicable("no post is embedded in it")
                 : Observations.length(
                         footing.footing().embedment(),
                         "l_e",

@@ -60,6 +60,9 @@ final class Room {
 
     private static Observation padInItself(FootingPlace place) {
         Footing footing = place.footing();
+        if (place.isBlock()) {
+            return Observations.notApplicable("a block is precast");
+        }
         if (footing.kind() != FootingKind.PAD) {
             return Observations.notApplicable("the post is embedded in it");
         }

@@ -226,7 +226,8 @@ final class Spans {
                 ? new Need(beam.pointer().child("posts"), "two posts under " + beam.label())
                 : new Need(
                         context.layout().platformOf(member).pointer().child("beams"),
-                        "two beams, or a beam and a ledger, under " + member.label());
+                        "two beams, or a beam and a ledger, under the joists of "
+                                + context.layout().platformOf(member).label());
     }
 
     static Observation largestSpan(Member member, String meaning, Need need, Pointer... from) {

@@ -16,6 +16,7 @@ public final class Guards {
                 new RailBending(),
                 new InfillBending(),
                 new NearbyDrop(),
+                new LargestNearbyDrop(),
                 new HeightNearDrop(),
                 new OpeningNearDrop(),
                 new PostFixingPointLoad());

@@ -89,7 +89,7 @@ final class MemberKey {
                         + f.length().map(Length::mm).map(units::length).orElse(breadth);
         return size
                 + f.depth().map(d -> ", " + units.length(d.mm()) + " deep").orElse("")
-                + (f.kind() == FootingKind.EMBEDDED_POST ? ", post embedded" : "");
+                + (f.kind() == FootingKind.EMBEDDED_POST ? ", post embedded" : place.isBlock() ? ", precast" : "");
     }
 
     /** Plies and their section. */

@@ -258,10 +258,12 @@ final class PlanDrawing {
     }
 
     private Optional<PlanPoint> place(FootingPlace f, PlatformLayout p) {
-        return p.posts().stream()
-                .filter(q -> f.posts().contains(q.id()))
-                .findFirst()
-                .map(q -> q.post().at());
+        return f.isBlock()
+                ? f.footing().at()
+                : p.posts().stream()
+                        .filter(q -> f.posts().contains(q.id()))
+                        .findFirst()
+                        .map(q -> q.post().at());
     }
 
     private void footing(FootingPlace f, PlatformLayout p) {
