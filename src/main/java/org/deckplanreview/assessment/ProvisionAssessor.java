@@ -144,6 +144,7 @@ final class ProvisionAssessor {
                                     "Beyond what this provision covers: " + beyond.reason() + " ("
                                             + reach.citation().text() + ").",
                                     List.of())
+                            .among(result.mayCount())
                             .beyond();
                 }
                 needs.addAll(isBeyond.needs());

@@ -2,6 +2,7 @@ package org.deckplanreview.api;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsInAnyOrder;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -397,6 +398,10 @@ class ServiceTest {
                 .body("rulesets[0].editions[0].edition", equalTo("2024"))
                 .body("rulesets[0].editions[0].from", equalTo("2024-10-01"))
                 .body("rulesets[0].editions[0].href", equalTo("/rulesets/shire/2024"))
+                .body(
+                        "rulesets[0].editions[0].confirmed.values.keySet()",
+                        containsInAnyOrder("page", "secondary page", "practice", "computed", "memory"))
+                .body("rulesets[0].editions[0].confirmed.tableRows.memory", equalTo(0))
                 .body(not(containsString("until")));
         given().get("/rulesets/shire").then().statusCode(200).body("editions[0].edition", equalTo("2024"));
     }
