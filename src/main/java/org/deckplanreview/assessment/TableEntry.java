@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
@@ -53,7 +54,8 @@ sealed interface TableEntry {
     record NoRow(String reason, Way way) implements TableEntry {}
 
     /**
-     * The row is in the source's table and is not known here. Rows on either side of it tell what it can be.
+     * The row is in the source's table and is not known here, or what is carried is more than the table assumes. Rows on
+     * either side tell what it can be.
      *
      * @param safe what a less favourable row allows: what complies with it complies
      * @param favourable what a more favourable row allows: what does not comply with it does not comply
@@ -70,14 +72,79 @@ sealed interface TableEntry {
      * @param units in which what was found is told; rows are told as the table has them
      */
     static TableEntry of(Rule.LookUp rule, Function<String, Observation> observing, UnitSystem units) {
-        TableEntry own = new Reading(rule, observing, units, Optional.empty()).read();
+        TableEntry own = raised(rule, observing, units, Optional.empty());
         return own instanceof NoRow || own instanceof NotHeld
                 ? SmallerSection.beside(
-                        own,
-                        rule,
-                        observing,
-                        smaller -> new Reading(rule, observing, units, Optional.of(smaller)).read())
+                        own, rule, observing, smaller -> raised(rule, observing, units, Optional.of(smaller)))
                 : own;
+    }
+
+    /**
+     * What the table gives; where more is carried than it assumes, the better of a row of the same load and a span shortened
+     * for the load on the safe side, for what fails there may yet carry it, and what the table gives for its own load on the
+     * other.
+     */
+    private static TableEntry raised(
+            Rule.LookUp rule,
+            Function<String, Observation> observing,
+            UnitSystem units,
+            Optional<SmallerSection> smaller) {
+        Reading raising = new Reading(rule, observing, units, smaller, true);
+        TableEntry raised = raising.read();
+        if (raising.overload.isEmpty() || raised instanceof Missing) {
+            return raised;
+        }
+        TableEntry plain = new Reading(rule, observing, units, smaller, false).read();
+        if (!(plain instanceof Allowed) && !(plain instanceof NotHeld)) {
+            return plain;
+        }
+        Overload overload = raising.overload.get();
+        Optional<Bound> safe = Stream.of(safe(raised), safe(plain).flatMap(bound -> overload.shorten(bound, rule)))
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(bound -> bound.value().value()));
+        return new NotHeld(safe, favourable(plain), overload.reason(), raised.way());
+    }
+
+    /**
+     * What is carried is more than the table assumes.
+     *
+     * @param ratio of the one to the other, over 1
+     */
+    record Overload(double ratio, String reason) {
+
+        /**
+         * A span shorter by the root of the ratio carries as much: moments grow with its square, deflections with more, and
+         * shear forces, which grow with the span alone, do not decide the spans of the tables.
+         */
+        Optional<Bound> shorten(Bound bound, Rule.LookUp rule) {
+            if (rule.sense() != Sense.AT_MOST) {
+                return Optional.empty();
+            }
+            MeasureUnit unit = bound.value().unit();
+            Working steps = new Working();
+            double r = steps.given("r_q", ratio, MeasureUnit.RATIO, "load over what the table assumes", "");
+            double l = steps.given("l_t", bound.value().value(), unit, rule.column() + " by the table", "");
+            Measure shorter = Measure.of(
+                    steps.step("l_q", "l_t / sqrt(r_q)", l / StrictMath.sqrt(r), unit, "moments grow as q l^2"), unit);
+            List<WorkingStep> all = new ArrayList<>(bound.way().working());
+            all.addAll(steps.steps());
+            return Optional.of(new Bound(
+                    shorter,
+                    bound.reason() + " Shortened in the root of the ratio of loads.",
+                    new Way(all, bound.way().rows(), bound.way().assumptions())));
+        }
+    }
+
+    private static Optional<Bound> safe(TableEntry entry) {
+        return entry instanceof NotHeld n ? n.safe() : bound(entry);
+    }
+
+    private static Optional<Bound> favourable(TableEntry entry) {
+        return entry instanceof NotHeld n ? n.favourable() : bound(entry);
+    }
+
+    private static Optional<Bound> bound(TableEntry entry) {
+        return entry instanceof Allowed a ? Optional.of(new Bound(a.value(), a.reason(), a.way())) : Optional.empty();
     }
 
     /** One reading of a table. */
@@ -99,12 +166,20 @@ sealed interface TableEntry {
         private final Map<String, Measure> entered = new LinkedHashMap<>();
         private Optional<Between> between = Optional.empty();
 
-        /** @param smaller taken in place of the subject's own section */
+        private final boolean raises;
+        private Optional<Overload> overload = Optional.empty();
+
+        /**
+         * @param smaller taken in place of the subject's own section
+         * @param raises whether keys are raised where more is carried than the table assumes
+         */
         private Reading(
                 Rule.LookUp rule,
                 Function<String, Observation> observing,
                 UnitSystem units,
-                Optional<SmallerSection> smaller) {
+                Optional<SmallerSection> smaller,
+                boolean raises) {
+            this.raises = raises;
             this.rule = rule;
             this.units = units;
             this.table = rule.table();
@@ -284,11 +359,77 @@ sealed interface TableEntry {
 
         /** Takes the value of a column that a found one leads to; a reason where the table has none. */
         private Optional<String> enter(TableKey.Direct key, Value found) {
+            if (raises && key.raised().isPresent()) {
+                Raised raised = raised(key, key.raised().get(), (Measure) found);
+                return raised instanceof Raised.To to
+                        ? find(key, to.value())
+                        : Optional.of(((Raised.Not) raised).reason());
+            }
+            return find(key, found);
+        }
+
+        private Optional<String> find(TableKey.Direct key, Value found) {
             Optional<Value> taken = found instanceof Measure m ? number(key, m) : same(key, found);
             taken.ifPresent(value -> keys.put(key.column(), value));
             return taken.isPresent() || between.filter(b -> b.key() == key).isPresent()
                     ? Optional.empty()
                     : Optional.of("The table has no row for the " + key.quantity() + " " + Phrases.of(found, units));
+        }
+
+        /** A number in proportion to the load, or why there is none; what is missing for it is noted. */
+        private sealed interface Raised {
+            record To(Measure value) implements Raised {}
+
+            record Not(String reason) implements Raised {}
+        }
+
+        private Raised raised(TableKey.Direct key, TableKey.Raise raise, Measure found) {
+            Observation load = observing.apply(raise.quantity());
+            Observation by = observing.apply(raise.key().quantity());
+            for (Observation seen : List.of(load, by)) {
+                if (seen instanceof Observation.NotApplicable n) {
+                    return new Raised.Not("The table is for a load, which cannot be compared: " + n.reason());
+                }
+                if (seen instanceof Observation.Missing m) {
+                    needs.addAll(m.needs());
+                }
+            }
+            if (!(load instanceof Observation.Found carried) || !(by instanceof Observation.Found column)) {
+                return new Raised.To(found);
+            }
+            Optional<Measure> assumed = matching(
+                            raise.key(), column.value(), raise.assumed().rows())
+                    .stream()
+                    .map(row -> (Measure) row.cells().get(raise.column()))
+                    .findFirst();
+            if (assumed.isEmpty()) {
+                return new Raised.Not(
+                        "There is no assumed load for the " + raise.key().quantity() + " "
+                                + Phrases.of(column.value(), units) + " in "
+                                + raise.assumed().source());
+            }
+            MeasureUnit unit = assumed.get().unit();
+            double ratio = ((Measure) carried.value()).in(unit) / assumed.get().value();
+            if (Sense.AT_MOST.holds(ratio, raise.from().value())) {
+                return new Raised.To(found);
+            }
+            working.addAll(carried.working());
+            Working steps = new Working();
+            double q = steps.given("q", ((Measure) carried.value()).in(unit), unit, raise.quantity(), "");
+            double q0 = steps.given(
+                    "q_0",
+                    assumed.get().value(),
+                    unit,
+                    "load that the table assumes",
+                    raise.assumed().source());
+            double x = steps.given("x", found.value(), found.unit(), key.quantity(), "");
+            Measure value = Measure.of(steps.step("x_q", "x * q / q_0", x * q / q0, found.unit(), ""), found.unit());
+            working.addAll(steps.steps());
+            overload = Optional.of(new Overload(
+                    ratio,
+                    "What is carried comes to " + Phrases.of(Measure.of(q, unit), units) + ", more than the "
+                            + Phrases.of(assumed.get()) + " that the table assumes."));
+            return new Raised.To(value);
         }
 
         private Optional<Value> same(TableKey.Direct key, Value found) {
@@ -372,8 +513,16 @@ sealed interface TableEntry {
                     isWhole = false;
                 } else if (seen instanceof Observation.Found found) {
                     working.addAll(found.working());
-                    known.add(by.quantity() + " " + Phrases.of(found.value(), units));
-                    candidates = matching(by, found.value(), candidates);
+                    Value value = found.value();
+                    if (raises && by.raised().isPresent()) {
+                        Raised raised = raised(by, by.raised().get(), (Measure) value);
+                        if (raised instanceof Raised.Not not) {
+                            return Optional.of(not.reason());
+                        }
+                        value = ((Raised.To) raised).value();
+                    }
+                    known.add(by.quantity() + " " + Phrases.of(value, units));
+                    candidates = matching(by, value, candidates);
                 }
             }
             if (smaller.filter(section -> section.key() == key).isPresent()) {
@@ -383,7 +532,7 @@ sealed interface TableEntry {
                 return Optional.of("There is no " + key.column() + " for " + String.join(", ", known) + " in "
                         + key.table().source() + ", which the table asks for");
             }
-            if (!isWhole) {
+            if (!isWhole || !needs.isEmpty()) {
                 return Optional.empty();
             }
             LookUpTable.Row row = candidates.get(0);

@@ -258,6 +258,7 @@ final class CanonicalEdition {
         direct.least().ifPresent(least -> json.put("least", value(least)));
         direct.unstated().ifPresent(taken -> json.put("unstated", value(taken)));
         direct.times().ifPresent(factor -> json.put("times", factor(factor)));
+        direct.raised().ifPresent(raise -> json.put("raised", raise(raise)));
         return json;
     }
 
@@ -265,6 +266,14 @@ final class CanonicalEdition {
         Map<String, Object> json = two("from", named(factor.table()), "column", factor.column());
         json.put("keys", Map.of(factor.key().column(), key(factor.key())));
         factor.interpolation().ifPresent(clause -> json.put("interpolation", clause));
+        return json;
+    }
+
+    private Map<String, Object> raise(TableKey.Raise raise) {
+        Map<String, Object> json = two("quantity", raise.quantity(), "over", named(raise.assumed()));
+        json.put("column", raise.column());
+        json.put("keys", Map.of(raise.key().column(), key(raise.key())));
+        json.put("from", value(raise.from()));
         return json;
     }
 

@@ -90,6 +90,11 @@ final class LookUpChange {
                         .map(f -> ", times " + f.column() + " of "
                                 + f.table().reference()
                                 + (f.interpolation().isPresent() ? ", interpolated" : ""))
+                        .orElse("")
+                + direct.raised()
+                        .map(r -> ", in proportion to the " + r.quantity() + " where that is more than "
+                                + Phrases.of(r.from()) + " times what "
+                                + r.assumed().reference() + " gives")
                         .orElse("");
     }
 

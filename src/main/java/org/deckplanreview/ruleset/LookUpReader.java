@@ -160,8 +160,9 @@ final class LookUpReader {
         Optional<Entry> least = key.optional("least");
         Optional<Entry> unstated = key.optional("unstated");
         Optional<Entry> times = key.optional("times");
+        Optional<Entry> raised = key.optional("raised");
         if (column.type() != ValueType.NUMBER) {
-            Stream.of(conservative, least, unstated, times)
+            Stream.of(conservative, least, unstated, times, raised)
                     .flatMap(Optional::stream)
                     .forEach(e -> e.fault("Only a key that is a number has this", "the quantity alone"));
         } else if (conservative.isEmpty() && !isInterpolated && column.unit().orElseThrow() != MeasureUnit.RATIO) {
@@ -174,12 +175,37 @@ final class LookUpReader {
         TableKey.Match match =
                 conservative.map(c -> c.worded(TableKey.Match.class)).orElse(TableKey.Match.NONE);
         Optional<TableKey.Factor> factor = times.flatMap(e -> factor(e, subjects));
+        Optional<TableKey.Raise> raise = raised.flatMap(e -> raise(e, subjects));
         boolean isRead = least.isPresent() == from.isPresent()
                 && unstated.isPresent() == taken.isPresent()
-                && times.isPresent() == factor.isPresent();
+                && times.isPresent() == factor.isPresent()
+                && raised.isPresent() == raise.isPresent();
         return isRead
-                ? Optional.of(new TableKey.Direct(name, asked.text(), match, from, taken, factor))
+                ? Optional.of(new TableKey.Direct(name, asked.text(), match, from, taken, factor, raise))
                 : Optional.empty();
+    }
+
+    private Optional<TableKey.Raise> raise(Entry raised, SubjectKind subjects) {
+        Entry asked = raised.member("quantity");
+        Optional<QuantityDescription> quantity = conditions.quantity(asked.text(), asked, subjects);
+        Optional<Layered> layered = layers.table(raised.member("over"));
+        if (quantity.isEmpty() || layered.isEmpty()) {
+            return Optional.empty();
+        }
+        LookUpTable assumed = layered.get().table().orElseThrow();
+        Entry name = raised.member("column");
+        Optional<LookUpTable.Column> column = column(assumed, name.text(), name);
+        if (column.isEmpty() || !fits(column.get(), quantity.get(), asked)) {
+            return Optional.empty();
+        }
+        tellTwice(layered.get(), otherColumns(assumed, name.text()));
+        Optional<Measure> from = TokenReader.number(raised.member("from"), MeasureUnit.RATIO);
+        return from.isEmpty()
+                ? Optional.empty()
+                : keys(raised, assumed, name.text(), subjects)
+                        .filter(keys -> isOneNumber(keys, raised))
+                        .map(keys -> new TableKey.Raise(
+                                asked.text(), assumed, name.text(), (TableKey.Direct) keys.get(0), from.get()));
     }
 
     private Optional<TableKey.Factor> factor(Entry times, SubjectKind subjects) {
@@ -210,9 +236,10 @@ final class LookUpReader {
     private static boolean isOneNumber(List<TableKey> keys, Entry times) {
         boolean isOne = keys.size() == 1
                 && keys.get(0) instanceof TableKey.Direct direct
-                && direct.times().isEmpty();
+                && direct.times().isEmpty()
+                && direct.raised().isEmpty();
         if (!isOne) {
-            times.member("keys").fault("A factor is found with one quantity", "one key with a quantity");
+            times.member("keys").fault("One quantity finds the row of this table", "one key with a quantity");
         }
         return isOne;
     }
@@ -298,8 +325,12 @@ final class LookUpReader {
         tellUnreachable(other, name, quantity.get(), asked);
         TableKey.Match match =
                 isDirected ? stated.member("conservative").worded(TableKey.Match.class) : TableKey.Match.NONE;
-        return Optional.of(
-                new TableKey.Direct(name, asked.text(), match, Optional.empty(), Optional.empty(), Optional.empty()));
+        Optional<Entry> raised = isDirected ? stated.optional("raised") : Optional.empty();
+        Optional<TableKey.Raise> raise = raised.flatMap(e -> raise(e, subjects));
+        return raised.isPresent() == raise.isPresent()
+                ? Optional.of(new TableKey.Direct(
+                        name, asked.text(), match, Optional.empty(), Optional.empty(), Optional.empty(), raise))
+                : Optional.empty();
     }
 
     /** A word in the table that the quantity can never be was mistyped. */

@@ -20,6 +20,7 @@ public sealed interface TableKey {
      * @param least the smallest value that the table covers; empty where it has no such end
      * @param unstated what the source takes where the submission does not state the quantity
      * @param times what the quantity is multiplied with before it enters the table
+     * @param raised how it is raised where the subject carries more than the table assumes
      */
     record Direct(
             String column,
@@ -27,8 +28,21 @@ public sealed interface TableKey {
             Match match,
             Optional<Measure> least,
             Optional<Measure> unstated,
-            Optional<Factor> times)
+            Optional<Factor> times,
+            Optional<Raise> raised)
             implements TableKey {}
+
+    /**
+     * A number that stands for what a member carries, such as the span of the joists on a beam, enters the table in
+     * proportion to the load: what carries 1.2 times the table's load is found where the number is 1.2 times as large.
+     *
+     * @param quantity the load, a number
+     * @param assumed the table of the loads that are assumed
+     * @param column of that table that holds them
+     * @param key by which its row is found; a number, neither multiplied nor raised itself
+     * @param from the ratio of load to assumed load up to which nothing is raised
+     */
+    record Raise(String quantity, LookUpTable assumed, String column, Direct key, Measure from) {}
 
     /**
      * A factor from another table.
@@ -43,7 +57,7 @@ public sealed interface TableKey {
      * The row is found with what another table gives in its column of the same name.
      *
      * @param by how the row of the other table is found: its columns one after the other, each among the rows that those
-     *     before it leave; none has a least or unstated value or is multiplied
+     *     before it leave; none has a least or unstated value or is multiplied, and one may be raised
      * @param largest what the subject's quantities may come to, by these columns, so that a row whose numbers are none of
      *     them larger than the subject's counts on the safe side; empty where only a row so found counts
      */

@@ -60,6 +60,7 @@ class LookUpTablesTest {
                         TableKey.Match.UP,
                         Optional.of(inches(0)),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()));
     }
 
@@ -73,6 +74,7 @@ class LookUpTablesTest {
                         TableKey.Match.DOWN,
                         Optional.empty(),
                         Optional.of(Measure.of(1500, MeasureUnit.POUND_FORCE_PER_SQUARE_FOOT)),
+                        Optional.empty(),
                         Optional.empty()));
         assertThat(lookUp(GOOD, 1).interpolation())
                 .contains(new Rule.Interpolation("joistSpan", "Table 4, note", Optional.of(inches(1))));

@@ -2,14 +2,17 @@ package org.deckplanreview.method.geometry;
 
 import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.BeamLine;
+import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Member;
+import org.deckplanreview.layout.Span;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
+import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.loadpath.LoadPath.DeckLoads;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Measure;
@@ -32,6 +35,9 @@ final class TableLoads {
 
     /** Each action once, as tables of allowable loads add them. */
     private static final double ONCE = 1;
+
+    /** Largest shear force over w l under uniform load of two equal spans, for which tables are as for one. */
+    private static final double SHEAR_OF_TWO_SPANS = 5 / 8.0;
 
     private static final double KN_PER_M2_OF_N_PER_MM2 = 1e3;
     private static final double N_PER_MM2_OF_KN_PER_M2 = 1e-3;
@@ -59,7 +65,99 @@ final class TableLoads {
                         "The uniform load that makes the largest moment of the joist or beam under permanent load and snow, found as"
                                 + " the equivalent permanent load is; of ledgers, posts and footings, permanent load and snow on the"
                                 + " platform's area.",
-                        (subject, context) -> observe(subject, context, true)));
+                        (subject, context) -> observe(subject, context, true)),
+                number(
+                        "equivalent load",
+                        MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
+                        Member.class,
+                        List.of(SubjectKind.JOISTS, SubjectKind.BEAMS),
+                        "The uniform load that makes the largest moment or the largest shear force of the joist or beam, whichever"
+                                + " asks for more, under permanent load with imposed load or with snow: moment in the simple span"
+                                + " that the equivalent permanent load has, shear over the middle of two such spans.",
+                        TableLoads::equivalent),
+                number(
+                        "load at the tip of overhang",
+                        MeasureUnit.NEWTON_,
+                        JoistLine.class,
+                        List.of(SubjectKind.JOISTS),
+                        "The load at the tip of the joist's overhang that makes, with the uniform imposed load or snow on it, the"
+                                + " largest moment over its support: so weights, finishes, stairs and guards are counted.",
+                        TableLoads::atTip));
+    }
+
+    private static Observation atTip(JoistLine joist, ReviewContext context) {
+        Derived<DeckLoads> loads = context.loadPath().deckLoads(joist.platformIndex());
+        Observation spacing = Spans.spacing(joist, context);
+        List<Need> needs = missing(spacing);
+        if (!needs.isEmpty()) {
+            return Observations.missing(needs);
+        }
+        if (joist.spans().stream().noneMatch(Span::isCantilever)) {
+            return Observations.notApplicable("the joist does not overhang");
+        }
+        Derived<Double> load = context.loadPath()
+                .member(joist)
+                .with(
+                        loads,
+                        (analysis, l) -> Stream.of(false, true)
+                                .mapToDouble(withSnow -> atTipN(
+                                        joist,
+                                        analysis.effects(factors(analysis, l, withSnow)),
+                                        mm(spacing) * (withSnow ? l.snow() : l.imposed()) * N_PER_MM2_OF_KN_PER_M2))
+                                .max()
+                                .orElseThrow());
+        return Observations.derived(load, "P", MeasureUnit.NEWTON_, "load at the tip of the overhang");
+    }
+
+    private static double atTipN(JoistLine joist, Effects effects, double uniformNPerMm) {
+        return IntStream.range(0, joist.spans().size())
+                .filter(k -> joist.spans().get(k).isCantilever())
+                .mapToDouble(k -> {
+                    double overhangMm = joist.spans().get(k).lengthMm();
+                    return effects.spans().get(k).hogging().value() / overhangMm - uniformNPerMm * overhangMm / 2;
+                })
+                .max()
+                .orElse(0);
+    }
+
+    private static Observation equivalent(Member member, ReviewContext context) {
+        Derived<DeckLoads> loads = context.loadPath().deckLoads(member.platformIndex());
+        Observation span = Spans.largestSpan(member, "largest span", Spans.supportsMissing(member, context));
+        Observation spacing = Spans.spacing(member, context);
+        Observation width = member instanceof BeamLine beam ? Spans.widthFromOneSide(beam, context) : spacing;
+        List<Need> needs = missing(span, spacing, width);
+        if (!needs.isEmpty()) {
+            return Observations.missing(needs);
+        }
+        double discrete = member instanceof BeamLine ? mm(spacing) : 0;
+        double momentMm3 = mm(width) * (mm(span) * mm(span) + discrete * discrete) / 8;
+        double shearMm2 = mm(width) * (mm(span) + discrete) * SHEAR_OF_TWO_SPANS;
+        Derived<Double> load = context.loadPath()
+                .member(member)
+                .with(
+                        loads,
+                        (analysis, l) -> Stream.of(false, true)
+                                .map(withSnow -> analysis.effects(factors(analysis, l, withSnow)))
+                                .mapToDouble(e -> Math.max(largestNmm(e) / momentMm3, largestN(e) / shearMm2))
+                                .max()
+                                .orElseThrow())
+                .map(q -> q * KN_PER_M2_OF_N_PER_MM2);
+        return Observations.derived(load, "q", MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "equivalent uniform load");
+    }
+
+    private static double largestN(Effects effects) {
+        return effects.supports().stream()
+                .mapToDouble(s -> s.shear().value())
+                .max()
+                .orElse(0);
+    }
+
+    private static List<Need> missing(Observation... observations) {
+        return Stream.of(observations)
+                .flatMap(o -> o instanceof Observation.Missing m ? m.needs().stream() : Stream.empty())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private static Observation observe(Subject subject, ReviewContext context, boolean withSnow) {
@@ -70,30 +168,35 @@ final class TableLoads {
         Observation span = Spans.largestSpan(member, "largest span", Spans.supportsMissing(member, context));
         Observation spacing = Spans.spacing(member, context);
         Observation width = member instanceof BeamLine beam ? Spans.widthFromOneSide(beam, context) : spacing;
-        List<Need> needs = new ArrayList<>(Stream.of(span, spacing, width)
-                .flatMap(o -> o instanceof Observation.Missing m ? m.needs().stream() : Stream.empty())
-                .toList());
+        List<Need> needs = missing(span, spacing, width);
         if (!needs.isEmpty()) {
-            return Observations.missing(needs.stream().distinct().sorted().toList());
+            return Observations.missing(needs);
         }
+        // Joists lie on a beam at their spacing: l² + s² in place of l² is the most that this makes of the moment in
+        // its spans.
         double discrete = member instanceof BeamLine ? mm(spacing) : 0;
         double simpleMm3 = mm(width) * (mm(span) * mm(span) + discrete * discrete) / 8;
         return shown(
                 context.loadPath()
                         .member(member)
-                        .with(loads, (analysis, l) -> largestMomentNmm(analysis, l, withSnow) / simpleMm3)
+                        .with(
+                                loads,
+                                (analysis, l) ->
+                                        largestNmm(analysis.effects(factors(analysis, l, withSnow))) / simpleMm3)
                         .with(loads, (q, l) -> q * KN_PER_M2_OF_N_PER_MM2 - (withSnow ? 0 : l.imposed())),
                 withSnow);
     }
 
-    /** Joists lie on a beam at their spacing: l² + s² in place of l² is the most that this makes of the moment in its spans. */
-    private static double largestMomentNmm(MemberAnalysis analysis, DeckLoads loads, boolean withSnow) {
+    /** Each action once; of the permanent load only what is there, and not what tables add to it. */
+    private static ActionFactors factors(MemberAnalysis analysis, DeckLoads loads, boolean withSnow) {
         double permanentN = analysis.totalN(Action.PERMANENT);
         double areaMm2 = analysis.totalN(Action.IMPOSED) / (loads.imposed() * N_PER_MM2_OF_KN_PER_M2);
         double notThereN = (loads.permanent() - loads.ownPermanent()) * N_PER_MM2_OF_KN_PER_M2 * areaMm2;
-        ActionFactors factors =
-                new ActionFactors(ONCE - notThereN / permanentN, withSnow ? 0 : ONCE, 0, withSnow ? ONCE : 0);
-        return analysis.effects(factors).spans().stream()
+        return new ActionFactors(ONCE - notThereN / permanentN, withSnow ? 0 : ONCE, 0, withSnow ? ONCE : 0);
+    }
+
+    private static double largestNmm(Effects effects) {
+        return effects.spans().stream()
                 .flatMap(s -> Stream.of(s.sagging(), s.hogging()))
                 .mapToDouble(p -> p.value())
                 .max()
