@@ -194,9 +194,13 @@ class EquilibriumTest {
                 / (boards.timber().breadth().mm()
                         + boards.boards().gap().orElseThrow().mm());
         double permanent = FINISHES_KN_PER_M2 * 1e-3 * area
-                + weight(
-                        boards.timber(),
-                        area * covered * boards.timber().depth().mm());
+                + boards.boards()
+                        .manufactured()
+                        .map(made ->
+                                made.weight().orElseThrow().in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE) * 1e-3 * area)
+                        .orElseGet(() -> weight(
+                                boards.timber(),
+                                area * covered * boards.timber().depth().mm()));
         for (JoistLine joist : platform.joists()) {
             permanent += weight(joist.timber(), section(joist.timber()) * joist.lengthMm());
         }

@@ -30,6 +30,7 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.geometry.Quantities;
+import org.deckplanreview.method.nds2018.Nds2018;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.submission.Submission;
@@ -165,10 +166,12 @@ class UsTablesTest {
                     .with("ground snow load", load());
         }
 
-        /** Of lumber, for a table with groups of species and sizes. */
+        /** Of lumber, for a table with groups of species and sizes, that carries no more than the table assumes. */
         Probe ofLumber(String edition, String provision, String quantity, String nominal) {
             String[] sides = nominal.split("x");
             return probe(edition, provision, quantity, Sense.AT_MOST)
+                    .with("equivalent load", load())
+                    .with("load at the tip of overhang", "220 lbf")
                     .with("species", species())
                     .with("section breadth", dressed(sides[0]) + " in")
                     .with("section depth", dressed(sides[1]) + " in");
@@ -417,7 +420,7 @@ class UsTablesTest {
                                             values.get(q.description().name()))
                                     : q)
                             .toList(),
-                    List.of());
+                    Nds2018.methods());
             Edition rules = BuiltIn.RULESETS.edition("us-irc", edition).orElseThrow();
             Provision asked = rules.provisions().stream()
                     .filter(p -> p.id().equals(provision))

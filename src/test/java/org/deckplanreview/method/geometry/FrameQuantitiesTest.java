@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.deckplanreview.layout.Layout;
+import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.LoadModel;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.measure.Flag;
@@ -69,6 +70,10 @@ class FrameQuantitiesTest {
     }
 
     /** Each with what it is and the member that it asks for where another is left out. */
+    private static final double EQUIVALENT_LOAD = 1;
+
+    private static final double LOAD_AT_TIP = 1;
+
     static Stream<Example> examples() {
         return Stream.of(
                 example("joist spacing", SubjectKind.JOISTS, number(400, MILLIMETRE)),
@@ -99,7 +104,16 @@ class FrameQuantitiesTest {
                         number(0.203183204, RATIO),
                         JOISTS,
                         JOISTS),
+                example("joist overhang carried", SubjectKind.BEAMS, number(600, MILLIMETRE), JOISTS, JOISTS),
+                example("beam overhang", SubjectKind.BEAMS, number(300, MILLIMETRE), BEAM + "/posts", BEAM + "/posts"),
                 example("joists from both sides", SubjectKind.BEAMS, no(), JOISTS, JOISTS),
+                example("manufactured boards", SubjectKind.BOARDS, no()),
+                having(
+                        "label of boards",
+                        SubjectKind.BOARDS,
+                        word("ASTM-D7032"),
+                        d -> d.withJson("/platforms/0/boards/manufactured", "{\"labelledTo\": \"ASTM-D7032\"}"),
+                        "/platforms/0/boards/manufactured/labelledTo"),
                 example("contact with supports", SubjectKind.JOISTS, yes(), LEDGER, BEAMS),
                 example("plies carried at posts", SubjectKind.BEAMS, yes(), BEAM + "/posts", BEAM + "/posts"),
                 example("beam seating", SubjectKind.BEAMS, word("on-post")),
@@ -343,7 +357,8 @@ class FrameQuantitiesTest {
 
     /** Names of the quantities that are shown here. */
     static List<String> names() {
-        return examples().map(Example::name).toList();
+        return Stream.concat(examples().map(Example::name), Stream.of("equivalent load", "load at the tip of overhang"))
+                .toList();
     }
 
     @ParameterizedTest
@@ -518,6 +533,35 @@ class FrameQuantitiesTest {
         Observation first = quantity("equivalent permanent load")
                 .observe(layout.subjects(SubjectKind.BEAMS).get(0), context(layout, OptionalDouble.of(0.5)));
         assertThat(number(first)).isLessThan(OWN_WEIGHT + beam + 0.02);
+    }
+
+    /**
+     * By statics, spans of 2953 and 600, joists at 400: the largest moment is w l^2 / 8 - M / 2 + M^2 / (2 w l^2) with the
+     * span loaded and the overhang not, M = g a^2 / 2; the shear force w l / 2 + w a^2 / (2 l) is far from 5/8 w l.
+     */
+    @Test
+    void what_a_joist_carries_counts_by_its_moment_and_at_the_tip_of_its_overhang() {
+        Layout layout = layout(SampleDeck.complete().node());
+        Subject joist = layout.subjects(SubjectKind.JOISTS).get(4);
+        double own = OWN_WEIGHT * 400e-3;
+        double all = own + 1.5 * 400e-3;
+        double over = own * 600 * 600 / 2;
+        double moment = all * 2953 * 2953 / 8 - over / 2 + over * over / (2 * all * 2953 * 2953);
+        Observation load = quantity("equivalent load").observe(joist, context(layout, OptionalDouble.of(0.5)));
+        assertThat(number(load)).isCloseTo(moment * 8 / (400 * 2953.0 * 2953) * 1e3, within(0.02));
+        // Its own weight, as a load at the tip: g a / 2.
+        Observation tip =
+                quantity("load at the tip of overhang").observe(joist, context(layout, OptionalDouble.of(0.5)));
+        assertThat(number(tip)).isCloseTo(own * 600 / 2, within(5.0));
+        Observation none = quantity("load at the tip of overhang")
+                .observe(
+                        layout(SampleDeck.complete()
+                                        .with(BEAM + "/line", SampleDeck.line(0, 0, 4800, 0))
+                                        .node())
+                                .subjects(SubjectKind.JOISTS)
+                                .get(4),
+                        context(layout, OptionalDouble.of(0.5)));
+        assertThat(none).isInstanceOf(Observation.NotApplicable.class);
     }
 
     /** Joists go on over it: by statics it takes 1.25 of 1.5 m, where a beam at the end of joists of 1.6 m takes 0.8 m. */

@@ -43,6 +43,8 @@ class QuantitiesTest {
     /** From members without which the document is no submission, or, like a guard, whose absence is the answer. */
     private static final List<String> ALWAYS_GIVEN = List.of(
             "occupancy",
+            "beams or posts",
+            "stands on blocks",
             "free-standing",
             "fixing kind",
             "deck area",
@@ -57,6 +59,7 @@ class QuantitiesTest {
     /** Of things that a deck need not have: who leaves them out says that there are none. */
     private static final List<String> NOT_APPLICABLE_IF_LEFT_OUT = List.of(
             "headroom",
+            "gap over block",
             "roof stated",
             "room below stated",
             "vents covered",
