@@ -9,6 +9,7 @@ import org.deckplanreview.submission.Brace;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.Edge;
 import org.deckplanreview.submission.Fall;
+import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.GroundLevel;
 import org.deckplanreview.submission.HeavyItem;
 import org.deckplanreview.submission.JoistField;
@@ -124,6 +125,23 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                                         .toList())));
     }
 
+    private Footing apply(Footing f) {
+        return new Footing(
+                f.id(),
+                f.label(),
+                f.kind(),
+                f.shape(),
+                f.breadth(),
+                f.length(),
+                f.depth(),
+                f.thickness(),
+                f.embedment(),
+                f.topAboveGround(),
+                f.topShedsWater(),
+                f.frostProtected(),
+                f.at().map(this::apply));
+    }
+
     private Brace apply(Brace b) {
         return new Brace(
                 b.id(),
@@ -221,7 +239,7 @@ public record Motion(double a, double b, boolean mirrored, double dx, double dy)
                                 o.base(),
                                 o.holdDownResistance()))
                         .toList(),
-                p.footings(),
+                p.footings().stream().map(this::apply).toList(),
                 p.edges().stream()
                         .map(e -> new Edge(e.label(), apply(e.line()), e.kind(), e.guard()))
                         .toList(),

@@ -105,11 +105,12 @@ enum AdverseChange {
 
     /**
      * The concrete's top goes down by as much as its thickness, so that there is less of it on the soil. A post that had
-     * no room gets some, and can then be judged.
+     * no room gets some, and can then be judged; and a longer post weighs more, which holds down where the deck is pushed.
      */
     POSTS_REACH_DEEPER(f -> f.provision().concern() == Concern.FOOTING
             || isUplift(f)
             || f.provision().id().equals("post.room")
+            || f.provision().id().equals("stability.overturning")
             || f.provision().concern() == Concern.POST && f.determination() == Determination.UNDETERMINED) {
         @Override
         boolean isMade(ObjectNode deck, int choice) {
