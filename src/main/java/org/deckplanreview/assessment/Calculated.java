@@ -34,7 +34,7 @@ public record Calculated(Provision by, Determination determination, OptionalDoub
         Optional<By> failing = worst(all, Determination.DOES_NOT_COMPLY);
         Optional<By> carrying = worst(all, Determination.COMPLIES);
         if (failing.isPresent()) {
-            return failing.map(by -> of(by, "Calculated instead: " + told(by) + ", over 1: it would not carry."));
+            return failing.map(by -> of(by, "Calculated instead: " + told(by) + ", over 1: it would not pass."));
         }
         List<By> open =
                 all.stream().filter(by -> by.is(Determination.UNDETERMINED)).toList();

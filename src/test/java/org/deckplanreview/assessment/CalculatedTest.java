@@ -73,7 +73,7 @@ class CalculatedTest {
                 by("shear", Determination.UNDETERMINED, 0), fails("bending", 1.12), fails("deflection", 1.05));
 
         assertThat(worst.determination()).isEqualTo(Determination.DOES_NOT_COMPLY);
-        assertThat(worst.sentence()).isEqualTo("Calculated instead: 1.120 (bending), over 1: it would not carry.");
+        assertThat(worst.sentence()).isEqualTo("Calculated instead: 1.120 (bending), over 1: it would not pass.");
     }
 
     @Test

@@ -104,7 +104,7 @@ class BeyondTablesTest {
 
         assertThat(table.determination()).isEqualTo(Determination.UNDETERMINED);
         assertThat(table.calculated().orElseThrow().determination()).isEqualTo(Determination.DOES_NOT_COMPLY);
-        assertThat(table.sentence()).contains("over 1: it would not carry");
+        assertThat(table.sentence()).contains("over 1: it would not pass");
     }
 
     @Test
