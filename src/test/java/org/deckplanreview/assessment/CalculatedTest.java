@@ -59,7 +59,7 @@ class CalculatedTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1.0, COMPLIES, an engineer must confirm it", "1.0001, DOES_NOT_COMPLY, it would not carry"})
+    @CsvSource({"1.0, COMPLIES, an engineer must confirm it", "1.0001, DOES_NOT_COMPLY, it would not pass"})
     void at_the_limit_it_still_carries(double utilisation, Determination determination, String words) {
         Calculated worst = governing(by("bending", determination, utilisation));
 
