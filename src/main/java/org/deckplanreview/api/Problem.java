@@ -5,9 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.submission.Fault;
-import org.deckplanreview.submission.Pointer;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /**

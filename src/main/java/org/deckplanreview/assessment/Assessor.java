@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
@@ -17,8 +19,6 @@ import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Obligation;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.SiteValues;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 

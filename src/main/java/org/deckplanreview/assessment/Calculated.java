@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.ruleset.Provision;
-import org.deckplanreview.submission.Need;
 
 /**
  * What calculations say where a provision does not reach: the worst of them. It decides nothing.

@@ -3,6 +3,8 @@ package org.deckplanreview.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Measure;
@@ -11,8 +13,6 @@ import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.ruleset.Condition;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 
 /** Conditions in three-valued logic: true, false, or what must be given to know. */
 final class Conditions {

@@ -1,6 +1,6 @@
 package org.deckplanreview.assessment;
 
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** What a provision comes to on a subject, worst first. */
 public enum Determination implements Worded {

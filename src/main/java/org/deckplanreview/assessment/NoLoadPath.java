@@ -1,5 +1,6 @@
 package org.deckplanreview.assessment;
 
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Member;
@@ -8,7 +9,6 @@ import org.deckplanreview.loadpath.ActionForces;
 import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
-import org.deckplanreview.submission.Derived;
 
 /** Stands where loads are not known yet: a ruleset whose loads depend on loads is at fault. */
 enum NoLoadPath implements LoadPath {

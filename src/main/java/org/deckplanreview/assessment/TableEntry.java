@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
@@ -26,7 +27,6 @@ import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.ruleset.LookUpTable;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.ruleset.TableKey;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.vocabulary.Sense;
 
 /** What a look-up comes to on one subject. Reasons are sentences. */

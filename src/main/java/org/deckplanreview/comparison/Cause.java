@@ -1,7 +1,7 @@
 package org.deckplanreview.comparison;
 
 import java.util.Optional;
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /**
  * What in the editions makes a finding another one.

@@ -1,7 +1,7 @@
 package org.deckplanreview.comparison;
 
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.ruleset.Strictness;
-import org.deckplanreview.submission.Worded;
 
 /** What a difference between two editions comes to. */
 public enum Effect implements Worded {

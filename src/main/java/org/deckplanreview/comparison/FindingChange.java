@@ -4,11 +4,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.ruleset.Concern;
 import org.deckplanreview.ruleset.Obligation;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /**

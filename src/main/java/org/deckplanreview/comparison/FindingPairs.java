@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * The findings of two reports of the same submission, paired subject by subject: within a region those of the same

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.NotReviewed;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * Members that the submission gives and that only one of two editions reads.

@@ -3,7 +3,7 @@ package org.deckplanreview.comparison;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.deckplanreview.assessment.Determination;
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** What becomes of a finding, or of an outcome, from one edition to another; the ones to look at first come first. */
 public enum Transition implements Worded {

@@ -1,8 +1,8 @@
 package org.deckplanreview.layout;
 
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Boards;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 

@@ -1,7 +1,7 @@
 package org.deckplanreview.layout;
 
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Brace;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 

@@ -2,9 +2,9 @@ package org.deckplanreview.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Brace;
 import org.deckplanreview.submission.Platform;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 
 /** Braces between posts and what they hold up. */

@@ -2,9 +2,9 @@ package org.deckplanreview.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * The area of a platform that each post carries, from geometry alone: borders lie midway between the supports of each

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.Footing;
@@ -12,7 +13,6 @@ import org.deckplanreview.submission.FootingShape;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.Platform;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 
 /**

@@ -1,6 +1,6 @@
 package org.deckplanreview.layout;
 
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** The deck as a whole. */

@@ -1,12 +1,12 @@
 package org.deckplanreview.layout;
 
 import java.util.Optional;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Fall;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.Level;
 import org.deckplanreview.submission.Platform;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 
 /**

@@ -1,11 +1,11 @@
 package org.deckplanreview.layout;
 
 import java.util.Optional;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.PlanLine;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /**

@@ -1,7 +1,7 @@
 package org.deckplanreview.layout;
 
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Fixing;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /**

@@ -1,10 +1,10 @@
 package org.deckplanreview.layout;
 
 import java.util.List;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.FootingKind;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /**

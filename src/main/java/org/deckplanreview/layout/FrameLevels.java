@@ -1,8 +1,8 @@
 package org.deckplanreview.layout;
 
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
 

@@ -1,7 +1,7 @@
 package org.deckplanreview.layout;
 
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.measure.Length;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.PlanPoint;
 
 /** How joists and the blocks that they lie on meet in height. */

@@ -2,9 +2,9 @@ package org.deckplanreview.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.submission.EdgeKind;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 

@@ -1,8 +1,8 @@
 package org.deckplanreview.layout;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Guard;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /**

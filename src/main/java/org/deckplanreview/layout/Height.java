@@ -3,8 +3,8 @@ package org.deckplanreview.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 

@@ -2,10 +2,10 @@ package org.deckplanreview.layout;
 
 import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.PlanLine;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 

@@ -2,8 +2,8 @@ package org.deckplanreview.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Fixing;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 

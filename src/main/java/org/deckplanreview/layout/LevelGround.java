@@ -1,7 +1,7 @@
 package org.deckplanreview.layout;
 
 import java.util.List;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 

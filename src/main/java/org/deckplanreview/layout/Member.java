@@ -2,7 +2,7 @@ package org.deckplanreview.layout;
 
 import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.PlanLine;
 

@@ -1,8 +1,8 @@
 package org.deckplanreview.layout;
 
 import java.util.OptionalDouble;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.JoistSeating;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * What carries a member at one place.

@@ -1,6 +1,6 @@
 package org.deckplanreview.layout;
 
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * How a member misses what is drawn to carry it.

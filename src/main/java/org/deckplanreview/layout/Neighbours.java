@@ -3,12 +3,12 @@ package org.deckplanreview.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Platform;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Tolerances;
 

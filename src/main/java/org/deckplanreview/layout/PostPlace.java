@@ -2,9 +2,9 @@ package org.deckplanreview.layout;
 
 import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.FootingKind;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;

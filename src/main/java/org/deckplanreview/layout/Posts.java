@@ -3,12 +3,12 @@ package org.deckplanreview.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.Platform;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Submission;
 

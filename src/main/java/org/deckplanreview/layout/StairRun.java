@@ -1,9 +1,9 @@
 package org.deckplanreview.layout;
 
 import java.util.Optional;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Guard;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.SubjectKind;
 

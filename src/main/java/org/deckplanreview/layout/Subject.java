@@ -1,6 +1,6 @@
 package org.deckplanreview.layout;
 
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** A part of the deck that a provision can look at. */

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.JoistSeating;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Submission;
 

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.submission.GroundLevel;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.EdgeFrame;
 import org.deckplanreview.layout.EdgeFrame.Held;
@@ -17,7 +18,6 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.loadpath.BeamLoad.Point;
 import org.deckplanreview.loadpath.LoadModel.OnEdges;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Strings;
 
 /** Stairs and guards on the members that hold them. */

@@ -2,9 +2,9 @@ package org.deckplanreview.loadpath;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.loadpath.LoadModel.Material;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.submission.GuardInfill;
 
 /**

@@ -1,11 +1,11 @@
 package org.deckplanreview.loadpath;
 
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PostPlace;
-import org.deckplanreview.submission.Derived;
 
 /** Loads from the boards down to the soil. Where the submission leaves out what a result needs, the result is missing. */
 public interface LoadPath {

@@ -1,8 +1,8 @@
 package org.deckplanreview.loadpath;
 
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.loadpath.LoadModel.OnEdges;
-import org.deckplanreview.submission.Derived;
 
 /**
  * Characteristic loads of one flight, N. It spans in plan from its foot to the frame as a simple beam, so that each of the

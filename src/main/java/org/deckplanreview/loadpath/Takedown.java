@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BesideJoists;
 import org.deckplanreview.layout.BoardField;
@@ -22,8 +24,6 @@ import org.deckplanreview.loadpath.Frame.Seats;
 import org.deckplanreview.loadpath.JoistActions.AreaLoads;
 import org.deckplanreview.loadpath.JoistActions.OwnLoads;
 import org.deckplanreview.loadpath.LoadModel.PlatformLoads;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.Timber;
 
 /** Takes loads down from joist to beam, post and footing. */

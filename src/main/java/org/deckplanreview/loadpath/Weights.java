@@ -1,13 +1,13 @@
 package org.deckplanreview.loadpath;
 
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.LoadModel.Material;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;

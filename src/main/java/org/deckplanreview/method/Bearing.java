@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.vocabulary.Sense;
 
 /** Where a member lies on one of its supports. */

@@ -1,8 +1,8 @@
 package org.deckplanreview.method;
 
 import java.util.List;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Value;
-import org.deckplanreview.submission.Need;
 
 /** What a quantity is on a subject. */
 public sealed interface Observation {

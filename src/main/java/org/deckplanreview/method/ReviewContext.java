@@ -2,6 +2,7 @@ package org.deckplanreview.method;
 
 import java.math.RoundingMode;
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.measure.FeetInches;
@@ -10,7 +11,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.UnitSystem;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Submission;
 
 /**

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * Collects the steps of one calculation while it is made, so that what is shown is what was calculated. Expressions

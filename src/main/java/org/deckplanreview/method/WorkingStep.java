@@ -2,8 +2,8 @@ package org.deckplanreview.method;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * One step of a calculation.

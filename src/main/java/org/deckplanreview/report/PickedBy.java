@@ -1,9 +1,9 @@
 package org.deckplanreview.report;
 
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.submission.Submission;
-import org.deckplanreview.submission.Worded;
 
 /** What picked the edition. */
 public enum PickedBy implements Worded {

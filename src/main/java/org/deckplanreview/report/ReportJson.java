@@ -19,11 +19,11 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.util.function.Function;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
-import org.deckplanreview.submission.Worded;
 import org.deckplanreview.vocabulary.Sense;
 
 /**

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.ruleset.Concern;
 import org.deckplanreview.ruleset.Obligation;
 import org.deckplanreview.ruleset.Standing;
-import org.deckplanreview.submission.Need;
 
 /**
  * One provision on one subject, or on several that are alike.

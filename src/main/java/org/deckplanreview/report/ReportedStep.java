@@ -3,13 +3,13 @@ package org.deckplanreview.report;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.WorkingStep;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * One step of a calculation.

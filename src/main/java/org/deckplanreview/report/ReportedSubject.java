@@ -2,8 +2,8 @@ package org.deckplanreview.report;
 
 import java.util.List;
 import org.deckplanreview.assessment.Finding;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /**

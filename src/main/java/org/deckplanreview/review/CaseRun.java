@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Catalogue;
 import org.deckplanreview.assessment.Finding;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.measure.Phrases;
@@ -19,7 +20,6 @@ import org.deckplanreview.measure.Value;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.RulesetCase;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.ReadResult;
 import org.deckplanreview.submission.SubmissionReader;
 

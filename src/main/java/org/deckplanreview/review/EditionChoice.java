@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.ruleset.Amending;
 import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.ruleset.InForce;
 import org.deckplanreview.ruleset.Rulesets;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Submission;
 

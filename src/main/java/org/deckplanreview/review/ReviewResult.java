@@ -2,9 +2,9 @@ package org.deckplanreview.review;
 
 import java.util.List;
 import org.deckplanreview.assessment.Assessment;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.submission.Fault;
-import org.deckplanreview.submission.Pointer;
 
 /** What became of a submission. */
 public sealed interface ReviewResult {

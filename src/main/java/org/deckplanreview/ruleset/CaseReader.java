@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 
 /** Reads one file of cases. */
 final class CaseReader {

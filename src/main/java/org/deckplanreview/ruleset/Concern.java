@@ -1,6 +1,6 @@
 package org.deckplanreview.ruleset;
 
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** What a provision is about. */
 public enum Concern implements Worded {

@@ -1,7 +1,7 @@
 package org.deckplanreview.ruleset;
 
 import java.util.stream.Stream;
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** How a value was confirmed. */
 public enum Confirmation implements Worded {

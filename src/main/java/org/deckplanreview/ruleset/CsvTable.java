@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * A table as it stands in a CSV file (RFC 4180) with a header, so that it can be laid beside the printed page.

@@ -8,8 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.deckplanreview.submission.Pointer;
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Pointer;
+import org.deckplanreview.kernel.Worded;
 
 /**
  * A part of a ruleset's file with its place. The accessors expect the format to be checked: asking a sound entry for

@@ -1,6 +1,6 @@
 package org.deckplanreview.ruleset;
 
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** The ISO/IEC drafting forms. */
 public enum Obligation implements Worded {

@@ -1,7 +1,7 @@
 package org.deckplanreview.ruleset;
 
 import java.util.Optional;
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * A case that proves a provision.

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.submission.Site;
 import org.deckplanreview.submission.Submission;
-import org.deckplanreview.submission.Worded;
 import org.deckplanreview.vocabulary.Sense;
 
 /** What an authority says of the sites of its area: at least these values hold, whatever a submission states. */

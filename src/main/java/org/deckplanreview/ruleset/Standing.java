@@ -1,6 +1,6 @@
 package org.deckplanreview.ruleset;
 
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** How binding a source is. */
 public enum Standing implements Worded {

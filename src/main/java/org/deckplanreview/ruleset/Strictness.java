@@ -1,6 +1,6 @@
 package org.deckplanreview.ruleset;
 
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** How strict something is, held against what stood there before. */
 public enum Strictness implements Worded {

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.measure.Measure;
-import org.deckplanreview.submission.Worded;
 
 /** Which row of a table counts, by one of its columns. */
 public sealed interface TableKey {

@@ -2,11 +2,11 @@ package org.deckplanreview.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.FrameLevels;
 import org.deckplanreview.layout.MemberSupport;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * The levels of a beam's upper face.

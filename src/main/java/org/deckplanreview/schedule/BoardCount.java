@@ -1,9 +1,9 @@
 package org.deckplanreview.schedule;
 
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.PlatformLayout;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * The boards of a platform.

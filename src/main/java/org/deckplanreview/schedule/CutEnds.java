@@ -1,6 +1,6 @@
 package org.deckplanreview.schedule;
 
-import org.deckplanreview.submission.Derived;
+import org.deckplanreview.kernel.Derived;
 
 /**
  * Ends to be treated as they are cut.

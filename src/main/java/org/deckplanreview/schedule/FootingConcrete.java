@@ -1,8 +1,8 @@
 package org.deckplanreview.schedule;
 
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FootingPlace;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 
 /** @param volumeM3 of a footing's concrete, less the embedded part of the post; nothing of a block, which is precast */
 public record FootingConcrete(Pointer pointer, String label, Derived<Double> volumeM3) {

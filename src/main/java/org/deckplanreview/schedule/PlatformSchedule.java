@@ -3,13 +3,13 @@ package org.deckplanreview.schedule;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FrameLevels;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PlanPoint;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * What the site needs of one platform.

@@ -2,13 +2,13 @@ package org.deckplanreview.schedule;
 
 import java.util.Comparator;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.FrameLevels;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * A post to be set out and cut.

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Layout;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.vocabulary.Parameters;
 
 /**

@@ -1,7 +1,7 @@
 package org.deckplanreview.schedule;
 
 import java.util.List;
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * What is needed of one timber for one use.

@@ -9,17 +9,17 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PostEnd;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
-import org.deckplanreview.submission.Worded;
 
 /** Every piece of timber of a deck. Pieces whose length does not follow are left out; their needs are kept. */
 final class TimberTaking {

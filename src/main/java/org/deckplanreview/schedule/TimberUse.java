@@ -1,6 +1,6 @@
 package org.deckplanreview.schedule;
 
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** What timber is used for, as far as the lengths that it is sold in depend on it. */
 public enum TimberUse implements Worded {

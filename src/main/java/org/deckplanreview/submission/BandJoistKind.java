@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What a band joist is made of. */
 public enum BandJoistKind implements Worded {
     SOLID_SAWN("solid-sawn"),

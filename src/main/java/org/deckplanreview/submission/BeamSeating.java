@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** How a beam meets its posts. */
 public enum BeamSeating implements Worded {
     ON_POST("on-post"),

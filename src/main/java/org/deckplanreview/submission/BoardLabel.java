@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Standards for boards of plastic and of wood and plastic that a maker's label names. */
 public enum BoardLabel implements Worded {
     ASTM_D7032("ASTM-D7032"),

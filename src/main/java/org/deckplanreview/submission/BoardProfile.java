@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** The upper face of a board. */
 public enum BoardProfile implements Worded {
     SMOOTH("smooth"),

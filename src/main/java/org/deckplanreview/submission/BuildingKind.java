@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** The building that the deck belongs to. */
 public enum BuildingKind implements Worded {
     HOUSE("house"),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 

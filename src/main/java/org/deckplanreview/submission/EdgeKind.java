@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What lies beside an edge. A submission describes the first three; where a stair leaves follows from the stair's line. */
 public enum EdgeKind implements Worded {
     OPEN("open"),

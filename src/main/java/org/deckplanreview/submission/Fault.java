@@ -1,6 +1,7 @@
 package org.deckplanreview.submission;
 
 import java.util.Comparator;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * One fault of a submission.

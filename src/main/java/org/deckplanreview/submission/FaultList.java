@@ -3,6 +3,7 @@ package org.deckplanreview.submission;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
 import org.locationtech.jts.geom.Coordinate;

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Corrosion protection of a fixing, or the metal it is made of. */
 public enum FixingFinish implements Worded {
     NONE("none"),

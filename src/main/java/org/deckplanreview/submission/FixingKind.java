@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Kinds of metal fixings. */
 public enum FixingKind implements Worded {
     NAIL("nail"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** A pad that carries the post on top, concrete in which the post is embedded, or a precast block on which joists lie. */
 public enum FootingKind implements Worded {
     PAD("pad"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** The shape of a footing in plan. */
 public enum FootingShape implements Worded {
     RECTANGULAR("rectangular"),

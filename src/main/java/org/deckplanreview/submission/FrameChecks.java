@@ -2,6 +2,7 @@ package org.deckplanreview.submission;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Length;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Visual grades of structural lumber, weakest first. */
 public enum Grade implements Worded {
     NO_3("no.3"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What fills a guard between the deck and its top rail. */
 public enum GuardInfill implements Worded {
     BALUSTERS("balusters"),

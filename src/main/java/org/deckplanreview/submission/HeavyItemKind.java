@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What a heavy item is. */
 public enum HeavyItemKind implements Worded {
     SPA_BATH("spa-bath"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Dowel-type fasteners of a joint. */
 public enum JointKind implements Worded {
     BOLT("bolt"),

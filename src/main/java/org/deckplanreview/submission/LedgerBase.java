@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What a ledger is fixed to. */
 public enum LedgerBase implements Worded {
     MASONRY("masonry"),

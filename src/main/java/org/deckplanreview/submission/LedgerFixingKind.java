@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What fixes a ledger to a band joist. */
 public enum LedgerFixingKind implements Worded {
     LAG_SCREW("lag-screw"),

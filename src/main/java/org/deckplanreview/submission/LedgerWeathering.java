@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** How water is kept from the joint between ledger and wall. */
 public enum LedgerWeathering implements Worded {
     GAP("gap"),

@@ -1,5 +1,6 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.measure.UnitSystem;
 
 /** The unit of all lengths and levels of one document. */

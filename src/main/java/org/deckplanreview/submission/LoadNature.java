@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Whether a heavy item always stands there. */
 public enum LoadNature implements Worded {
     PERMANENT("permanent"),

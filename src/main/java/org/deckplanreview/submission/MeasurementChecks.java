@@ -2,6 +2,7 @@ package org.deckplanreview.submission;
 
 import java.util.List;
 import java.util.Map;
+import org.deckplanreview.kernel.Pointer;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import org.deckplanreview.kernel.Pointer;
 
 /** Ids that are given twice, and references to what the document does not have. */
 final class NameChecks {

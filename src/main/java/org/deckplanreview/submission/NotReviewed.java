@@ -1,6 +1,7 @@
 package org.deckplanreview.submission;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * A member that the submission gives and that a review did not read.

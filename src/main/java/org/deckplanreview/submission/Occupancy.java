@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Who uses the deck. */
 public enum Occupancy implements Worded {
     SINGLE_DWELLING("single-dwelling"),

@@ -1,6 +1,7 @@
 package org.deckplanreview.submission;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What keeps the lower end of a post from moving sideways. */
 public enum PostBase implements Worded {
     CONNECTOR("connector"),

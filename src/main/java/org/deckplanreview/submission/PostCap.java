@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What keeps a beam from sliding or rolling off the tops of its posts. */
 public enum PostCap implements Worded {
     CONNECTOR("connector"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** The end of a post that stands in ground or concrete. */
 public enum PostEnd implements Worded {
     NOT_IN_GROUND("not-in-ground"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** The upper end of a post. */
 public enum PostTop implements Worded {
     SLOPED("sloped"),

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * Which members of one submission a review has read. The build adds to every accessor of the submission's records a call

@@ -2,6 +2,7 @@ package org.deckplanreview.submission;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Phrases;
 import org.locationtech.jts.algorithm.MinimumDiameter;

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Pointer;
+
 /** Decks with more members than any deck has, whose review would take long. */
 final class SizeChecks {
 

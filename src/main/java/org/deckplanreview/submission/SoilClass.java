@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** The ground under the footings, as a site investigation or a careful look names it. */
 public enum SoilClass implements Worded {
     DENSE_GRAVEL("dense-gravel"),

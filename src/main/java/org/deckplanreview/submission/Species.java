@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Species and species combinations of visually graded lumber. */
 public enum Species implements Worded {
     SOUTHERN_PINE("southern-pine"),

@@ -3,6 +3,7 @@ package org.deckplanreview.submission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 
 /** Stairs that leave a platform where it has no side, from one place twice, or through a wall. */

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Sides of a stair that have something, such as a handrail. */
 public enum StairSides implements Worded {
     NONE("none"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** The parts of a submission that provisions look at, as rulesets name them. */
 public enum SubjectKind implements Worded {
     DECK("deck"),

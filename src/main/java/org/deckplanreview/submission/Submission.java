@@ -3,6 +3,7 @@ package org.deckplanreview.submission;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 
 /**
  * One deck on one site, as submitted. Lists keep the document's order, so that an index is the pointer's index.

@@ -1,6 +1,8 @@
 package org.deckplanreview.submission;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
+import org.deckplanreview.kernel.Worded;
 
 /** Timbers that are graded in two ways at once, or treated for nothing that is said. */
 final class TimberChecks {

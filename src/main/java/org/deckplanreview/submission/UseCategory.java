@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Use categories of AWPA U1 for sawn lumber in decks, mildest first. */
 public enum UseCategory implements Worded {
     UC3A("UC3A"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Use classes of EN 335, mildest first. */
 public enum UseClass implements Worded {
     UC1("UC1"),

@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** Volume change potential of a clay soil; none for granular soils and rock. */
 public enum VolumeChange implements Worded {
     NONE("none"),

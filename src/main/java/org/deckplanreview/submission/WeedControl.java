@@ -1,5 +1,7 @@
 package org.deckplanreview.submission;
 
+import org.deckplanreview.kernel.Worded;
+
 /** What keeps plants from growing under the deck. */
 public enum WeedControl implements Worded {
     MEMBRANE("membrane"),

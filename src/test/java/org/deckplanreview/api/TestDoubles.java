@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.comparison.BuiltInComparisons;
 import org.deckplanreview.comparison.Comparisons;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.review.Editions;
@@ -22,7 +23,6 @@ import org.deckplanreview.ruleset.Amending;
 import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
 import org.deckplanreview.submission.Fault;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /** Stands in for the review, so that these tests prove the surface alone. The body says what the review comes to. */

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Flag;
@@ -19,8 +21,6 @@ import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.ruleset.RulesetFiles;
 import org.deckplanreview.ruleset.RulesetLoader;
 import org.deckplanreview.ruleset.TableVocabulary;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SampleDeck;
 import org.deckplanreview.vocabulary.QuantityDescription;
 

@@ -7,13 +7,13 @@ import static org.deckplanreview.assessment.Determination.NOT_APPLICABLE;
 import static org.deckplanreview.assessment.Determination.UNDETERMINED;
 
 import java.util.List;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.ruleset.Confirmation;
-import org.deckplanreview.submission.Need;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

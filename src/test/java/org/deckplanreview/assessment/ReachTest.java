@@ -6,9 +6,9 @@ import static org.deckplanreview.assessment.Determination.DOES_NOT_COMPLY;
 import static org.deckplanreview.assessment.Determination.NOT_APPLICABLE;
 import static org.deckplanreview.assessment.Determination.UNDETERMINED;
 
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.method.Observation;
-import org.deckplanreview.submission.Need;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

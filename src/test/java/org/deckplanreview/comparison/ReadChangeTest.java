@@ -3,8 +3,8 @@ package org.deckplanreview.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.NotReviewed;
-import org.deckplanreview.submission.Pointer;
 import org.junit.jupiter.api.Test;
 
 class ReadChangeTest {

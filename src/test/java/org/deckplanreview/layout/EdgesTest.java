@@ -6,11 +6,11 @@ import static org.deckplanreview.layout.Decks.line;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.EdgeKind;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
-import org.deckplanreview.submission.Pointer;
 import org.junit.jupiter.api.Test;
 
 /** Edges and the drop along them. Expected values by hand, from levels linear in plan. */

@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 import static org.deckplanreview.layout.Decks.line;
 
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.BeamSeating;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.FootingShape;
 import org.deckplanreview.submission.JoistSeating;
-import org.deckplanreview.submission.Need;
 import org.junit.jupiter.api.Test;
 
 /** Levels down a post, and footings. Expected values by hand: boards 28, joists 147, beam 197 deep, posts 100 square. */

@@ -13,6 +13,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Layout;
@@ -20,7 +21,6 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.loadpath.Effects.SpanEffects;
 import org.deckplanreview.loadpath.Effects.SupportEffects;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.LoadNature;
 
 /** Decks on a wall or free, of one to five rows of beams, with cantilevers, heavy items and snow. */

@@ -7,14 +7,14 @@ import static org.deckplanreview.loadpath.DeckFixture.deck;
 import java.util.List;
 import java.util.Optional;
 import org.assertj.core.data.Percentage;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.AreaStrip;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.loadpath.LoadPath.BoardLoads;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.LoadNature;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.junit.jupiter.api.Test;
 
 /** The takedown of small decks against statics by hand. */

@@ -2,6 +2,7 @@ package org.deckplanreview.method;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Member;
@@ -13,7 +14,6 @@ import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Table;
 

@@ -5,12 +5,12 @@ import static org.deckplanreview.report.FindingBuilder.finding;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.ruleset.Condition;
 import org.deckplanreview.ruleset.Rule;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
 import org.junit.jupiter.api.Test;
 

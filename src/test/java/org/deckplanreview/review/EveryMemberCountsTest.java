@@ -24,11 +24,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.rendering.json.JsonRendering;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.submission.NotReviewed;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SampleDeck;
 import org.junit.jupiter.api.Test;
 

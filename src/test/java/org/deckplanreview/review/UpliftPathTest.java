@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.generator.DeckGenerator;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PlatformLayout;
@@ -16,7 +17,6 @@ import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.MemberAnalysis;
-import org.deckplanreview.submission.Derived;
 import org.junit.jupiter.api.Test;
 
 /** Every joint on an uplifted path, from joists down to footings, is named in a finding. */

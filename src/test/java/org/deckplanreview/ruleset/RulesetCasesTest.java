@@ -5,7 +5,7 @@ import static org.deckplanreview.ruleset.EditedFiles.CASES;
 
 import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.submission.Pointer;
+import org.deckplanreview.kernel.Pointer;
 import org.json.JSONArray;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

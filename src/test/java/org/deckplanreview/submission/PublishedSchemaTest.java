@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.junit.jupiter.api.Test;

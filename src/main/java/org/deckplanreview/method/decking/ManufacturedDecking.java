@@ -2,6 +2,7 @@ package org.deckplanreview.method.decking;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
@@ -9,7 +10,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.ManufacturedBoards;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.Sense;
 

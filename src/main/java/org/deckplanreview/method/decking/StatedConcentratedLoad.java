@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.LoadPath.BoardLoads;
@@ -12,7 +13,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;

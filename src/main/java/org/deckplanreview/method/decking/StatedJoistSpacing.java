@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
@@ -15,7 +16,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.ManufacturedBoards;

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.LoadPath.DeckLoads;
@@ -12,7 +13,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;

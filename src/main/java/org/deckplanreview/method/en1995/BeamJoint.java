@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
@@ -15,8 +17,6 @@ import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Joint;
 import org.deckplanreview.submission.JointKind;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
@@ -18,9 +20,7 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

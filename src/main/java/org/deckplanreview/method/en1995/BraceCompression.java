@@ -6,6 +6,8 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
@@ -15,8 +17,6 @@ import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;

@@ -6,8 +6,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

@@ -5,8 +5,8 @@ import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;

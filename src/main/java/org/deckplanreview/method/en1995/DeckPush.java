@@ -1,6 +1,9 @@
 package org.deckplanreview.method.en1995;
 
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
@@ -8,10 +11,7 @@ import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

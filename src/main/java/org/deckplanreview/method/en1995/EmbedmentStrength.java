@@ -6,9 +6,9 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

@@ -5,6 +5,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.layout.TimberPiece;
 import org.deckplanreview.measure.Measure;
@@ -12,8 +14,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;

@@ -3,11 +3,11 @@ package org.deckplanreview.method.en1995;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.en1995.Combination.Psi;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.Parameters;
 

@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
@@ -17,7 +18,6 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.Combination.State;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;

@@ -6,11 +6,11 @@ import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;

@@ -7,6 +7,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
@@ -20,7 +21,6 @@ import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.NotchSide;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;

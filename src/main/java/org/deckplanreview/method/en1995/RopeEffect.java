@@ -7,9 +7,9 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
 
 import java.util.List;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

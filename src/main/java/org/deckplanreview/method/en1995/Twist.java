@@ -5,12 +5,12 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
 
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.layout.SidewaysSupport.Evenness;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.PlanPoint;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

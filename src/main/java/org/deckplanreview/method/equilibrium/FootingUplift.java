@@ -3,6 +3,7 @@ package org.deckplanreview.method.equilibrium;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.LiftForces;
@@ -11,7 +12,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.equilibrium.Joint.Hold;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;

@@ -2,6 +2,7 @@ package org.deckplanreview.method.foundation;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
@@ -10,7 +11,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.VolumeChange;

@@ -2,6 +2,8 @@ package org.deckplanreview.method.foundation;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
@@ -11,9 +13,7 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.FootingKind;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;

@@ -1,12 +1,12 @@
 package org.deckplanreview.method.foundation;
 
 import java.util.List;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
 
 /** Methods for footings. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Member;
@@ -12,7 +13,6 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.FootingShape;
 import org.deckplanreview.submission.PlanPoint;
 

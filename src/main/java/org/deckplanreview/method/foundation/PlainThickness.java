@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
@@ -11,7 +12,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;

@@ -3,6 +3,7 @@ package org.deckplanreview.method.foundation;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
@@ -10,7 +11,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.LedgerLine;
 import org.deckplanreview.measure.Length;
@@ -27,7 +28,6 @@ import org.deckplanreview.submission.LedgerBase;
 import org.deckplanreview.submission.LedgerFixings;
 import org.deckplanreview.submission.LedgerWeathering;
 import org.deckplanreview.submission.PlyFixing;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.PostCap;
 import org.deckplanreview.submission.SubjectKind;
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -11,7 +12,6 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.SubjectKind;
-import org.deckplanreview.submission.Worded;
 import org.deckplanreview.vocabulary.QuantityDescription;
 import org.deckplanreview.vocabulary.ValueType;
 

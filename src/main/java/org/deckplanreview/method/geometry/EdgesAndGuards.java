@@ -7,6 +7,8 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.GuardRun;
@@ -17,11 +19,9 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** What keeps people from falling over an edge. */

@@ -7,6 +7,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.LedgerLine;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
@@ -18,7 +19,6 @@ import org.deckplanreview.submission.LateralConnection;
 import org.deckplanreview.submission.Ledger;
 import org.deckplanreview.submission.LedgerFixingKind;
 import org.deckplanreview.submission.LedgerFlashing;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** How a ledger is fixed to the band joist of a timber-framed building, and what keeps the deck from being pulled off it. */

@@ -7,6 +7,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
 import java.util.List;
 import java.util.function.Function;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.TimberPiece;
 import org.deckplanreview.measure.Length;
@@ -15,7 +16,6 @@ import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.Grade;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Species;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;

@@ -2,6 +2,10 @@ package org.deckplanreview.method.geometry;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
+import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
@@ -9,10 +13,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
-import org.deckplanreview.submission.Worded;
 
 /** The ways in which a quantity comes out of the submission or the layout. Lengths are in mm. */
 final class Observations {

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.JoistBearing;
@@ -31,8 +33,6 @@ import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.JoistSeating;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** How far joists and beams span and overhang, as prescriptive span tables measure it. */

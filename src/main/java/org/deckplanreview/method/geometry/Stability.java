@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
@@ -14,7 +15,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.SubjectKind;
 

@@ -5,6 +5,8 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Member;
@@ -20,8 +22,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.SubjectKind;
 
 /**

@@ -7,6 +7,8 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Adjoining;
 import org.deckplanreview.layout.Overlap;
 import org.deckplanreview.layout.PlatformLayout;
@@ -15,9 +17,7 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Occupancy;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.Site;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SoilClass;

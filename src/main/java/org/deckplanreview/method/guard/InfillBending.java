@@ -5,6 +5,9 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
@@ -13,10 +16,7 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.method.en1995.SingleTimber;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.GuardInfill;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

@@ -2,6 +2,9 @@ package org.deckplanreview.method.guard;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.MeasureUnit;
@@ -11,11 +14,8 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.method.en1995.SingleTimber;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardPosts;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
 

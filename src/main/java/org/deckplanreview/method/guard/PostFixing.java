@@ -8,6 +8,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
@@ -16,9 +18,7 @@ import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.GuardPosts;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;

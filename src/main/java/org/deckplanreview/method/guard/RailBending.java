@@ -2,6 +2,7 @@ package org.deckplanreview.method.guard;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
@@ -10,7 +11,6 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.method.en1995.SingleTimber;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;

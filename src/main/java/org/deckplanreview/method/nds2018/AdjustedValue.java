@@ -6,8 +6,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * A reference design value times its adjustment factors, 4.3.1 and Table 4.3.1.

@@ -10,6 +10,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.GuardRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
@@ -19,9 +21,7 @@ import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
 import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.GuardPosts;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;

@@ -3,6 +3,8 @@ package org.deckplanreview.rendering.csv;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.report.Allowed;
 import org.deckplanreview.report.Found;
@@ -11,9 +13,7 @@ import org.deckplanreview.report.ReportedCalculation;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.report.ShownValue;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.NotReviewed;
-import org.deckplanreview.submission.Pointer;
 
 /** The findings of a report and its site schedule, each as a CSV file of its own. */
 public final class CsvRendering {

@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.SQUARE_METRE_;
 
 import java.util.List;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.UnitSystem;
@@ -20,7 +21,6 @@ import org.deckplanreview.schedule.SetOutRectangle;
 import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.schedule.TimberOrder;
 import org.deckplanreview.schedule.WorkStep;
-import org.deckplanreview.submission.Derived;
 
 /** The site schedule, a row a figure. What is not known is an empty value. */
 final class ScheduleSheet {

@@ -10,12 +10,12 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.ruleset.Obligation;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.submission.SubjectKind;
 
 /** Which findings do not comply on which parts. A finding's number is its place in the report's list, from 1. */

@@ -2,7 +2,7 @@ package org.deckplanreview.rendering.drawing;
 
 import java.util.Arrays;
 import java.util.Optional;
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** What a drawing shows. */
 public enum DrawingKind implements Worded {

@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.loadpath.MemberAnalysis;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 
 /** Load, moment, shear and deflection of members in bending, two to a sheet. */
 final class MemberDrawing {

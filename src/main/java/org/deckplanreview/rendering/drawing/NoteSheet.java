@@ -3,8 +3,8 @@ package org.deckplanreview.rendering.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.report.Report;
-import org.deckplanreview.submission.Need;
 
 /** A sheet that says what it takes before it can be drawn. */
 final class NoteSheet {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.rendering.text.SiteFigures;
 import org.deckplanreview.schedule.BeamTop;
@@ -14,7 +15,6 @@ import org.deckplanreview.schedule.PostCut;
 import org.deckplanreview.schedule.SetOutRectangle;
 import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.schedule.TimberOrder;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.PlanPoint;
 
 /**

@@ -13,6 +13,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.provenance.Digest;
 import org.deckplanreview.rendering.text.PlainText;
 import org.deckplanreview.report.Report;
@@ -20,8 +22,6 @@ import org.deckplanreview.report.ReportedCalculation;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.ruleset.Obligation;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * A report as a SARIF 2.1.0 log: a result for each finding that does not comply ({@code fail}) or is undetermined

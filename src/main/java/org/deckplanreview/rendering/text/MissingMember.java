@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.report.Report;
-import org.deckplanreview.submission.Pointer;
 
 /**
  * A member of the submission that findings wait for.

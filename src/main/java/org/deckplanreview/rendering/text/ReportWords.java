@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.report.Allowed;
@@ -23,7 +24,6 @@ import org.deckplanreview.report.ReportedSubject;
 import org.deckplanreview.report.ShownValue;
 import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.submission.NotReviewed;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
 
 /** How reports say in words what their records hold, alike in every form for people. Not yet made harmless. */

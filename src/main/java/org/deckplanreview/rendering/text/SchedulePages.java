@@ -5,6 +5,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.schedule.BeamTop;
 import org.deckplanreview.schedule.BoardCount;
@@ -14,8 +16,6 @@ import org.deckplanreview.schedule.SetOutRectangle;
 import org.deckplanreview.schedule.SiteSchedule;
 import org.deckplanreview.schedule.TimberOrder;
 import org.deckplanreview.schedule.WorkStep;
-import org.deckplanreview.submission.Derived;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.PlanPoint;
 
 /** The site schedule as tables to be taken to site. */

@@ -1,6 +1,6 @@
 package org.deckplanreview.rendering.text;
 
-import org.deckplanreview.submission.Worded;
+import org.deckplanreview.kernel.Worded;
 
 /** Which calculations a text report prints. */
 public enum WorkingShown implements Worded {

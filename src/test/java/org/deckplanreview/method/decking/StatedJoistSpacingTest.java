@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Decks;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.measure.Length;
@@ -13,7 +14,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.GivenParameters;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.TimberParameters;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.submission.SubjectKind;
 import org.junit.jupiter.api.Test;

@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
@@ -18,7 +19,6 @@ import org.deckplanreview.method.Method;
 import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
 import org.deckplanreview.submission.BeamSeating;
-import org.deckplanreview.submission.Need;
 import org.junit.jupiter.api.Test;
 
 /**

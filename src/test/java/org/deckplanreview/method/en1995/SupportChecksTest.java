@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
@@ -16,7 +17,6 @@ import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.NotchSide;
-import org.deckplanreview.submission.Pointer;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -11,6 +11,7 @@ import static org.deckplanreview.measure.MeasureUnit.POUND_FORCE_INCH;
 
 import java.util.List;
 import org.assertj.core.data.Percentage;
+import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
@@ -23,7 +24,6 @@ import org.deckplanreview.method.en1995.DeckPiece;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
 import org.deckplanreview.method.en1995.StandardParameters;
 import org.deckplanreview.submission.Grade;
-import org.deckplanreview.submission.Need;
 import org.deckplanreview.submission.NotchSide;
 import org.deckplanreview.submission.Species;
 import org.junit.jupiter.api.Test;

@@ -6,6 +6,7 @@ import static org.deckplanreview.method.TimberParameters.parameters;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Decks;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.measure.Length;
@@ -13,7 +14,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.TimberParameters;
-import org.deckplanreview.submission.Derived;
 import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.Strings;

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.deckplanreview.assessment.TakenRow;
+import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Working;
@@ -22,8 +24,6 @@ import org.deckplanreview.report.ReportBuilder;
 import org.deckplanreview.ruleset.Concern;
 import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.Rule;
-import org.deckplanreview.submission.Need;
-import org.deckplanreview.submission.Pointer;
 import org.deckplanreview.vocabulary.Sense;
 import org.junit.jupiter.api.Test;
 

@@ -1,4 +1,4 @@
-package org.deckplanreview.submission;
+package org.deckplanreview.kernel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

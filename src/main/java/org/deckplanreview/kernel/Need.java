@@ -1,4 +1,4 @@
-package org.deckplanreview.submission;
+package org.deckplanreview.kernel;
 
 /**
  * Something that the submission leaves out and that a provision needs.

@@ -1,4 +1,4 @@
-package org.deckplanreview.submission;
+package org.deckplanreview.kernel;
 
 /** A closed list whose members are written in submissions and rulesets by one word each. */
 public interface Worded {

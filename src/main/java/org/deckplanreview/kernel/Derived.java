@@ -1,4 +1,4 @@
-package org.deckplanreview.submission;
+package org.deckplanreview.kernel;
 
 import java.util.ArrayList;
 import java.util.List;

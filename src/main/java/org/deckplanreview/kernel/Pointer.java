@@ -1,4 +1,4 @@
-package org.deckplanreview.submission;
+package org.deckplanreview.kernel;
 
 /** A JSON Pointer (RFC 6901) into the submission. The whole document is the empty string. */
 public record Pointer(String value) implements Comparable<Pointer> {
