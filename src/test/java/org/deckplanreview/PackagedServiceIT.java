@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +18,8 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.deckplanreview.report.ApprovedReports;
+import org.deckplanreview.report.ApprovedReports.JsonDigest;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -33,13 +34,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The packaged service as a user starts it: one process that serves, and others that run one command each. */
 class PackagedServiceIT {
     private static final Path SAMPLES = Path.of("sample-submissions");
-    private static final Path APPROVED = Path.of("src", "test", "resources", "approved");
     private static final String JSON = "application/json";
     private static final String TEXT = "text/plain";
 
-    /** The version that stands in approved reports, and the one place in each form where it does. */
-    private static final Map<String, String> APPROVED_VERSION =
-            Map.of(JSON, "\"service\": \"test\"", TEXT, "Version of the service: test\n");
+    /** Where a report in each form names the version of the service. */
+    private static final Map<String, String> VERSION =
+            Map.of(JSON, "\"service\": \"%s\"", TEXT, "Version of the service: %s\n");
 
     /** More than a pipe holds, so that it has gone only when the command reads. */
     private static final int MORE_THAN_A_PIPE = 1_000_000;
@@ -74,17 +74,28 @@ class PackagedServiceIT {
         return Files.readAllBytes(SAMPLES.resolve(name));
     }
 
-    /** The approved report to the last byte, but for the version of the service, which no digest covers. */
-    private static String approved(Path sample, String form) {
-        String name = sample.getFileName().toString().replaceFirst("json$", form.equals(JSON) ? "json" : "txt");
-        try {
-            String report = Files.readString(APPROVED.resolve(name));
-            String line = APPROVED_VERSION.get(form);
-            assertThat(report.split(Pattern.quote(line), -1)).hasSize(2);
-            return report.replace(line, line.replace("test", version));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    /** To the last byte, but for the version of the service, which no digest covers. */
+    private static void isApprovedText(Path sample, String report) throws IOException {
+        assertThat(asInTests(TEXT, report)).isEqualTo(Files.readString(ApprovedReports.text(name(sample))));
+    }
+
+    private static void isApprovedJson(Path sample, String report) {
+        JsonDigest approved = ApprovedReports.json().get(name(sample));
+        assertThat(JsonDigest.of(
+                        approved.sample(),
+                        approved.edition(),
+                        asInTests(JSON, report).getBytes(UTF_8)))
+                .isEqualTo(approved);
+    }
+
+    private static String asInTests(String form, String report) {
+        String line = VERSION.get(form).formatted(version);
+        assertThat(report.split(Pattern.quote(line), -1)).as(line).hasSize(2);
+        return report.replace(line, VERSION.get(form).formatted("test"));
+    }
+
+    private static String name(Path sample) {
+        return sample.getFileName().toString().replaceFirst("\\.json$", "");
     }
 
     @ParameterizedTest
@@ -95,9 +106,9 @@ class PackagedServiceIT {
         HttpResponse<String> text = service.review(submission, TEXT);
 
         assertThat(json.statusCode()).isEqualTo(200);
-        assertThat(json.body()).isEqualTo(approved(sample, JSON));
+        isApprovedJson(sample, json.body());
         assertThat(text.statusCode()).isEqualTo(200);
-        assertThat(text.body()).isEqualTo(approved(sample, TEXT));
+        isApprovedText(sample, text.body());
     }
 
     @Test
@@ -116,8 +127,9 @@ class PackagedServiceIT {
             answers.put(sample, service.reviewLater(Files.readAllBytes(sample), TEXT));
         }
 
-        answers.forEach((sample, answer) ->
-                assertThat(answer.join().body()).as(sample.toString()).isEqualTo(approved(sample, TEXT)));
+        for (Map.Entry<Path, CompletableFuture<HttpResponse<String>>> answer : answers.entrySet()) {
+            isApprovedText(answer.getKey(), answer.getValue().join().body());
+        }
     }
 
     static Stream<Arguments> bodiesThatAreNotJson() {
@@ -224,7 +236,7 @@ class PackagedServiceIT {
         PackagedService.Run run = service.run("review", sample.toString());
 
         assertThat(service.isListening()).isTrue();
-        assertThat(run.out()).isEqualTo(approved(sample, TEXT));
+        isApprovedText(sample, run.out());
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isEqualTo(exit);
     }
@@ -245,9 +257,8 @@ class PackagedServiceIT {
         }
         PackagedService.Run run = command.ended();
 
-        assertThat(run.out())
-                .isEqualTo(approved(sample, JSON).replace(sha256(submission), sha256(padded)))
-                .contains(sha256(padded));
+        assertThat(run.out()).contains(sha256(padded));
+        isApprovedJson(sample, run.out().replace(sha256(padded), sha256(submission)));
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
     }
@@ -263,7 +274,7 @@ class PackagedServiceIT {
                 "review", sample.toString(), "--json", "--html", "" + html, "--pdf", "" + pdf, "--svg", "" + svg);
 
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).isEqualTo(approved(sample, JSON));
+        isApprovedJson(sample, run.out());
         assertThat(run.exit()).isZero();
         assertThat(Files.readString(html)).startsWith("<!DOCTYPE html>");
         assertThat(Files.readString(svg)).startsWith("<svg");

@@ -5,18 +5,20 @@ import static org.assertj.core.api.Assertions.fail;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.deckplanreview.rendering.json.JsonRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
+import org.deckplanreview.report.ApprovedReports;
+import org.deckplanreview.report.ApprovedReports.JsonDigest;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.BeforeAll;
@@ -25,12 +27,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Each sample's report against the one that was read and approved. After a wanted change of reports
- * {@code mvn test -Dtest=SamplesTest -Dapprove=true} writes them anew: read the difference before it is committed.
+ * Each sample's report against the approved one. After an intended change {@code mvn test -Dtest=SamplesTest
+ * -Dapprove=true} rewrites the approved texts and digests: read the difference of the texts before you commit.
  */
 class SamplesTest {
 
-    private static final Path APPROVED = Path.of("src/test/resources/approved");
     private static final Path TABLE = BuiltIn.SAMPLES.resolve("README.md");
     private static final int SHOWN_BYTES = 200;
     private static final Pattern ROW = Pattern.compile("\\| `([^`]+)` \\| ([^|]+) \\| ([^|]+) \\| ([^|]+) \\|");
@@ -38,20 +39,24 @@ class SamplesTest {
     @BeforeAll
     static void approve() throws IOException {
         if (Boolean.getBoolean("approve")) {
-            Files.createDirectories(APPROVED);
-            for (Path old : BuiltIn.in(APPROVED, "")) {
-                Files.delete(old);
-            }
-            for (Path sample : BuiltIn.samples()) {
+            SortedMap<String, String> texts = new TreeMap<>();
+            List<JsonDigest> digests = new ArrayList<>();
+            for (Path sample : samples()) {
                 Report report = BuiltIn.report(BuiltIn.read(sample));
-                Files.write(approved(sample, "json"), JsonRendering.render(report));
-                Files.writeString(approved(sample, "txt"), text(report));
+                texts.put(name(sample), text(report));
+                digests.add(digest(sample, report));
             }
+            ApprovedReports.approve(texts, digests);
         }
     }
 
-    private static Path approved(Path sample, String ending) {
-        return APPROVED.resolve(sample.getFileName().toString().replaceFirst("json$", ending));
+    private static String name(Path sample) {
+        return sample.getFileName().toString().replaceFirst("\\.json$", "");
+    }
+
+    private static JsonDigest digest(Path sample, Report report) {
+        String edition = report.edition().region() + "/" + report.edition().edition();
+        return JsonDigest.of(name(sample), edition, JsonRendering.render(report));
     }
 
     /** As the service answers and the command prints. */
@@ -65,10 +70,23 @@ class SamplesTest {
 
     @ParameterizedTest
     @MethodSource("samples")
-    void the_report_is_the_approved_one_byte_for_byte(Path sample) {
+    void the_text_report_is_the_approved_one_byte_for_byte(Path sample) {
+        assertSame(
+                text(BuiltIn.report(BuiltIn.read(sample))).getBytes(StandardCharsets.UTF_8),
+                ApprovedReports.text(name(sample)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void the_json_report_has_the_approved_digest(Path sample) throws IOException {
         Report report = BuiltIn.report(BuiltIn.read(sample));
-        assertSame(JsonRendering.render(report), approved(sample, "json"));
-        assertSame(text(report).getBytes(StandardCharsets.UTF_8), approved(sample, "txt"));
+        JsonDigest now = digest(sample, report);
+        assertThat(ApprovedReports.json()).containsKey(name(sample));
+        JsonDigest approved = ApprovedReports.json().get(name(sample));
+        ApprovedReports.keep(now, JsonRendering.render(report));
+        if (!now.equals(approved)) {
+            fail(ApprovedReports.help(approved, now));
+        }
     }
 
     /** Shows the first difference alone: the reports are long. */
@@ -78,7 +96,7 @@ class SamplesTest {
         if (at >= 0) {
             int from = Math.max(0, at - SHOWN_BYTES);
             fail(
-                    "%s differs from byte %d on.%nApproved: …%s…%nNow: …%s…%nIf that is wanted, approve it:"
+                    "%s differs from byte %d on.%nApproved: …%s…%nNow: …%s…%nIf that is intended, approve it:"
                             + " mvn test -Dtest=SamplesTest -Dapprove=true",
                     approved, at, part(before, from), part(now, from));
         }
@@ -114,11 +132,10 @@ class SamplesTest {
     }
 
     @Test
-    void each_sample_has_its_two_approved_reports_and_there_are_no_others() {
-        assertThat(BuiltIn.in(APPROVED, ""))
-                .containsExactlyInAnyOrderElementsOf(BuiltIn.samples().stream()
-                        .flatMap(s -> Stream.of(approved(s, "json"), approved(s, "txt")))
-                        .toList());
+    void each_sample_has_an_approved_text_and_digest_and_there_are_no_others() throws IOException {
+        List<String> names = samples().stream().map(SamplesTest::name).toList();
+        assertThat(ApprovedReports.texts()).containsExactlyInAnyOrderElementsOf(names);
+        assertThat(ApprovedReports.json().keySet()).containsExactlyInAnyOrderElementsOf(names);
     }
 
     private static Map<String, String> expectedOutcomes() {
