@@ -3,10 +3,10 @@ package org.deckplanreview.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Value;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.vocabulary.Sense;
 

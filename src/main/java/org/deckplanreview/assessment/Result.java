@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Value;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.vocabulary.Sense;
 
 /**

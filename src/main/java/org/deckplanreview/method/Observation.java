@@ -1,6 +1,7 @@
 package org.deckplanreview.method;
 
 import java.util.List;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Value;
 

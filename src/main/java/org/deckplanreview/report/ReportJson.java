@@ -19,6 +19,7 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.util.function.Function;
+import org.deckplanreview.formula.Expression;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.kernel.Worded;
@@ -36,6 +37,7 @@ public final class ReportJson {
             .addModule(new JavaTimeModule())
             .addModule(new SimpleModule()
                     .addSerializer(as(Worded.class, Worded::word))
+                    .addSerializer(as(Expression.class, Expression::text))
                     .addSerializer(as(Pointer.class, Pointer::value))
                     .addSerializer(as(Sense.class, Sense::word))
                     .addSerializer(as(MeasureUnit.class, MeasureUnit::symbol))

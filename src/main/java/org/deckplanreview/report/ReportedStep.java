@@ -3,13 +3,14 @@ package org.deckplanreview.report;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Expression;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.UnitSystem;
-import org.deckplanreview.method.WorkingStep;
 
 /**
  * One step of a calculation.
@@ -25,8 +26,8 @@ import org.deckplanreview.method.WorkingStep;
  */
 public record ReportedStep(
         String symbol,
-        Optional<String> expression,
-        Optional<String> substituted,
+        Optional<Expression> expression,
+        Optional<Expression> substituted,
         Optional<BigDecimal> value,
         Optional<String> word,
         MeasureUnit unit,
@@ -41,8 +42,8 @@ public record ReportedStep(
     static ReportedStep of(WorkingStep step, UnitSystem system) {
         return new ReportedStep(
                 step.symbol(),
-                given(step.expression()),
-                given(step.substituted()),
+                step.expression(),
+                step.substituted(),
                 Optional.of(step.value()).filter(Double::isFinite).map(Numbers::rounded),
                 step.word(),
                 step.unit(),

@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
@@ -16,7 +17,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
@@ -12,7 +13,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;

@@ -1,37 +1,40 @@
 package org.deckplanreview.rendering.html;
 
 import java.util.stream.Collectors;
+import org.deckplanreview.formula.Expression;
+import org.deckplanreview.formula.MathFunction;
+import org.deckplanreview.formula.Symbol;
 
 /** Formulas on one line of HTML with raised and lowered letters, for paper that knows no MathML. */
 final class FormulaText {
     private FormulaText() {}
 
-    static String of(Formula formula) {
-        if (formula instanceof Formula.Number n) {
-            return n.digits();
+    static String of(Expression formula) {
+        if (formula instanceof Expression.Number n) {
+            return n.digits() + n.unit().map(u -> " " + u.symbol()).orElse("");
         }
-        if (formula instanceof Formula.Symbol s) {
+        if (formula instanceof Symbol s) {
             return s.name() + (s.isPrimed() ? "′" : "") + (s.index().isEmpty() ? "" : "<sub>" + s.index() + "</sub>");
         }
-        if (formula instanceof Formula.Negated n) {
+        if (formula instanceof Expression.Negated n) {
             return "−" + of(n.of());
         }
-        if (formula instanceof Formula.Sum s) {
+        if (formula instanceof Expression.Sum s) {
             return of(s.left()) + (s.isDifference() ? " − " : " + ") + of(s.right());
         }
-        if (formula instanceof Formula.Product p) {
+        if (formula instanceof Expression.Product p) {
             return of(p.left()) + " · " + of(p.right());
         }
-        if (formula instanceof Formula.Quotient q) {
+        if (formula instanceof Expression.Quotient q) {
             return of(q.over()) + " / " + of(q.under());
         }
-        if (formula instanceof Formula.Power p) {
-            return of(p.base()) + "<sup>" + of(Formula.bare(p.exponent())) + "</sup>";
+        if (formula instanceof Expression.Power p) {
+            return of(p.base()) + "<sup>" + of(p.exponent().bare()) + "</sup>";
         }
-        if (formula instanceof Formula.Call c) {
+        if (formula instanceof Expression.Call c) {
             String arguments = c.arguments().stream().map(FormulaText::of).collect(Collectors.joining(", "));
-            return (c.function().equals("sqrt") ? "√" : c.function()) + "(" + arguments + ")";
+            return (c.function() == MathFunction.SQRT ? "√" : c.function().word()) + "(" + arguments + ")";
         }
-        return "(" + of(Formula.bare(formula)) + ")";
+        return "(" + of(formula.bare()) + ")";
     }
 }

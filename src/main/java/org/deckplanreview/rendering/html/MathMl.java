@@ -1,6 +1,9 @@
 package org.deckplanreview.rendering.html;
 
 import java.util.stream.Collectors;
+import org.deckplanreview.formula.Expression;
+import org.deckplanreview.formula.MathFunction;
+import org.deckplanreview.formula.Symbol;
 
 /** Formulas as presentation MathML. What a formula holds is letters, digits and signs, none of which needs escaping. */
 final class MathMl {
@@ -17,39 +20,40 @@ final class MathMl {
         return "<mo>" + sign + "</mo>";
     }
 
-    static String of(Formula formula) {
-        if (formula instanceof Formula.Number n) {
-            return "<mn>" + n.digits() + "</mn>";
+    static String of(Expression formula) {
+        if (formula instanceof Expression.Number n) {
+            return "<mn>" + n.digits() + "</mn>"
+                    + n.unit().map(u -> "<mtext> " + u.symbol() + "</mtext>").orElse("");
         }
-        if (formula instanceof Formula.Symbol s) {
+        if (formula instanceof Symbol s) {
             return symbol(s);
         }
-        if (formula instanceof Formula.Negated n) {
+        if (formula instanceof Expression.Negated n) {
             return sign("−") + of(n.of());
         }
-        if (formula instanceof Formula.Sum s) {
+        if (formula instanceof Expression.Sum s) {
             return of(s.left()) + sign(s.isDifference() ? "−" : "+") + of(s.right());
         }
-        if (formula instanceof Formula.Product p) {
+        if (formula instanceof Expression.Product p) {
             return of(p.left()) + sign("·") + of(p.right());
         }
-        if (formula instanceof Formula.Quotient q) {
-            return "<mfrac>" + row(of(Formula.bare(q.over()))) + row(of(Formula.bare(q.under()))) + "</mfrac>";
+        if (formula instanceof Expression.Quotient q) {
+            return "<mfrac>" + row(of(q.over().bare())) + row(of(q.under().bare())) + "</mfrac>";
         }
-        if (formula instanceof Formula.Power p) {
-            return "<msup>" + row(of(p.base())) + row(of(Formula.bare(p.exponent()))) + "</msup>";
+        if (formula instanceof Expression.Power p) {
+            return "<msup>" + row(of(p.base())) + row(of(p.exponent().bare())) + "</msup>";
         }
-        if (formula instanceof Formula.Call c) {
+        if (formula instanceof Expression.Call c) {
             return call(c);
         }
-        return sign("(") + of(Formula.bare(formula)) + sign(")");
+        return sign("(") + of(formula.bare()) + sign(")");
     }
 
     private static String row(String content) {
         return "<mrow>" + content + "</mrow>";
     }
 
-    private static String symbol(Formula.Symbol s) {
+    private static String symbol(Symbol s) {
         String name = "<mi>" + s.name() + "</mi>";
         String prime = sign("′");
         if (s.index().isEmpty()) {
@@ -59,11 +63,11 @@ final class MathMl {
         return s.isPrimed() ? "<msubsup>" + name + index + prime + "</msubsup>" : "<msub>" + name + index + "</msub>";
     }
 
-    private static String call(Formula.Call c) {
-        if (c.function().equals("sqrt") && c.arguments().size() == 1) {
-            return "<msqrt>" + of(Formula.bare(c.arguments().get(0))) + "</msqrt>";
+    private static String call(Expression.Call c) {
+        if (c.function() == MathFunction.SQRT && c.arguments().size() == 1) {
+            return "<msqrt>" + of(c.arguments().get(0).bare()) + "</msqrt>";
         }
-        return "<mi>" + c.function() + "</mi>" + sign("(")
+        return "<mi>" + c.function().word() + "</mi>" + sign("(")
                 + c.arguments().stream().map(MathMl::of).collect(Collectors.joining(sign(",")))
                 + sign(")");
     }

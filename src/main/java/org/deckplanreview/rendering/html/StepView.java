@@ -4,7 +4,7 @@ import io.quarkus.qute.RawString;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import org.deckplanreview.formula.Expression;
 import org.deckplanreview.rendering.text.ReportWords;
 import org.deckplanreview.report.ReportedStep;
 
@@ -21,52 +21,36 @@ public record StepView(List<RawString> formulas, String value, String remarks) {
 
     static StepView of(ReportedStep step, Form form) {
         List<RawString> formulas = new ArrayList<>();
+        Optional<Expression> symbol = Expression.find(step.symbol());
         formulas.add(new RawString(step.expression()
-                .map(e -> equation(step.symbol(), e, form))
-                .orElseGet(() -> part(step.symbol(), form))));
+                .map(e -> equation(symbol, e, form))
+                .orElseGet(() -> symbol.map(s -> part(s, form)).orElseGet(() -> HarmlessText.escaped(step.symbol())))));
         step.substituted()
                 .filter(s -> !step.expression().equals(Optional.of(s)))
-                .ifPresent(s -> formulas.add(new RawString(equation("", s, form))));
+                .ifPresent(s -> formulas.add(new RawString(equation(Optional.empty(), s, form))));
         return new StepView(
                 List.copyOf(formulas), ReportWords.value(step), String.join("; ", ReportWords.remarks(step)));
     }
 
-    private static String equation(String left, String right, Form form) {
+    private static String equation(Optional<Expression> left, Expression right, Form form) {
         return switch (form) {
             case SCREEN -> forScreens(left, right);
-            case PAPER -> part(left, form) + " = " + part(right, form);
+            case PAPER -> left.map(FormulaText::of).orElse("") + " = " + FormulaText.of(right);
         };
     }
 
     /** Mathematics does not wrap: on a narrow screen a long equation is a line of text, which does. */
-    private static String forScreens(String left, String right) {
-        String mathematics = mathematics(left, right);
-        return left.length() + right.length() <= FITS_NARROW
+    private static String forScreens(Optional<Expression> left, Expression right) {
+        String mathematics = MathMl.element(left.map(MathMl::of).orElse("") + MathMl.sign("=") + MathMl.of(right));
+        int length =
+                left.map(Expression::text).orElse("").length() + right.text().length();
+        return length <= FITS_NARROW
                 ? mathematics
                 : "<span class=\"wide\">" + mathematics + "</span><span class=\"narrow\">"
                         + equation(left, right, Form.PAPER) + "</span>";
     }
 
-    private static String mathematics(String left, String right) {
-        return readable(left)
-                .map(MathMl::of)
-                .or(() -> Optional.of(left).filter(String::isEmpty))
-                .flatMap(l -> readable(right).map(MathMl::of).map(r -> l + MathMl.sign("=") + r))
-                .map(MathMl::element)
-                .orElseGet(() -> plain(left + " = " + right));
-    }
-
-    private static String part(String expression, Form form) {
-        Function<Formula, String> written = form == Form.SCREEN ? f -> MathMl.element(MathMl.of(f)) : FormulaText::of;
-        return readable(expression).map(written).orElseGet(() -> plain(expression));
-    }
-
-    private static Optional<Formula> readable(String expression) {
-        return Formula.parse(expression);
-    }
-
-    /** What is not in the grammar stays as it is written. */
-    private static String plain(String text) {
-        return HarmlessText.escaped(text);
+    private static String part(Expression expression, Form form) {
+        return form == Form.SCREEN ? MathMl.element(MathMl.of(expression)) : FormulaText.of(expression);
     }
 }

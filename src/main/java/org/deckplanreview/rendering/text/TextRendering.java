@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.formula.Expression;
 import org.deckplanreview.report.AmendedValue;
 import org.deckplanreview.report.Counts;
 import org.deckplanreview.report.Provenance;
@@ -254,9 +255,10 @@ public final class TextRendering {
     private void step(ReportedStep step) {
         String start = " ".repeat(INDENT + 2) + step.symbol() + " = ";
         List<String> parts = new ArrayList<>();
-        step.expression().ifPresent(parts::add);
+        step.expression().map(Expression::text).ifPresent(parts::add);
         step.substituted()
                 .filter(s -> !step.expression().equals(Optional.of(s)))
+                .map(Expression::text)
                 .ifPresent(parts::add);
         parts.add(value(step));
         StringBuilder words = new StringBuilder(String.join(" = ", parts));

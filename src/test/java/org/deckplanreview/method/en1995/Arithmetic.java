@@ -1,13 +1,22 @@
 package org.deckplanreview.method.en1995;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.formula.WorkingStep;
+import org.deckplanreview.measure.MeasureUnit;
 
-/** Computes what a working shows: numbers, + - * / ^, brackets, min, max, sqrt. Knows nothing of how it was made. */
+/**
+ * Computes what a working shows: numbers, + - * / ^, brackets, min, max, sqrt; numbers with units in SI by JSR 385. Knows nothing
+ * of how it was made.
+ */
 public final class Arithmetic {
 
     private final String text;
     private int at;
+    private boolean hasUnits;
 
     private Arithmetic(String text) {
         this.text = text.replace(" ", "");
@@ -20,6 +29,19 @@ public final class Arithmetic {
             throw new IllegalArgumentException("'" + text + "' goes on after " + a.at);
         }
         return value;
+    }
+
+    /** The value of a step, in the step's own unit, from its text alone. */
+    public static double of(WorkingStep step) {
+        Arithmetic a = new Arithmetic(step.substituted().orElseThrow().text());
+        double value = a.sum();
+        return a.hasUnits ? value / inSi(step.unit()) : value;
+    }
+
+    @SuppressWarnings({"rawtypes", "unchecked"})
+    private static double inSi(MeasureUnit unit) {
+        javax.measure.Unit raw = unit.unit();
+        return raw.getConverterTo(raw.getSystemUnit()).convert(1.0);
     }
 
     private double sum() {
@@ -73,7 +95,17 @@ public final class Arithmetic {
         while (at < text.length() && (Character.isDigit(text.charAt(at)) || text.charAt(at) == '.')) {
             at++;
         }
-        return Double.parseDouble(text.substring(from, at));
+        double number = Double.parseDouble(text.substring(from, at));
+        return unit().map(u -> number * inSi(u)).orElse(number);
+    }
+
+    private Optional<MeasureUnit> unit() {
+        Optional<MeasureUnit> unit = Arrays.stream(MeasureUnit.values())
+                .filter(u -> u != MeasureUnit.RATIO && text.startsWith(u.symbol(), at))
+                .max(Comparator.comparing(u -> u.symbol().length()));
+        unit.ifPresent(u -> at += u.symbol().length());
+        hasUnits |= unit.isPresent();
+        return unit;
     }
 
     private List<Double> arguments() {

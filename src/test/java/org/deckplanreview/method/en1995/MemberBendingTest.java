@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
 import org.deckplanreview.submission.NotchSide;
 import org.junit.jupiter.api.Test;

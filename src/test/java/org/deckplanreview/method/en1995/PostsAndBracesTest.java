@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.measure.Measure;
@@ -19,7 +20,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.FootingKind;
@@ -489,9 +489,9 @@ class PostsAndBracesTest {
         for (Evaluation e : workings()) {
             Evaluation.Measured m = measured(e);
             for (WorkingStep step : m.working()) {
-                if (!step.substituted().isEmpty()) {
-                    assertThat(Arithmetic.of(step.substituted()))
-                            .as(step.symbol() + " = " + step.expression() + " = " + step.substituted())
+                if (step.substituted().isPresent()) {
+                    assertThat(Arithmetic.of(step))
+                            .as(step.symbol() + " = " + step.substituted().get().text())
                             .isCloseTo(step.value(), within(2e-5 * Math.max(1e-6, Math.abs(step.value()))));
                 }
             }

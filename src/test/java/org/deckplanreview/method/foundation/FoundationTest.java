@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -13,7 +14,6 @@ import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.GivenParameters;
 import org.deckplanreview.method.Method;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.geometry.PaperDeck;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.SubjectKind;

@@ -8,6 +8,7 @@ import static org.deckplanreview.method.geometry.QuantitiesTest.stair;
 import static org.deckplanreview.method.geometry.QuantitiesTest.value;
 
 import java.util.List;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -15,7 +16,6 @@ import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.QuantityDescription;
 import org.junit.jupiter.api.Test;

@@ -11,6 +11,7 @@ import static org.deckplanreview.measure.MeasureUnit.POUND_FORCE_INCH;
 
 import java.util.List;
 import org.assertj.core.data.Percentage;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
@@ -19,7 +20,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.method.en1995.DeckPiece;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
 import org.deckplanreview.method.en1995.StandardParameters;

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.deckplanreview.assessment.TakenRow;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Working;
-import org.deckplanreview.method.WorkingStep;
 import org.deckplanreview.report.FindingBuilder;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportBuilder;
@@ -270,6 +270,6 @@ class TextRenderingTest {
     }
 
     private static List<WorkingStep> step(String symbol) {
-        return List.of(new WorkingStep(symbol, "", "", 1, MeasureUnit.MILLIMETRE, "", "", List.of()));
+        return List.of(WorkingStep.given(symbol, 1, MeasureUnit.MILLIMETRE, "", "", List.of()));
     }
 }

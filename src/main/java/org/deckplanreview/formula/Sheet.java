@@ -1,0 +1,105 @@
+package org.deckplanreview.formula;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.deckplanreview.kernel.Pointer;
+import org.deckplanreview.measure.MeasureUnit;
+
+/**
+ * A page of calculation: values are entered, formulas calculated from what stands on it, in the order in which a reader follows
+ * them. A sheet that {@link #on goes on} from another one begins with all of its steps, so that what several cases share is
+ * calculated once.
+ */
+public final class Sheet {
+    private final Sheet before;
+    private final List<WorkingStep> own = new ArrayList<>();
+
+    private Sheet(Sheet before) {
+        this.before = before;
+    }
+
+    public static Sheet blank() {
+        return new Sheet(null);
+    }
+
+    /** One that goes on from what stands on another one. */
+    public static Sheet on(Sheet before) {
+        return new Sheet(before);
+    }
+
+    /**
+     * Enters a value from the submission or the ruleset. Returns it.
+     *
+     * @param source clause or table that it comes from; blank for what the submission states
+     */
+    public double given(String symbol, double value, MeasureUnit unit, String meaning, String source, Pointer... from) {
+        return given(symbol, value, unit, () -> meaning, source, from);
+    }
+
+    /** Enters a value whose meaning is put into words only for a reader. Returns it. */
+    public double given(
+            String symbol, double value, MeasureUnit unit, Supplier<String> meaning, String source, Pointer... from) {
+        own.add(new WorkingStep.Given(symbol, value, unit, meaning, source, List.of(from)));
+        return value;
+    }
+
+    /**
+     * Calculates a formula from what stands on the sheet. Returns what it comes to.
+     *
+     * @throws IllegalArgumentException if the formula uses a symbol that is not on the sheet, or its units do not fit
+     */
+    public double calculate(Formula formula) {
+        List<Symbol> symbols = formula.symbols();
+        double[] values = new double[symbols.size()];
+        MeasureUnit[] units = new MeasureUnit[values.length];
+        for (int i = 0; i < values.length; i++) {
+            WorkingStep step = find(symbols.get(i).toString());
+            if (step == null) {
+                throw new IllegalArgumentException(
+                        "'" + symbols.get(i) + "' in '" + formula + "' was not given before");
+            }
+            values[i] = step.value();
+            units[i] = step.unit();
+        }
+        WorkingStep.Calculated result = new WorkingStep.Calculated(formula, values, units);
+        own.add(result);
+        return result.value();
+    }
+
+    /**
+     * What a symbol stands for, in its own unit.
+     *
+     * @throws IllegalArgumentException if it is not on the sheet
+     */
+    public double value(String symbol) {
+        WorkingStep step = find(symbol);
+        if (step == null) {
+            throw new IllegalArgumentException("'" + symbol + "' was not given before");
+        }
+        return step.value();
+    }
+
+    /** The last step of that symbol; null for none, since this is asked thousands of times a review. */
+    private WorkingStep find(String symbol) {
+        for (int i = own.size() - 1; i >= 0; i--) {
+            if (own.get(i).symbol().equals(symbol)) {
+                return own.get(i);
+            }
+        }
+        return before == null ? null : before.find(symbol);
+    }
+
+    public List<WorkingStep> steps() {
+        List<WorkingStep> all = new ArrayList<>();
+        addTo(all);
+        return List.copyOf(all);
+    }
+
+    private void addTo(List<WorkingStep> all) {
+        if (before != null) {
+            before.addTo(all);
+        }
+        all.addAll(own);
+    }
+}
