@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Measure;
@@ -23,7 +24,6 @@ import org.deckplanreview.measure.Phrases;
 import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.method.Observation;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.ruleset.LookUpTable;
 import org.deckplanreview.ruleset.Rule;
 import org.deckplanreview.ruleset.TableKey;
@@ -121,7 +121,7 @@ sealed interface TableEntry {
                 return Optional.empty();
             }
             MeasureUnit unit = bound.value().unit();
-            Working steps = new Working();
+            Sheet steps = Sheet.blank();
             double r = steps.given("r_q", ratio, MeasureUnit.RATIO, "load over what the table assumes", "");
             double l = steps.given("l_t", bound.value().value(), unit, rule.column() + " by the table", "");
             Measure shorter = Measure.of(
@@ -234,7 +234,7 @@ sealed interface TableEntry {
         }
 
         private Way shared(Way way, Measure value, Measure share) {
-            Working steps = new Working();
+            Sheet steps = Sheet.blank();
             double p = steps.given("p", share.value(), MeasureUnit.RATIO, "part of it that is allowed", "");
             double t = steps.given("t", value.value(), value.unit(), rule.column() + " by the table", table.source());
             steps.step("a", "p * t", p * t, value.unit(), "");
@@ -284,7 +284,7 @@ sealed interface TableEntry {
             }
             Observation.Found ratio = (Observation.Found) seen;
             working.addAll(ratio.working());
-            Working steps = new Working();
+            Sheet steps = Sheet.blank();
             Optional<Double> f = factor(factor, (Measure) ratio.value(), steps);
             if (f.isEmpty()) {
                 return Optional.of("There is no " + factor.column() + " for the " + by.quantity() + " "
@@ -299,7 +299,7 @@ sealed interface TableEntry {
         }
 
         /** The factor of the row that counts, or the one between two rows where that is permitted. */
-        private Optional<Double> factor(TableKey.Factor factor, Measure ratio, Working steps) {
+        private Optional<Double> factor(TableKey.Factor factor, Measure ratio, Sheet steps) {
             TableKey.Direct by = factor.key();
             MeasureUnit unit = factor.table().columns().get(by.column()).unit().orElseThrow();
             double found = ratio.in(unit);
@@ -328,7 +328,7 @@ sealed interface TableEntry {
         }
 
         private double between(
-                TableKey.Factor factor, double found, LookUpTable.Row lower, LookUpTable.Row upper, Working steps) {
+                TableKey.Factor factor, double found, LookUpTable.Row lower, LookUpTable.Row upper, Sheet steps) {
             String column = factor.key().column();
             String source = factor.table().source();
             List.of(lower, upper).forEach(row -> rows.add(taken(factor.table(), row, List.of(factor.key()))));
@@ -414,7 +414,7 @@ sealed interface TableEntry {
                 return new Raised.To(found);
             }
             working.addAll(carried.working());
-            Working steps = new Working();
+            Sheet steps = Sheet.blank();
             double q = steps.given("q", ((Measure) carried.value()).in(unit), unit, raise.quantity(), "");
             double q0 = steps.given(
                     "q_0",
@@ -488,7 +488,7 @@ sealed interface TableEntry {
         }
 
         private Value taken(TableKey.Direct key, Measure found, double value, String how) {
-            Working step = new Working();
+            Sheet step = Sheet.blank();
             step.given(
                     key.column(),
                     value,
@@ -697,7 +697,7 @@ sealed interface TableEntry {
                 Map<String, Value> wanted = keysWith(at.key(), side);
                 rows.add(taken(rowOf(wanted).orElseThrow(), wanted));
             }
-            Working steps = new Working();
+            Sheet steps = Sheet.blank();
             String column = name(at.key());
             double x = steps.given(
                     "x", at.found().value(), at.found().unit(), at.key().quantity(), "");
@@ -735,7 +735,7 @@ sealed interface TableEntry {
         }
 
         private List<WorkingStep> given(String symbol, Measure value, String meaning) {
-            Working step = new Working();
+            Sheet step = Sheet.blank();
             step.given(symbol, value.value(), value.unit(), meaning, table.source());
             return step.steps();
         }

@@ -1,7 +1,9 @@
 package org.deckplanreview.formula;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.MeasureUnit;
@@ -65,6 +67,14 @@ public final class Sheet {
         WorkingStep.Calculated result = new WorkingStep.Calculated(formula, values, units);
         own.add(result);
         return result.value();
+    }
+
+    /** A value that is calculated beside its expression; goes with the last method that does so. Returns it. */
+    public double step(String symbol, String expression, double value, MeasureUnit unit, String equation) {
+        Map<String, Double> known = new LinkedHashMap<>();
+        steps().forEach(s -> known.put(s.symbol(), s.value()));
+        own.add(WorkingStep.Written.of(symbol, expression, known, value, unit, equation));
+        return value;
     }
 
     /**

@@ -2,13 +2,13 @@ package org.deckplanreview.method.decking;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.Sense;
@@ -38,7 +38,7 @@ public final class ManufacturedDecking {
         return field.pointer().child("manufactured").child(member);
     }
 
-    static Evaluation atMost(Measure found, Measure allowed, Working working) {
+    static Evaluation atMost(Measure found, Measure allowed, Sheet working) {
         double utilisation = found.in(allowed.unit()) / allowed.value();
         return new Evaluation.Measured(found, Sense.AT_MOST, allowed, utilisation, "", working.steps(), List.of());
     }

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
@@ -12,7 +13,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -53,7 +53,7 @@ final class StatedConcentratedLoad implements Method {
         if (!known.isKnown()) {
             return new Evaluation.Missing(known.needs());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double p = w.given("P", loads.get().concentratedN(), NEWTON_, "concentrated imposed load", "");
         double most = w.given(
                 "P_max",

@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.PlatformLayout;
@@ -15,7 +16,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.ManufacturedBoards;
@@ -108,7 +108,7 @@ final class StatedJoistSpacing implements Method {
                     "the boards reach further past the last joist than makers let them without saying so",
                     parameters.source(LARGEST_OVERHANG));
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         working.given(
                 "α",
                 degrees,

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
@@ -12,7 +13,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -67,7 +67,7 @@ final class StatedLoad implements Method {
                 .finishes()
                 .map(f -> f.in(KILONEWTON_PER_SQUARE_METRE))
                 .orElse(0.0);
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double g = w.given("g", finishes, KILONEWTON_PER_SQUARE_METRE, "finishes", "");
         double q = w.given("q", loads.get().imposed(), KILONEWTON_PER_SQUARE_METRE, "imposed load", "");
         double s = w.given("s", loads.get().snow(), KILONEWTON_PER_SQUARE_METRE, "snow on the deck", "");

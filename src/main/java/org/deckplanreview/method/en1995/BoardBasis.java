@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
@@ -16,7 +17,6 @@ import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.LoadPath.BoardLoads;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.BoardProfile;
@@ -114,7 +114,7 @@ record BoardBasis(
     }
 
     /** Shows b and h. */
-    void writeSection(Working w) {
+    void writeSection(Sheet w) {
         w.given(
                 "b",
                 section().breadthMm(),
@@ -139,7 +139,7 @@ record BoardBasis(
     }
 
     /** Shows q_d and, where there is one, P_d. */
-    void writeLoads(Working w, Combination combination) {
+    void writeLoads(Sheet w, Combination combination) {
         String source = parameters.source(Combination.COMBINATIONS.name());
         w.given(
                 "q_d",
@@ -159,7 +159,7 @@ record BoardBasis(
         }
     }
 
-    void writeSpan(Working w) {
+    void writeSpan(Sheet w) {
         w.given(
                 "l",
                 loads.spanMm(),

@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
@@ -15,7 +16,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -117,7 +117,7 @@ final class BoardBending implements Method {
 
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             basis.writeLoads(w, combination);
             if (overhang) {

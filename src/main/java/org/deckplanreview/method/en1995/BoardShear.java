@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
@@ -13,7 +14,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -96,7 +96,7 @@ final class BoardShear implements Method {
 
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             basis.writeLoads(w, combination);
             basis.writeSpan(w);

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
@@ -17,7 +18,6 @@ import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.Direction;
@@ -120,7 +120,7 @@ record BraceBasis(
                 .orElseThrow();
     }
 
-    void writeForce(Working w, Combination combination) {
+    void writeForce(Sheet w, Combination combination) {
         Pointer at = brace.pointer();
         load.write(
                 w,

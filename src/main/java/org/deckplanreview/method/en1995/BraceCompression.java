@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -16,7 +17,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -116,7 +116,7 @@ final class BraceCompression implements Method {
                     .timberPointer(basis.brace().timber().id());
             Pointer strength = timber.child("strengthClass");
             Parameters p = basis.parameters();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeForce(w, combination);
             w.given("b", breadthMm(), MILLIMETRE, "breadth", "", timber.child("breadth"));
             w.given("h", depthMm(), MILLIMETRE, "depth", "", timber.child("depth"));

@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
@@ -19,7 +20,6 @@ import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -71,7 +71,7 @@ final class BraceFixing implements Method {
         if (resistance <= 0) {
             return new Evaluation.OutOfScope("a fixing without resistance holds no brace", "");
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         basis.writeForce(w, combination);
         w.given(
                 "F_v,Rd",

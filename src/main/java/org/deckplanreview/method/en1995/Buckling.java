@@ -4,9 +4,9 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -66,7 +66,7 @@ record Buckling(
     }
 
     /** Shows all from the effective length on; the symbol of the side stands in the working already. */
-    void write(Working w, String sideSymbol, String plane, Pointer from) {
+    void write(Sheet w, String sideSymbol, String plane, Pointer from) {
         String rel = "λ_rel," + axis;
         w.given("l_ef," + axis, effectiveLengthMm, MILLIMETRE, "effective length, buckling " + plane, "", from);
         w.step("λ_" + axis, "l_ef," + axis + " * sqrt(12) / " + sideSymbol, slenderness(), RATIO, "");

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -27,7 +28,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Notches;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.SubjectKind;
@@ -257,7 +257,7 @@ final class CarrierBearing implements Method {
 
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             w.given(
                     "b",
                     breadthMm(),

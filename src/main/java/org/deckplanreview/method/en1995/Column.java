@@ -6,8 +6,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -120,7 +120,7 @@ record Column(
     }
 
     /** Shows the strengths and both inequalities; b, h, N_d and the moments that are not 0 stand in the working already. */
-    void write(Working w, String yPlane, String zPlane, Pointer column, Pointer strengthClassPointer) {
+    void write(Sheet w, String yPlane, String zPlane, Pointer column, Pointer strengthClassPointer) {
         fc0().write(w, parameters, "strength along the grain of " + strengthClass.name(), strengthClassPointer);
         w.given(
                 "E_0,05",
@@ -159,7 +159,7 @@ record Column(
     }
 
     private void writeBending(
-            Working w,
+            Sheet w,
             String axis,
             String modulus,
             double modulusMm3,

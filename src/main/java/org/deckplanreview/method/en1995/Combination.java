@@ -6,8 +6,8 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.loadpath.ActionFactors;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Table;
@@ -84,7 +84,7 @@ record Combination(String id, ActionFactors factors) {
     }
 
     /** Shows the factors of {@link #withCreep}; k_def stands in the working already. */
-    void writeCreep(Working w, Parameters parameters, double kdef, Psi psi) {
+    void writeCreep(Sheet w, Parameters parameters, double kdef, Psi psi) {
         ActionFactors last = withCreep(kdef, psi);
         w.given(
                 "φ_G",
@@ -102,7 +102,7 @@ record Combination(String id, ActionFactors factors) {
     }
 
     private static void writeCreep(
-            Working w, Parameters parameters, String index, String action, double factor, double psi2, double last) {
+            Sheet w, Parameters parameters, String index, String action, double factor, double psi2, double last) {
         w.given("φ_" + index, factor, RATIO, "factor of the " + action, parameters.source(COMBINATIONS.name()));
         w.given(
                 "ψ_2," + index,

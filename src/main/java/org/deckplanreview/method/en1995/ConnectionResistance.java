@@ -3,7 +3,7 @@ package org.deckplanreview.method.en1995;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
-import org.deckplanreview.method.Working;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.vocabulary.Parameters;
 
 /** Design resistance of a connection, 2.4.3 (2.17): k_mod R_k / γ_M. */
@@ -22,7 +22,7 @@ record ConnectionResistance(double characteristicN, Modification modification, d
     }
 
     /** Shows the factors and the design value; what {@code characteristic} is written in must stand before. */
-    void write(Working w, String symbol, String characteristic) {
+    void write(Sheet w, String symbol, String characteristic) {
         w.given(
                 "k_mod",
                 modification.kmod(),

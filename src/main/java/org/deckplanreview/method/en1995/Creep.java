@@ -5,8 +5,8 @@ import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -51,7 +51,7 @@ record Creep(double dry, double wetIncrease) {
                         "Timber is not put in near fibre saturation, unless the submission says so (EN 1995-1-1, 3.2(4)).");
     }
 
-    void write(Working w, Parameters p, Pointer timber) {
+    void write(Sheet w, Parameters p, Pointer timber) {
         String meaning = "deformation factor, service class " + p.word(Modification.SERVICE_CLASS.name());
         if (wetIncrease == 0) {
             w.given("k_def", kdef(), RATIO, meaning, p.source(KDEF.name()));

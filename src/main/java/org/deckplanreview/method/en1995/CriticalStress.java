@@ -4,9 +4,9 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.method.Working;
 
 /** k_crit of one span of a member and how it comes about, 6.3.3. One ply alone counts. */
 record CriticalStress(MemberBasis basis, EffectiveLength length) {
@@ -37,7 +37,7 @@ record CriticalStress(MemberBasis basis, EffectiveLength length) {
         return LateralBuckling.relativeSlenderness(basis.strengthClass().fmk(), value());
     }
 
-    void write(Working w) {
+    void write(Sheet w) {
         if (length.held()) {
             w.step("k_crit", "1", 1, RATIO, "6.3.3(5)");
             return;
@@ -67,7 +67,7 @@ record CriticalStress(MemberBasis basis, EffectiveLength length) {
         w.step("k_crit", buckling().expression(relativeSlenderness()), kcrit(), RATIO, "(6.34)");
     }
 
-    private void writeGeneral(Working w, String b) {
+    private void writeGeneral(Sheet w, String b) {
         StrengthClass c = basis.strengthClass();
         Section ply = basis.ply();
         stiffness(w, "G_mean", c.gMean(), "mean shear modulus");
@@ -88,7 +88,7 @@ record CriticalStress(MemberBasis basis, EffectiveLength length) {
                 "(6.31)");
     }
 
-    private void stiffness(Working w, String symbol, double value, String meaning) {
+    private void stiffness(Sheet w, String symbol, double value, String meaning) {
         w.given(
                 symbol,
                 value,

@@ -1,6 +1,7 @@
 package org.deckplanreview.method.en1995;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -9,7 +10,6 @@ import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -85,7 +85,7 @@ public record DeckPush(
     }
 
     /** Shows the push as {@code H_d}, with the table that its factors stand in. */
-    public void write(Working w, ParameterDescription factors) {
+    public void write(Sheet w, ParameterDescription factors) {
         load.write(w, combination, parameters, direction, platform, factors.name());
     }
 

@@ -4,8 +4,8 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -26,7 +26,7 @@ record DesignStrength(String property, double characteristic, Modification modif
     }
 
     /** Shows what enters; the caller shows the result. */
-    void writeFactors(Working w, Parameters p, String meaning, Pointer strengthClass) {
+    void writeFactors(Sheet w, Parameters p, String meaning, Pointer strengthClass) {
         w.given(
                 "f_" + property + ",k",
                 characteristic,
@@ -45,7 +45,7 @@ record DesignStrength(String property, double characteristic, Modification modif
         w.given("γ_M", gammaM, RATIO, "partial factor of solid timber", p.source(GAMMA_M.name()));
     }
 
-    void write(Working w, Parameters p, String meaning, Pointer strengthClass) {
+    void write(Sheet w, Parameters p, String meaning, Pointer strengthClass) {
         writeFactors(w, p, meaning, strengthClass);
         w.step(
                 "f_" + property + ",d",

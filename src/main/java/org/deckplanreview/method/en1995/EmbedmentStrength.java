@@ -6,9 +6,9 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -54,7 +54,7 @@ record EmbedmentStrength(double factor, double diameterFactor, double softwood, 
     }
 
     /** Shows f_h,1,k of the beam, across its grain; d stands in the working already. */
-    void writeAcross(Working w, Parameters p, StrengthClass timber, double diameterMm, Pointer strengthClass) {
+    void writeAcross(Sheet w, Parameters p, StrengthClass timber, double diameterMm, Pointer strengthClass) {
         writeDensity(w, p, "1", "beam", timber, strengthClass);
         w.step("f_h,0,1", alongText("1"), along(timber, diameterMm), NEWTON_PER_SQUARE_MILLIMETRE, "(8.32)");
         w.step(
@@ -67,13 +67,13 @@ record EmbedmentStrength(double factor, double diameterFactor, double softwood, 
     }
 
     /** Shows f_h,2,k of the post, along its grain. */
-    void writeAlong(Working w, Parameters p, StrengthClass timber, double diameterMm, Pointer strengthClass) {
+    void writeAlong(Sheet w, Parameters p, StrengthClass timber, double diameterMm, Pointer strengthClass) {
         writeDensity(w, p, "2", "post", timber, strengthClass);
         w.step("f_h,2,k", alongText("2"), along(timber, diameterMm), NEWTON_PER_SQUARE_MILLIMETRE, "(8.31), (8.32)");
     }
 
     private static void writeDensity(
-            Working w, Parameters p, String index, String piece, StrengthClass timber, Pointer strengthClass) {
+            Sheet w, Parameters p, String index, String piece, StrengthClass timber, Pointer strengthClass) {
         w.given(
                 "ρ_" + index,
                 timber.rhoK(),

@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
@@ -13,7 +14,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -55,7 +55,7 @@ final class GradedStrength implements Method {
             return new Evaluation.OutOfScope(
                     "Strength class " + name + " is not in the table", parameters.source(StrengthClass.TABLE.name()));
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double found = w.given(
                 "f_m,k",
                 graded.get().fmk(),

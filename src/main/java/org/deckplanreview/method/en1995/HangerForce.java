@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -21,7 +22,6 @@ import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.JoistSeating;
@@ -149,7 +149,7 @@ final class HangerForce implements Method {
 
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             w.given("R_k", characteristicN, NEWTON_, "characteristic resistance of a hanger", "", pointer);
             resistance().write(w, "R_d", "R_k");
             w.given(

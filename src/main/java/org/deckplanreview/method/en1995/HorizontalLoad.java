@@ -13,6 +13,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.EdgeRun;
@@ -24,7 +25,6 @@ import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.JoistSeating;
@@ -265,13 +265,13 @@ record HorizontalLoad(
     }
 
     /** Shows H_d and how it comes about. */
-    void write(Working w, Combination combination, Parameters parameters, String direction, Pointer platform) {
+    void write(Sheet w, Combination combination, Parameters parameters, String direction, Pointer platform) {
         write(w, combination, parameters, direction, platform, Combination.COMBINATIONS.name());
     }
 
     /** Shows H_d and how it comes about, with the table that the combination's factors stand in. */
     void write(
-            Working w,
+            Sheet w,
             Combination combination,
             Parameters parameters,
             String direction,
@@ -292,7 +292,7 @@ record HorizontalLoad(
 
     /** Shows H_k and how it comes about. */
     void writeCharacteristic(
-            Working w, Combination combination, Parameters parameters, String direction, Pointer platform) {
+            Sheet w, Combination combination, Parameters parameters, String direction, Pointer platform) {
         write(
                 w,
                 combination,
@@ -309,7 +309,7 @@ record HorizontalLoad(
     private record Factored(String symbol, double windFactor, String source, String combinations) {}
 
     private void write(
-            Working w,
+            Sheet w,
             Combination combination,
             Parameters parameters,
             String direction,

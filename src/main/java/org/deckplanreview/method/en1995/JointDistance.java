@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Subject;
@@ -14,7 +15,6 @@ import org.deckplanreview.measure.Length;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -113,7 +113,7 @@ final class JointDistance implements Method {
             if (distance.isEmpty()) {
                 return new Evaluation.Missing(needs);
             }
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             w.given(
                     "a",
                     distance.get().mm(),
@@ -131,7 +131,7 @@ final class JointDistance implements Method {
             return unlessMissing(needs, () -> {
                 double h = joint.line().timber().depth().mm();
                 double e = joint.joint().edgeDistance().orElseThrow().mm();
-                Working w = new Working();
+                Sheet w = Sheet.blank();
                 w.given(
                         "h",
                         h,
@@ -169,7 +169,7 @@ final class JointDistance implements Method {
             if (narrowest < 0) {
                 return noPost();
             }
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             w.given(
                     "b",
                     postBreadthMm(narrowest),
@@ -190,7 +190,7 @@ final class JointDistance implements Method {
             if (nearest < 0) {
                 return noPost();
             }
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             w.given(
                     "x",
                     toEndMm(nearest),
@@ -203,7 +203,7 @@ final class JointDistance implements Method {
             return compare(w, a, at(nearest), List.of(centred()));
         }
 
-        private void writeWidth(Working w) {
+        private void writeWidth(Sheet w) {
             w.given(
                     "r",
                     joint.rowsWidthMm(),
@@ -241,7 +241,7 @@ final class JointDistance implements Method {
             return needs.isEmpty() ? otherwise.get() : new Evaluation.Missing(needs);
         }
 
-        private Evaluation compare(Working w, double foundMm, String remark, List<String> assumptions) {
+        private Evaluation compare(Sheet w, double foundMm, String remark, List<String> assumptions) {
             return LeastDistance.of(parameters, place.distance, place.across)
                     .compare(
                             w,

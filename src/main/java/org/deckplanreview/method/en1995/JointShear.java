@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Subject;
@@ -21,7 +22,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -299,7 +299,7 @@ final class JointShear implements Method {
 
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             writeSizes(w, p);
             dowels.embedment().writeAcross(w, p, basis.strengthClass(), dowels.dMm(), basis.strengthClassPointer());
             dowels.embedment()
@@ -331,7 +331,7 @@ final class JointShear implements Method {
             return w.steps();
         }
 
-        private void writeSizes(Working w, Parameters p) {
+        private void writeSizes(Sheet w, Parameters p) {
             if (joint.screwed()) {
                 w.given(
                         "d_s",
@@ -375,7 +375,7 @@ final class JointShear implements Method {
                             : joint.postTimberPointer(support).child("depth"));
         }
 
-        private void writeModes(Working w) {
+        private void writeModes(Sheet w) {
             String equation = joint.doubleShear() ? "(8.7) " : "(8.6) ";
             String share = Numbers.plain(largestShare());
             for (YieldMode m : dowels.modes()) {
@@ -400,7 +400,7 @@ final class JointShear implements Method {
                     equation + "mode " + mode().letter());
         }
 
-        private void writeNumber(Working w) {
+        private void writeNumber(Sheet w) {
             int longest = joint.longestRow();
             int shorter = joint.rows() - joint.longestRows();
             if (longest > 1) {
@@ -431,7 +431,7 @@ final class JointShear implements Method {
                     "8.1.2");
         }
 
-        private void writeRow(Working w, String index, int rows, int n) {
+        private void writeRow(Sheet w, String index, int rows, int n) {
             w.given(
                     "m_" + index,
                     rows,
@@ -454,7 +454,7 @@ final class JointShear implements Method {
                     n == 1 ? "8.5.1.1(4)" : "(8.34)");
         }
 
-        private void writeDesign(Working w, Parameters p) {
+        private void writeDesign(Sheet w, Parameters p) {
             resistance().write(w, "F_v,Rd", "N_ef * F_v,Rk");
             w.given(
                     "F_v,Ed",

@@ -6,11 +6,11 @@ import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Evaluation;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
@@ -54,7 +54,7 @@ record LeastDistance(String name, boolean across, double diameters, double least
      * @param remark where it is
      */
     Evaluation.Measured compare(
-            Working w,
+            Sheet w,
             Parameters p,
             double foundMm,
             double diameterMm,

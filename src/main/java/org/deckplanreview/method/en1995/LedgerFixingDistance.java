@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.LedgerLine;
@@ -13,7 +14,6 @@ import org.deckplanreview.measure.Length;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Ledger;
 import org.deckplanreview.submission.LedgerFixings;
 import org.deckplanreview.submission.SubjectKind;
@@ -82,7 +82,7 @@ final class LedgerFixingDistance implements Method {
             return new Evaluation.Missing(needs.stream().sorted().toList());
         }
         double found = distance.orElseThrow().mm();
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         w.given("a", found, MILLIMETRE, "as given", "", given);
         return LeastDistance.of(parameters, end ? "a3t" : "a4t", true)
                 .compare(

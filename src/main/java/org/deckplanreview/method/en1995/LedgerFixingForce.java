@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -27,7 +28,6 @@ import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.Ledger;
@@ -218,7 +218,7 @@ final class LedgerFixingForce implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             Pointer fixings = line.pointer().child("fixings");
             String source = parameters.source(Combination.COMBINATIONS.name());
             w.given("s", spacingMm, MILLIMETRE, "spacing of the fixings", "", fixings.child("spacing"));

@@ -9,6 +9,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -27,7 +28,6 @@ import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.Direction;
@@ -162,7 +162,7 @@ final class LedgerPull implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             Pointer fixings = line.pointer().child("fixings");
             load.write(w, combination, parameters, "away from the wall", platform.pointer());
             w.given(

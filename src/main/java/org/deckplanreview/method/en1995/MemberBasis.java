@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.Member;
@@ -14,7 +15,6 @@ import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.SubjectKind;
@@ -91,7 +91,7 @@ record MemberBasis(
     }
 
     /** Shows b and h. */
-    void writeSection(Working w) {
+    void writeSection(Sheet w) {
         Pointer breadth = timberPointer().child("breadth");
         if (member.plies() == 1) {
             w.given("b", ply().breadthMm(), MILLIMETRE, "breadth", "", breadth);

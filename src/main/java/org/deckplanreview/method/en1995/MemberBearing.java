@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
@@ -26,7 +27,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -178,7 +178,7 @@ final class MemberBearing implements Method {
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
             Contact contact = contact();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             w.given(
                     "l",
@@ -225,7 +225,7 @@ final class MemberBearing implements Method {
         }
 
         private void writeExtension(
-                Working w, String index, String side, double toEndMm, OptionalDouble gapMm, double valueMm) {
+                Sheet w, String index, String side, double toEndMm, OptionalDouble gapMm, double valueMm) {
             w.given("a_" + index, toEndMm, MILLIMETRE, "from the contact to the member's end, towards " + side, "");
             StringBuilder of = new StringBuilder("min(" + Numbers.plain(extensionMm()) + ", a_" + index + ", l");
             if (gapMm.isPresent()) {
@@ -235,7 +235,7 @@ final class MemberBearing implements Method {
             w.step("Δ_" + index, of + ")", valueMm, MILLIMETRE, "6.1.5(1)");
         }
 
-        private void writeArea(Working w) {
+        private void writeArea(Sheet w) {
             Optional<PostPlace> post = bearing().post();
             if (post.isPresent()) {
                 w.given(

@@ -9,6 +9,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
@@ -19,7 +20,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Notches;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -195,7 +195,7 @@ final class MemberBending implements Method {
 
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             w.given(
                     "M_d",
@@ -231,7 +231,7 @@ final class MemberBending implements Method {
             return w.steps();
         }
 
-        private void writeNotch(Working w, EndNotch n) {
+        private void writeNotch(Sheet w, EndNotch n) {
             Pointer depth = basis.member().pointer().child("endNotch").child("depth");
             w.given("d_n", n.depth().mm(), MILLIMETRE, "depth of the notch", "", depth);
             w.step("h_ef", "h - d_n", section().depthMm(), MILLIMETRE, "6.5.2");

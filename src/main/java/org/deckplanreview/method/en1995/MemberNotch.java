@@ -7,6 +7,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
@@ -17,7 +18,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.NotchSide;
@@ -145,7 +145,7 @@ final class MemberNotch implements Method {
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
             Pointer pointer = basis.member().pointer().child("endNotch");
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             w.given("d_n", notch.depth().mm(), MILLIMETRE, "depth of the notch", "", pointer.child("depth"));
             w.step("h_ef", "h - d_n", effectiveDepthMm(), MILLIMETRE, "6.5.2");
@@ -165,7 +165,7 @@ final class MemberNotch implements Method {
             return w.steps();
         }
 
-        private void writeKv(Working w, Parameters p, Pointer pointer) {
+        private void writeKv(Sheet w, Parameters p, Pointer pointer) {
             if (opposite()) {
                 w.step("k_v", "1", 1, RATIO, "(6.61)");
                 return;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -20,7 +21,6 @@ import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.loadpath.ActionForces;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.Beam;
@@ -182,7 +182,7 @@ record PostBasis(
     }
 
     /** Shows b, h, N_d and, where the beam is on one side or off the axis, M_e,d. */
-    void writeLoads(Working w, Combination combination) {
+    void writeLoads(Sheet w, Combination combination) {
         w.given(
                 "b",
                 section().breadthMm(),
@@ -218,7 +218,7 @@ record PostBasis(
         }
     }
 
-    private void writeEccentricity(Working w) {
+    private void writeEccentricity(Sheet w) {
         Optional<BeamLine> beside = sideBeam();
         if (beside.isPresent()) {
             w.given(
@@ -240,7 +240,7 @@ record PostBasis(
         }
     }
 
-    void writeColumn(Working w, Column column) {
+    void writeColumn(Sheet w, Column column) {
         column.write(w, ACROSS, ALONG, post.pointer(), timberPointer().child("strengthClass"));
     }
 

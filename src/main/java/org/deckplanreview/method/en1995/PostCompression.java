@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
@@ -12,7 +13,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -74,7 +74,7 @@ final class PostCompression implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeLoads(w, combination);
             if (basis.eccentricityMm() > 0) {
                 w.step("M_y,d", "M_e,d", column.momentYNmm(), NEWTON_MILLIMETRE, "");

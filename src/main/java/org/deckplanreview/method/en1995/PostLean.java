@@ -11,6 +11,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -25,7 +26,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.Direction;
@@ -244,7 +244,7 @@ final class PostLean implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             load.writeCharacteristic(w, combination, parameters, direction, platform.pointer());
             twist.write(w, post.pointer(), platform.pointer());
             w.given("s", part, RATIO, "this post's share of it", "", post.pointer());

@@ -7,6 +7,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -20,7 +21,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
@@ -193,7 +193,7 @@ final class PostSway implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeLoads(w, combination);
             share.load()
                     .write(

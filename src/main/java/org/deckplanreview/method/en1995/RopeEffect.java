@@ -7,9 +7,9 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -75,7 +75,7 @@ record RopeEffect(
     }
 
     /** Shows F_ax,Rk; d and f_u,k stand in the working already. */
-    void write(Working w, Parameters p, Pointer joint) {
+    void write(Sheet w, Parameters p, Pointer joint) {
         String pi = Numbers.plain(StrictMath.PI);
         w.given("d_w", washerDiameterMm, MILLIMETRE, "diameter of the washers", "", joint.child("washerDiameter"));
         w.given("c", clearanceMm, MILLIMETRE, "clearance of the hole", p.source(CLEARANCE.name()));

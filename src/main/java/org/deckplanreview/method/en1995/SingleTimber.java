@@ -9,10 +9,10 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.method.Evaluation;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -145,7 +145,7 @@ public final class SingleTimber {
     }
 
     /** Shows (6.11) from the moment M_d, which stands in the working already, down to the utilisation. */
-    public void writeBending(Working w, double momentNmm, String meaning) {
+    public void writeBending(Sheet w, double momentNmm, String meaning) {
         writeSection(w, "", meaning);
         notch.ifPresent(n -> {
             w.given("d_n", n.depthMm(), MILLIMETRE, "depth of the notch", "", n.pointer());
@@ -171,7 +171,7 @@ public final class SingleTimber {
     }
 
     /** Shows the stiffness as E and I with this index. */
-    public void writeStiffness(Working w, String index, String meaning) {
+    public void writeStiffness(Sheet w, String index, String meaning) {
         writeSection(w, index, meaning);
         w.given(
                 "E_" + index,
@@ -183,7 +183,7 @@ public final class SingleTimber {
         w.step("I_" + index, "b_" + index + " * h_t," + index + "^3 / 12", secondMomentMm4(), QUARTIC_MILLIMETRE, "");
     }
 
-    private void writeSection(Working w, String index, String meaning) {
+    private void writeSection(Sheet w, String index, String meaning) {
         w.given(
                 index.isEmpty() ? "b" : "b_" + index,
                 timber.breadth().mm(),

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
@@ -15,7 +16,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
@@ -105,7 +105,7 @@ final class Slenderness implements Method {
 
     private static Evaluation measured(Lean lean, Subject subject, Parameters parameters) {
         double largest = parameters.number(LARGEST.name(), RATIO);
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         w.given(
                 "l_ef",
                 lean.lengthMm(),

@@ -5,10 +5,10 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
 
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.layout.SidewaysSupport.Evenness;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -48,7 +48,7 @@ record Twist(double armMm, double eccentricityMm, double squareMm2) {
     }
 
     /** Shows the factor as τ. */
-    void write(Working w, Pointer at, Pointer platform) {
+    void write(Sheet w, Pointer at, Pointer platform) {
         if (squareMm2 == 0) {
             w.given(
                     "τ",

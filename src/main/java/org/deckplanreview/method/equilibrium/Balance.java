@@ -6,8 +6,8 @@ import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.loadpath.LiftForces;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -55,7 +55,7 @@ record Balance(String id, double stabilising, double destabilising, double impos
     }
 
     /** Shows what presses down as {@code F_stb,d} and what lifts as {@code F_dst,d}. */
-    void write(Working w, LiftForces forces, Parameters parameters) {
+    void write(Sheet w, LiftForces forces, Parameters parameters) {
         String source = parameters.source(TABLE.name());
         w.given("γ_stb", stabilising, RATIO, "factor of the permanent action that holds down, " + id, source);
         w.given("G_stb", forces.permanentDownN(), NEWTON_, "permanent action that holds down", "");

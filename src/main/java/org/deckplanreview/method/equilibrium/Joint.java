@@ -5,13 +5,13 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
 
@@ -35,7 +35,7 @@ record Joint(
      *
      * @param written shows it as {@code N_H,d}
      */
-    record Push(double newtons, Consumer<Working> written) {
+    record Push(double newtons, Consumer<Sheet> written) {
         static final Push NONE = new Push(0, w -> {});
     }
 
@@ -93,7 +93,7 @@ record Joint(
     }
 
     private List<WorkingStep> working() {
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         combination.write(w, forces, parameters);
         String up = push.newtons() == 0 ? "F_dst,d" : "(F_dst,d + N_H,d)";
         push.written().accept(w);

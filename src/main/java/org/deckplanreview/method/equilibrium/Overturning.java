@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.BeamLine;
@@ -26,7 +27,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.DeckPush;
 import org.deckplanreview.method.equilibrium.Joint.Hold;
 import org.deckplanreview.method.equilibrium.Joint.Push;
@@ -133,7 +133,7 @@ final class Overturning implements Method {
             return new Push(push.newtons() * Math.max(stiffFactor(), braced.factor()), w -> write(w, push));
         }
 
-        private void write(Working w, DeckPush push) {
+        private void write(Sheet w, DeckPush push) {
             push.write(w, Balance.TABLE);
             if (braced.factor() > stiffFactor()) {
                 w.given("s_b", braced.share(), RATIO, "share of the post's braces, with twist", "", post.pointer());

@@ -13,6 +13,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -31,7 +32,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SoilClass;
@@ -362,7 +362,7 @@ final class BearingPressure implements Method {
         }
 
         private List<WorkingStep> working(boolean central) {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             Parameters p = base.parameters();
             Pointer footing = base.plan().footing().pointer();
             w.given(
@@ -389,7 +389,7 @@ final class BearingPressure implements Method {
             return w.steps();
         }
 
-        private void writeArea(Working w, boolean central, Pointer footing) {
+        private void writeArea(Sheet w, boolean central, Pointer footing) {
             Eccentricity e = eccentricity();
             if (central || e.plan().isRound()) {
                 if (!central) {

@@ -2,6 +2,7 @@ package org.deckplanreview.method.foundation;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FootingPlace;
@@ -12,7 +13,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -62,7 +62,7 @@ final class Embedment implements Method {
         if (embedment.isEmpty()) {
             return Foundation.missing(pointer, "the depth of " + post.label() + " below the ground");
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double e = working.given(
                 "l_e", embedment.get().mm(), MeasureUnit.MILLIMETRE, "depth of the post below the ground", "", pointer);
         double least = working.given(

@@ -1,12 +1,12 @@
 package org.deckplanreview.method.foundation;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.Sense;
 
 /** Methods for footings. */
@@ -31,7 +31,7 @@ public final class Foundation {
 
     /** A depth, in mm, against the least that is allowed. */
     static Evaluation.Measured atLeast(
-            double foundMm, double allowedMm, String remark, Working working, List<String> assumptions) {
+            double foundMm, double allowedMm, String remark, Sheet working, List<String> assumptions) {
         return new Evaluation.Measured(
                 Measure.mm(foundMm),
                 Sense.AT_LEAST,

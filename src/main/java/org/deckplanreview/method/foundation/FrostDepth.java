@@ -2,6 +2,7 @@ package org.deckplanreview.method.foundation;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
@@ -10,7 +11,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -48,7 +48,7 @@ final class FrostDepth implements Method {
         if (depth.isEmpty()) {
             return Foundation.missing(pointer, "the depth of " + footing.label() + " from the ground to its underside");
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double d = working.given("d", depth.get().mm(), MeasureUnit.MILLIMETRE, "depth of the footing", "", pointer);
         double allowed = working.given(
                 "d_min",

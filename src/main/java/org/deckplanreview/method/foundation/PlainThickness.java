@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
@@ -11,7 +12,6 @@ import org.deckplanreview.measure.Length;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -64,7 +64,7 @@ final class PlainThickness implements Method {
         if (!known.isKnown()) {
             return new Evaluation.Missing(known.needs());
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double t = working.given(
                 "T",
                 known.get(),

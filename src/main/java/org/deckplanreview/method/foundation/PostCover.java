@@ -3,6 +3,7 @@ package org.deckplanreview.method.foundation;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
@@ -10,7 +11,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -52,7 +52,7 @@ final class PostCover implements Method {
         double cover = plan.get().leastCoverMm();
         double least = parameters.number(LEAST, MILLIMETRE);
         double half = plan.get().breadthMm() / 2;
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         working.given(
                 "c",
                 cover,

@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -16,7 +17,6 @@ import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.SubjectKind;
@@ -61,7 +61,7 @@ final class SlopeAtFooting implements Method {
         if (!steepest.isKnown()) {
             return new Evaluation.Missing(steepest.needs());
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         working.given(
                 "i", steepest.get(), RATIO, "steepest slope about the footing", "", Pointer.of("/site/groundLevels"));
         working.given("n", run, RATIO, "run of the steepest slope over its rise", parameters.source(STEEPEST));

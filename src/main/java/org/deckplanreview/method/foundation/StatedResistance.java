@@ -7,13 +7,13 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SoilClass;
 import org.deckplanreview.submission.SubjectKind;
@@ -65,7 +65,7 @@ final class StatedResistance implements Method {
             return new Evaluation.OutOfScope(
                     "a bearing resistance alone does not tell how " + word + " settles", parameters.source(LARGEST));
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double q = working.given(
                 "q",
                 stated.get().in(KILONEWTON_PER_SQUARE_METRE),

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -23,7 +24,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.BuildingKind;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.HeavyItem;
@@ -230,7 +230,7 @@ final class AccessAndPlanning {
         if (!needs.isEmpty()) {
             return Observations.missing(needs.stream().distinct().sorted().toList());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double h = w.given(
                 "h", platformHeight.get(), MeasureUnit.MILLIMETRE, "largest height of the boards above the ground", "");
         double guard = w.given("h_guard", highest, MeasureUnit.MILLIMETRE, "height of the highest guard", "", at);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FrameLevels;
@@ -15,7 +16,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.Fall;
 import org.deckplanreview.submission.MeasuredDiagonal;
@@ -132,7 +132,7 @@ final class AsBuilt {
             return Observations.notApplicable("no diagonals were measured on it");
         }
         Diagonal d = worst.get();
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double measured = working.given(
                 "d_measured", d.measuredMm(), MeasureUnit.MILLIMETRE, "diagonal as measured", "", d.pointer());
         double drawn = working.given(
@@ -166,7 +166,7 @@ final class AsBuilt {
             double deviation = Math.abs(level.z().mm() - drawn.get());
             if (deviation > largest) {
                 largest = deviation;
-                Working w = new Working();
+                Sheet w = Sheet.blank();
                 double measured = w.given(
                         "z_measured",
                         level.z().mm(),
@@ -212,7 +212,7 @@ final class AsBuilt {
         }
         Diagonal one = worst.get().one();
         Diagonal other = worst.get().other();
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double d1 = working.given("d_1", one.measuredMm(), MeasureUnit.MILLIMETRE, one.label(), "", one.pointer());
         double d2 =
                 working.given("d_2", other.measuredMm(), MeasureUnit.MILLIMETRE, other.label(), "", other.pointer());
@@ -283,7 +283,7 @@ final class AsBuilt {
     }
 
     private static Observation between(Shot upper, Shot lower, double runMm, ReviewContext context) {
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double zUpper = working.given(
                 "z_up",
                 upper.levelMm(),

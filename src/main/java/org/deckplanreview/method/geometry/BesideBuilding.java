@@ -6,6 +6,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.EdgeRun;
@@ -15,7 +16,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.Ledger;
 import org.deckplanreview.submission.PlanLine;
@@ -77,7 +77,7 @@ final class BesideBuilding {
         if (!boards.isKnown()) {
             return Observations.missing(boards.needs());
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double course = working.given(
                 "z_dpc",
                 wall.dampProofCourseLevel().get().mm(),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.LedgerLine;
@@ -16,7 +17,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Fixing;
@@ -205,7 +205,7 @@ final class Connections {
         }
         double d = joint.diameter().mm();
         double l = length.get().mm();
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         w.given(symbol, l, MeasureUnit.MILLIMETRE, meaning, "", pointer.child(member));
         w.given("d", d, MeasureUnit.MILLIMETRE, "diameter of the fasteners", "", pointer.child("diameter"));
         w.step("r", symbol + " / d", l / d, MeasureUnit.RATIO, "");

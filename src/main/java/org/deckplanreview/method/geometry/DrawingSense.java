@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -27,7 +28,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.submission.HeavyItem;
@@ -153,7 +153,7 @@ final class DrawingSense {
 
     private static Observation depthOverBreadth(TimberPiece piece, ReviewContext context) {
         Pointer at = context.submission().timberPointer(piece.timber().id());
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double h = w.given(
                 "h",
                 piece.timber().depth().mm(),
@@ -285,8 +285,8 @@ final class DrawingSense {
         });
     }
 
-    private static Observation stress(Measure stated, Pointer at, String what, Function<Working, Double> areaMm2) {
-        Working w = new Working();
+    private static Observation stress(Measure stated, Pointer at, String what, Function<Sheet, Double> areaMm2) {
+        Sheet w = Sheet.blank();
         double force = w.given("R", stated.in(MeasureUnit.NEWTON_), MeasureUnit.NEWTON_, what, "", at);
         double area = areaMm2.apply(w);
         return Observations.found(
@@ -310,7 +310,7 @@ final class DrawingSense {
         if (arm.isEmpty() || deepest.isEmpty()) {
             return Observations.notApplicable("no lever arm, or no frame, is described");
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double a = w.given(
                 "a",
                 arm.get().mm(),
@@ -332,7 +332,7 @@ final class DrawingSense {
         if (!height.isKnown()) {
             return Observations.missing(height.needs());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double h = w.given("h", height.get(), MeasureUnit.MILLIMETRE, "height of the post above ground or pad", "");
         double below = w.given(
                 "b",
@@ -354,7 +354,7 @@ final class DrawingSense {
             double load = item.weight().in(MeasureUnit.KILONEWTON) / areaM2(item.outline());
             if (item.kind().filter(kind::equals).isPresent() && load < smallest) {
                 smallest = load;
-                Working w = new Working();
+                Sheet w = Sheet.blank();
                 double weight = w.given(
                         "W",
                         item.weight().in(MeasureUnit.KILONEWTON),

@@ -7,6 +7,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Drop;
@@ -18,7 +19,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
@@ -158,7 +158,7 @@ final class EdgesAndGuards {
         if (surface == 0 || guard.height().isEmpty()) {
             return Observations.length(guard.height(), "h_guard", meaning, pointer.child("height"));
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double height = w.given(
                 "h_guard", guard.height().get().mm(), MeasureUnit.MILLIMETRE, meaning, "", pointer.child("height"));
         double stand = w.given(

@@ -7,6 +7,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.EdgeRun;
@@ -19,7 +20,6 @@ import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.BoardLabel;
 import org.deckplanreview.submission.BoardProfile;
 import org.deckplanreview.submission.Direction;
@@ -133,7 +133,7 @@ final class FallAndBoards {
         if (isLevel(fall.get())) {
             return Observations.number("i", 0, MeasureUnit.RATIO, "fall gradient", "level", pointer);
         }
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         double n = working.given(
                 "n", fall.get().oneIn(), MeasureUnit.RATIO, "run for one of drop", "", pointer.child("gradient"));
         double i = working.step("i", "1 / n", 1 / n, MeasureUnit.RATIO, "");

@@ -2,6 +2,7 @@ package org.deckplanreview.method.geometry;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -12,7 +13,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Observation;
-import org.deckplanreview.method.Working;
 
 /** The ways in which a quantity comes out of the submission or the layout. Lengths are in mm. */
 final class Observations {
@@ -22,13 +22,13 @@ final class Observations {
     /** A number with one line of working that says where it comes from, so that a reader and a remedy find it. */
     static Observation number(
             String symbol, double value, MeasureUnit unit, String meaning, String remark, Pointer... from) {
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         working.given(symbol, value, unit, meaning, "", from);
         return new Observation.Found(Measure.of(value, unit), remark, working.steps());
     }
 
     /** A calculated number with its working. */
-    static Observation found(double value, MeasureUnit unit, Working working) {
+    static Observation found(double value, MeasureUnit unit, Sheet working) {
         return new Observation.Found(Measure.of(value, unit), "", working.steps());
     }
 

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -27,7 +28,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.JoistField;
@@ -241,7 +241,7 @@ final class PrescriptiveFrame {
         if (platform.joists().isEmpty()) {
             return Observations.missing(platform.pointer().child("joists"), "the joists on " + carrier.label());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double own = w.given(symbol, carrier.timber().depth().mm(), MeasureUnit.MILLIMETRE, meaning, "");
         double joistDepth = w.given(
                 "h_joist",
@@ -265,7 +265,7 @@ final class PrescriptiveFrame {
         if (narrowest.isEmpty()) {
             return Observations.missing(beam.pointer().child("posts"), "two posts under " + beam.label());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double n = w.given(
                 "n",
                 beam.plies(),
@@ -381,7 +381,7 @@ final class PrescriptiveFrame {
         if (!sheathing.isKnown()) {
             return Observations.missing(sheathing.needs());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double t = w.given(
                 "t", sheathing.get(), MeasureUnit.MILLIMETRE, "thickness of sheathing", "", pointer.child("sheathing"));
         double g = w.given(
@@ -412,7 +412,7 @@ final class PrescriptiveFrame {
     }
 
     private static Observation belowFrost(double depthMm, double frostMm, FootingPlace footing) {
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double d = w.given(
                 "d",
                 depthMm,

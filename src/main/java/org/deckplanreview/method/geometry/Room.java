@@ -5,6 +5,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -17,7 +18,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
@@ -73,7 +73,7 @@ final class Room {
         if (!needs.isEmpty()) {
             return Observations.missing(needs);
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         Pointer at = place.pointer();
         double t = given(w, "t", footing.thickness(), "thickness of the concrete", at.child("thickness"));
         double d = given(w, "d", footing.depth(), "depth to its underside", at.child("depth"));
@@ -82,7 +82,7 @@ final class Room {
                 w.step("Δt", "t - (d + h_top)", t - (d + h), MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
     }
 
-    private static double given(Working w, String symbol, Optional<Length> length, String meaning, Pointer at) {
+    private static double given(Sheet w, String symbol, Optional<Length> length, String meaning, Pointer at) {
         return w.given(symbol, length.orElseThrow().mm(), MeasureUnit.MILLIMETRE, meaning, "", at);
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -28,7 +29,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.Direction;
@@ -290,7 +290,7 @@ final class Spans {
     }
 
     private static Observation over(double overhangMm, double spanMm, String remark) {
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         w.given("a", overhangMm, MeasureUnit.MILLIMETRE, "overhang", "");
         w.given("l", spanMm, MeasureUnit.MILLIMETRE, "span beside it", "");
         double r = w.step("r", "a / l", overhangMm / spanMm, MeasureUnit.RATIO, "");

@@ -7,6 +7,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.EdgeFrame;
 import org.deckplanreview.layout.PlatformLayout;
@@ -17,7 +18,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.Handrails;
 import org.deckplanreview.submission.Stair;
@@ -36,11 +36,11 @@ final class Stairs {
     static List<Quantity> quantities() {
         return List.of(
                 length("stair rise", "The height of each riser.", stair -> {
-                    Working w = new Working();
+                    Sheet w = Sheet.blank();
                     return found(writeRise(w, stair), MeasureUnit.MILLIMETRE, "", w);
                 }),
                 length("stair going", "The depth of each tread in plan, from nosing to nosing.", stair -> {
-                    Working w = new Working();
+                    Sheet w = Sheet.blank();
                     return found(writeGoing(w, stair), MeasureUnit.MILLIMETRE, "", w);
                 }),
                 number(
@@ -75,7 +75,7 @@ final class Stairs {
                                 "",
                                 stair.pointer().child("risers"))),
                 length("rise of flight", "The height of the whole flight: its risers times their rise.", stair -> {
-                    Working w = new Working();
+                    Sheet w = Sheet.blank();
                     return found(writeFlight(w, stair), MeasureUnit.MILLIMETRE, "", w);
                 }),
                 number(
@@ -262,7 +262,7 @@ final class Stairs {
                 (stair, context) -> observing.apply(stair));
     }
 
-    private static double writeRise(Working w, StairRun stair) {
+    private static double writeRise(Sheet w, StairRun stair) {
         return w.given(
                 RISE,
                 stair.stair().rise().mm(),
@@ -272,7 +272,7 @@ final class Stairs {
                 stair.pointer().child("rise"));
     }
 
-    private static double writeGoing(Working w, StairRun stair) {
+    private static double writeGoing(Sheet w, StairRun stair) {
         return w.given(
                 GOING,
                 stair.stair().going().mm(),
@@ -282,7 +282,7 @@ final class Stairs {
                 stair.pointer().child("going"));
     }
 
-    private static double writeFlight(Working w, StairRun stair) {
+    private static double writeFlight(Sheet w, StairRun stair) {
         double n = w.given(
                 "n",
                 stair.stair().risers(),
@@ -295,7 +295,7 @@ final class Stairs {
     }
 
     private static Observation twiceRisePlusGoing(StairRun stair) {
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double rise = writeRise(w, stair);
         double going = writeGoing(w, stair);
         return found(
@@ -306,7 +306,7 @@ final class Stairs {
         if (!stair.climbMm().isKnown()) {
             return Observations.missing(stair.climbMm().needs());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double flight = writeFlight(w, stair);
         double climb = w.given(
                 "h",
@@ -345,7 +345,7 @@ final class Stairs {
                 "The length of the landing " + where + " in the direction of travel, over the width of the stair.",
                 (stair, context) -> landing.apply(stair.stair())
                         .map(l -> {
-                            Working w = new Working();
+                            Sheet w = Sheet.blank();
                             double length = w.given(
                                     "l",
                                     l.mm(),
@@ -401,7 +401,7 @@ final class Stairs {
                 .child(platform.platform().guards().indexOf(guard));
     }
 
-    private static Observation found(double value, MeasureUnit unit, String remark, Working working) {
+    private static Observation found(double value, MeasureUnit unit, String remark, Sheet working) {
         return new Observation.Found(Measure.of(value, unit), remark, working.steps());
     }
 }

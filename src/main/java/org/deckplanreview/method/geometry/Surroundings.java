@@ -6,6 +6,7 @@ import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Deck;
@@ -19,7 +20,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Observation;
 import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.GuardInfill;
@@ -88,7 +88,7 @@ final class Surroundings {
         if (!boards.isKnown()) {
             return Observations.missing(boards.needs());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double top = w.given(
                 "z_wall",
                 nearest.get().topLevel().orElseThrow().mm(),
@@ -125,7 +125,7 @@ final class Surroundings {
                 .min(Comparator.comparingDouble(wall ->
                         wall.foundationDepth().orElseThrow().mm() + asideMm(footing.footing(), centre.get(), wall)))
                 .orElseThrow();
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double d = w.given(
                 "d",
                 depth.get(),
@@ -180,7 +180,7 @@ final class Surroundings {
         if (deck.isEmpty() || ground.filter(g -> g.value() > 0).isEmpty()) {
             return Observations.notApplicable("snow on the deck and on the ground are not both stated");
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double s = w.given(
                 "s",
                 deck.get().in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE),

@@ -7,6 +7,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.GuardRun;
@@ -16,7 +17,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.GuardPosts;
@@ -96,7 +96,7 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
         return Math.min(guardHeightMm, parameters.number(GuardLoads.LARGEST_HEIGHT.name(), MILLIMETRE));
     }
 
-    void writeFactor(Working w) {
+    void writeFactor(Sheet w) {
         w.given(
                 "γ_Q",
                 factor(),
@@ -105,7 +105,7 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
                 parameters.source(PartialFactors.PARAMETER.name()));
     }
 
-    void writeLineLoad(Working w) {
+    void writeLineLoad(Sheet w) {
         w.given(
                 "q_k",
                 loads.lineNPerMm(),
@@ -115,11 +115,11 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
                 Pointer.of("/use/occupancy"));
     }
 
-    void writeSpacing(Working w, GuardPosts posts) {
+    void writeSpacing(Sheet w, GuardPosts posts) {
         w.given("s", posts.spacing().mm(), MILLIMETRE, "spacing of the posts", "", postsMember("spacing"));
     }
 
-    void writeHeights(Working w, double guardHeightMm) {
+    void writeHeights(Sheet w, double guardHeightMm) {
         w.given(
                 "H",
                 guardHeightMm,
@@ -138,7 +138,7 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
 
     /** (6.11) of EN 1995-1-1 for a timber on its own; M_d stands in the working already. */
     static Evaluation bending(
-            SingleTimber timber, double momentNmm, String meaning, Working w, List<String> assumptions) {
+            SingleTimber timber, double momentNmm, String meaning, Sheet w, List<String> assumptions) {
         timber.writeBending(w, momentNmm, meaning);
         return new Evaluation.Measured(
                 Measure.of(momentNmm / timber.sectionModulusMm3(), MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),

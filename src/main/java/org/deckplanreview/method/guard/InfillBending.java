@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -13,7 +14,6 @@ import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.GuardInfill;
@@ -95,7 +95,7 @@ final class InfillBending implements Method {
 
     private static Evaluation measured(GuardBasis basis, SingleTimber timber, Span span) {
         double point = basis.loads().infillPointN();
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         w.given(
                 "Q_k",
                 point,

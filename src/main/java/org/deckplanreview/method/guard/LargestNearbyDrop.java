@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
@@ -13,7 +14,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -58,7 +58,7 @@ final class LargestNearbyDrop implements Method {
         if (!drop.isKnown()) {
             return new Evaluation.Missing(drop.needs());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double found = NearbyDrop.write(w, drop.get());
         double allowed = w.given(
                 "h_max",

@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -16,7 +17,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -62,7 +62,7 @@ final class NearbyDrop implements Method {
         if (!drop.isKnown()) {
             return new Evaluation.Missing(drop.needs());
         }
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double found = write(w, drop.get());
         double allowed = w.given(
                 "h_max",
@@ -127,7 +127,7 @@ final class NearbyDrop implements Method {
         return Sense.OVER.holds(drop.largestMm(), parameters.number(DROP_OVER.name(), MILLIMETRE));
     }
 
-    static double write(Working w, Drop drop) {
+    static double write(Sheet w, Drop drop) {
         return w.given(
                 "h_drop", drop.largestMm(), MILLIMETRE, "height of the boards above the ground near the edge", "");
     }

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Drop;
@@ -14,7 +15,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
 import org.deckplanreview.submission.SubjectKind;
@@ -74,7 +74,7 @@ final class OpeningNearDrop implements Method {
 
     private static Evaluation measured(
             Drop drop, double openingMm, Pointer guard, Parameters parameters, ReviewContext context) {
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         NearbyDrop.write(w, drop);
         w.given("d", openingMm, MILLIMETRE, "largest opening", "", guard);
         double sphere = w.given(

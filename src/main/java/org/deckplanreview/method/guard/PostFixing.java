@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.Subject;
@@ -16,7 +17,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -74,7 +74,7 @@ final class PostFixing implements Method {
     }
 
     private static Evaluation against(GuardBasis basis, GuardPosts posts, double armMm, double heightMm) {
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         basis.writeLineLoad(w);
         basis.writeFactor(w);
         basis.writeSpacing(w, posts);

@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.GuardRun;
@@ -17,7 +18,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -79,7 +79,7 @@ final class PostFixingPointLoad implements Method {
     private static Evaluation measured(
             GuardRun run, double armMm, double heightMm, Measure allowable, Parameters parameters) {
         Pointer posts = run.pointer().child("posts");
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         double f = w.given(
                 "F",
                 parameters.number(LOAD.name(), NEWTON_),

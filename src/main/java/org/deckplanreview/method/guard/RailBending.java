@@ -2,13 +2,13 @@ package org.deckplanreview.method.guard;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.GuardPosts;
@@ -51,7 +51,7 @@ final class RailBending implements Method {
 
     private static Evaluation measured(GuardBasis basis, GuardPosts posts, SingleTimber timber) {
         double s = posts.spacing().mm();
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         basis.writeLineLoad(w);
         basis.writeFactor(w);
         basis.writeSpacing(w, posts);

@@ -6,13 +6,13 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -68,7 +68,7 @@ final class TopDeflection implements Method {
         double q = basis.loads().lineNPerMm();
         double s = posts.spacing().mm();
         double h = basis.loadHeightMm(heightMm);
-        Working w = new Working();
+        Sheet w = Sheet.blank();
         basis.writeLineLoad(w);
         basis.writeSpacing(w, posts);
         basis.writeHeights(w, heightMm);

@@ -6,8 +6,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.method.Working;
 
 /**
  * A reference design value times its adjustment factors, 4.3.1 and Table 4.3.1.
@@ -46,22 +46,22 @@ record AdjustedValue(Property property, double referencePsi, String meaning, Str
     }
 
     /** Shows the reference value, each factor and the product under {@link #symbol()}. */
-    void write(Working w, Pointer... from) {
+    void write(Sheet w, Pointer... from) {
         writeReference(w, from);
         writeProduct(w);
     }
 
-    void writeReference(Working w, Pointer... from) {
+    void writeReference(Sheet w, Pointer... from) {
         w.given(property.symbol(), referencePsi, POUND_FORCE_PER_SQUARE_INCH, meaning, source, from);
         factors.forEach(f -> w.given(f.symbol(), f.value(), RATIO, f.meaning(), f.source()));
     }
 
     /** The product alone; reference value and factors stand in the working already. */
-    void writeProduct(Working w) {
+    void writeProduct(Sheet w) {
         writeProduct(w, symbol());
     }
 
-    void writeProduct(Working w, String as) {
+    void writeProduct(Sheet w, String as) {
         w.step(
                 as,
                 property.symbol()

@@ -8,11 +8,11 @@ import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.JoistBearing;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -186,7 +186,7 @@ record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
     }
 
     /** Shows C_L; F_b, its factors, b and d stand in the working already. */
-    void write(Working w, AdjustedValue starred) {
+    void write(Sheet w, AdjustedValue starred) {
         if (isHeld()) {
             w.given("C_L", 1, RATIO, meaning(), isStocky() ? "4.4.1.2" : "3.3.3.3");
             return;

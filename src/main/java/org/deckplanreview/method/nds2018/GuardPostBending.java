@@ -10,6 +10,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.GuardRun;
@@ -19,7 +20,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.submission.SubjectKind;
@@ -121,7 +121,7 @@ final class GuardPostBending implements Method {
             assumptions.add(
                     "The root of a guard's post is at the boards' upper face, and the post is not notched there.");
             assumptions.add("The depth of the timber of guards lies along the horizontal load.");
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             w.given("b", section().breadthIn(), INCH, "breadth of a post", "", pointer.child("breadth"));
             w.given("d", section().depthIn(), INCH, "depth of a post, along the load", "", pointer.child("depth"));
             w.given(

@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
@@ -13,7 +14,6 @@ import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -73,7 +73,7 @@ record MemberBasis(Member member, MemberAnalysis analysis, Adjustments adjustmen
     }
 
     /** Shows b and d. */
-    void writeSection(Working w) {
+    void writeSection(Sheet w) {
         Pointer breadth = timberPointer().child("breadth");
         if (member.plies() == 1) {
             w.given("b", ply().breadthIn(), INCH, "breadth", "", breadth);

@@ -11,6 +11,7 @@ import static org.deckplanreview.measure.MeasureUnit.SQUARE_INCH;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
@@ -25,7 +26,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Notches;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -174,7 +174,7 @@ final class MemberBearing implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             w.given(
                     "R",
@@ -199,7 +199,7 @@ final class MemberBearing implements Method {
             return w.steps();
         }
 
-        private void writeArea(Working w) {
+        private void writeArea(Sheet w) {
             Optional<PostPlace> post = bearing().post();
             if (post.isEmpty()) {
                 w.step("A", "b * l_b", areaIn2(), SQUARE_INCH, "");
@@ -228,7 +228,7 @@ final class MemberBearing implements Method {
             w.step("A", "min(b, b_p" + (off > 0 ? ", (b + b_p) / 2 - o" : "") + ") * l_b", areaIn2(), SQUARE_INCH, "");
         }
 
-        private void writeAreaFactor(Working w) {
+        private void writeAreaFactor(Sheet w) {
             Factor factor = areaFactor();
             if (hasAreaFactor()) {
                 w.step(

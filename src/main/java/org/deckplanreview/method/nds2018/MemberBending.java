@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
@@ -23,7 +24,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Notches;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -163,7 +163,7 @@ final class MemberBending implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             w.given(
                     "M",
@@ -190,7 +190,7 @@ final class MemberBending implements Method {
             return w.steps();
         }
 
-        private void writeNotch(Working w, EndNotch n) {
+        private void writeNotch(Sheet w, EndNotch n) {
             Pointer depth = basis.member().pointer().child("endNotch").child("depth");
             w.given("a", MILLIMETRE.convert(n.depth().mm(), INCH), INCH, "depth of the notch", "", depth);
             w.step("d_n", "d - a", section().depthIn(), INCH, "3.2.3");

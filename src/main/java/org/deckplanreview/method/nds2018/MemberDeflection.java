@@ -10,6 +10,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Span;
@@ -21,7 +22,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -159,7 +159,7 @@ final class MemberDeflection implements Method {
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
             Pointer member = basis.member().pointer();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             if (total) {
                 w.given(
                         "K_cr",

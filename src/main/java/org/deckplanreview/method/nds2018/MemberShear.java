@@ -10,6 +10,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
@@ -21,7 +22,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.NotchSide;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -160,7 +160,7 @@ final class MemberShear implements Method {
         }
 
         private List<WorkingStep> working() {
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             w.given(
                     "V",
@@ -179,7 +179,7 @@ final class MemberShear implements Method {
             return w.steps();
         }
 
-        private void writeNotch(Working w, EndNotch notch) {
+        private void writeNotch(Sheet w, EndNotch notch) {
             Pointer pointer = basis.member().pointer().child("endNotch");
             w.given("a", inches(notch.depth().mm()), INCH, "depth of the notch", "", pointer.child("depth"));
             w.step("d_n", "d - a", leftIn(notch, basis.section()), INCH, "3.4.3.2");

@@ -10,6 +10,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -24,7 +25,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.SubjectKind;
@@ -206,7 +206,7 @@ final class PostColumn implements Method {
             Pointer timber = context.submission().timberPointer(post.timber().id());
             Pointer[] grading = {timber.child("species"), timber.child("grade")};
             String combinations = p.source(Combination.COMBINATIONS.name());
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             w.given("b", section().breadthIn(), INCH, "side along the beam", "", timber.child("breadth"));
             w.given("h", section().depthIn(), INCH, "side across the beam", "", timber.child("depth"));
             w.given(
@@ -246,7 +246,7 @@ final class PostColumn implements Method {
             return w.steps();
         }
 
-        private void writeUtilisation(Working w, Parameters p) {
+        private void writeUtilisation(Sheet w, Parameters p) {
             if (!isTooSlender()) {
                 w.step("utilisation", "f_c / F_c'", utilisation(), RATIO, "3.6.3");
                 return;

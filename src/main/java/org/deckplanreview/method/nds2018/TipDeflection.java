@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Span;
@@ -17,7 +18,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -124,7 +124,7 @@ final class TipDeflection implements Method {
         private List<WorkingStep> working() {
             Parameters p = basis.parameters();
             Pointer member = basis.member().pointer();
-            Working w = new Working();
+            Sheet w = Sheet.blank();
             basis.writeSection(w);
             w.given("P", loadLbf(), POUND_FORCE, "load at the tip", p.source(LOAD.name()));
             w.given("a", cantileverIn(), INCH, "length of " + basis.member().spanName(index), "", member);

@@ -14,13 +14,13 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
@@ -98,8 +98,8 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
     }
 
     /** Writes going, the load along a string as p_d and, where it acts, the load on one place as Q_k. */
-    Working writeString(boolean onOnePlace) {
-        Working w = new Working();
+    Sheet writeString(boolean onOnePlace) {
+        Sheet w = Sheet.blank();
         w.given(
                 "l",
                 spanMm(),
@@ -138,15 +138,15 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
     }
 
     /** Writes the load along a tread as p_d and, where it acts, the load on one place as Q_k. */
-    Working writeTread(boolean onOnePlace, double breadthMm, Pointer breadth) {
-        Working w = new Working();
+    Sheet writeTread(boolean onOnePlace, double breadthMm, Pointer breadth) {
+        Sheet w = Sheet.blank();
         w.given("b_t", breadthMm, MILLIMETRE, "breadth of one board of a tread", "", breadth);
         writeArea(w, onOnePlace);
         w.step("p_d", area(onOnePlace) + " * b_t", treadNPerMm(onOnePlace, breadthMm), NEWTON_PER_MILLIMETRE, "");
         return w;
     }
 
-    private void writeArea(Working w, boolean onOnePlace) {
+    private void writeArea(Sheet w, boolean onOnePlace) {
         w.given(
                 "g_k",
                 weightNPerMm2(),

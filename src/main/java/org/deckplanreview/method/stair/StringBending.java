@@ -6,13 +6,13 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
@@ -83,7 +83,7 @@ final class StringBending implements Method {
         double uniformMoment = actions.stringNPerMm(false) * l * l / 8;
         double pointMoment = actions.stringNPerMm(true) * l * l / 8 + actions.pointN() * l / 4;
         boolean onOnePlace = pointMoment > uniformMoment;
-        Working w = actions.writeString(onOnePlace);
+        Sheet w = actions.writeString(onOnePlace);
         double moment = w.step(
                 "M_d",
                 onOnePlace ? "p_d * l^2 / 8 + γ_Q * Q_k * l / 4" : "p_d * l^2 / 8",

@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
@@ -13,7 +14,6 @@ import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -57,7 +57,7 @@ final class StringHead implements Method {
                             + actions.stair().label() + " at its head, in "
                             + context.units().unit(KILONEWTON).symbol() + Enough.from(force, context.units()))));
         }
-        Working w = actions.writeString(onOnePlace);
+        Sheet w = actions.writeString(onOnePlace);
         w.step("F_d", onOnePlace ? "p_d * l / 2 + γ_Q * Q_k" : "p_d * l / 2", force, NEWTON_, "");
         double resistance = w.given(
                 "R_d",

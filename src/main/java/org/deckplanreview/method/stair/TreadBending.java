@@ -7,6 +7,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
@@ -14,7 +15,6 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
@@ -81,7 +81,7 @@ final class TreadBending implements Method {
         double uniformMoment = actions.treadNPerMm(false, breadth) * l * l / 8;
         double pointMoment = actions.treadNPerMm(true, breadth) * l * l / 8 + actions.pointN() * l / 4;
         boolean onOnePlace = pointMoment > uniformMoment;
-        Working w = actions.writeTread(onOnePlace, breadth, pointer.child("breadth"));
+        Sheet w = actions.writeTread(onOnePlace, breadth, pointer.child("breadth"));
         w.given(
                 "b_s",
                 width,

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.deckplanreview.assessment.TakenRow;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
-import org.deckplanreview.method.Working;
 import org.deckplanreview.report.FindingBuilder;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportBuilder;
@@ -32,7 +32,7 @@ class TextRenderingTest {
             new Need(Pointer.of("/platforms/0/level"), "the finished level of the boards");
 
     private static List<WorkingStep> bending() {
-        Working working = new Working();
+        Sheet working = Sheet.blank();
         Pointer joist = Pointer.of("/timbers/0");
         working.given("M_d", 1.35e6, MeasureUnit.NEWTON_MILLIMETRE, "design moment", "");
         working.given("b", 47, MeasureUnit.MILLIMETRE, "breadth of the joist", "", joist.child("breadth"));
