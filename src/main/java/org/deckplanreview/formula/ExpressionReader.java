@@ -13,6 +13,7 @@ final class ExpressionReader {
             Pattern.compile("\\s*(?:(?<number>\\d+(?:\\.\\d+)?)|(?<unit>\\[[^\\]]+])|(?<symbol>" + Symbol.PATTERN
                     + ")|(?<sign><=|>=|[-+*/^(),;<>]))\\s*");
     private static final String END = "";
+    private static final String PI = "π";
     private static final String IF = "if";
     private static final String AND = "and";
 
@@ -144,6 +145,9 @@ final class ExpressionReader {
         }
         if (Character.isDigit(token.charAt(0))) {
             return new Expression.Number(token, Double.parseDouble(token), unit());
+        }
+        if (token.equals(PI)) {
+            return new Expression.Number(PI, StrictMath.PI, Optional.empty());
         }
         Optional<MathFunction> function = MathFunction.find(token);
         if (function.isPresent()) {

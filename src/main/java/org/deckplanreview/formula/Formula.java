@@ -182,9 +182,9 @@ public final class Formula {
                 : expression;
     }
 
-    /** Whether numbers are to be shown with their units, because they do not fit each other as they are. */
+    /** Whether numbers are to be shown with their units: where they do not fit each other as they are, or one is shown with its own. */
     boolean showsUnits(MeasureUnit[] units) {
-        return factors(units).areNeeded();
+        return operands.size() > symbols.size() || factors(units).areNeeded();
     }
 
     @Override

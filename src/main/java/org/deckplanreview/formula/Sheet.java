@@ -14,20 +14,20 @@ import org.deckplanreview.measure.MeasureUnit;
  * calculated once.
  */
 public final class Sheet {
-    private final Sheet before;
+    private final List<Sheet> before;
     private final List<WorkingStep> own = new ArrayList<>();
 
-    private Sheet(Sheet before) {
+    private Sheet(List<Sheet> before) {
         this.before = before;
     }
 
     public static Sheet blank() {
-        return new Sheet(null);
+        return new Sheet(List.of());
     }
 
-    /** One that goes on from what stands on another one. */
-    public static Sheet on(Sheet before) {
-        return new Sheet(before);
+    /** One that goes on from what stands on others, which are shown one after the other, each of them once. */
+    public static Sheet on(Sheet... before) {
+        return new Sheet(List.of(before));
     }
 
     /**
@@ -69,6 +69,11 @@ public final class Sheet {
         return result.value();
     }
 
+    /** Calculates a formula from what stands on the sheet without writing it there, for what a reader is shown elsewhere. */
+    public double aside(Formula formula) {
+        return Sheet.on(this).calculate(formula);
+    }
+
     /** A value that is calculated beside its expression; goes with the last method that does so. Returns it. */
     public double step(String symbol, String expression, double value, MeasureUnit unit, String equation) {
         Map<String, Double> known = new LinkedHashMap<>();
@@ -97,19 +102,28 @@ public final class Sheet {
                 return own.get(i);
             }
         }
-        return before == null ? null : before.find(symbol);
+        for (int i = before.size() - 1; i >= 0; i--) {
+            WorkingStep step = before.get(i).find(symbol);
+            if (step != null) {
+                return step;
+            }
+        }
+        return null;
     }
 
     public List<WorkingStep> steps() {
         List<WorkingStep> all = new ArrayList<>();
-        addTo(all);
+        addTo(all, new ArrayList<>());
         return List.copyOf(all);
     }
 
-    private void addTo(List<WorkingStep> all) {
-        if (before != null) {
-            before.addTo(all);
+    private void addTo(List<WorkingStep> all, List<Sheet> shown) {
+        for (Sheet sheet : before) {
+            if (shown.stream().noneMatch(s -> s == sheet)) {
+                sheet.addTo(all, shown);
+            }
         }
         all.addAll(own);
+        shown.add(this);
     }
 }

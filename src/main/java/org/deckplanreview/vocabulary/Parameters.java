@@ -1,6 +1,7 @@
 package org.deckplanreview.vocabulary;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.measure.MeasureUnit;
 
 /** The values that a provision gives to its method: all those that the method's description names, checked at load. */
@@ -10,6 +11,12 @@ public interface Parameters {
     boolean has(String name);
 
     double number(String name, MeasureUnit unit);
+
+    /** Enters a number on a sheet, with what it means and where it comes from. Returns it. */
+    default double enter(Sheet sheet, String symbol, ParameterDescription number) {
+        MeasureUnit unit = number.unit().orElseThrow();
+        return sheet.given(symbol, number(number.name(), unit), unit, number.meaning(), source(number.name()));
+    }
 
     String word(String name);
 

@@ -1,14 +1,19 @@
 package org.deckplanreview.method.en1995;
 
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
+import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
+import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.JoistBearing;
 import org.deckplanreview.layout.Span;
-import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
 /**
@@ -26,9 +31,25 @@ record EffectiveLength(
         double lengthMm,
         double ratio,
         double addedDepths,
-        double depthMm,
         String meaning,
-        String assumption) {
+        String assumption,
+        MemberBasis basis) {
+
+    static final ParameterDescription RATIOS = ParameterDescription.table(
+            "effectiveLengths",
+            "effective length over span by support (simply-supported, cantilever) and loading (constant-moment, uniform,"
+                    + " concentrated), for a load at the centre of gravity",
+            wordColumn("support"),
+            wordColumn("loading"),
+            numberColumn("ratio", RATIO));
+    static final ParameterDescription AT_COMPRESSION_EDGE = ParameterDescription.number(
+            "effectiveLengthAtCompressionEdge",
+            RATIO,
+            "depths added to the effective length of a load at the compression edge");
+    static final List<ParameterDescription> PARAMETERS = List.of(RATIOS, AT_COMPRESSION_EDGE);
+
+    private static final Formula AT_CENTRE = Formula.of("l_ef = k_l * l", MILLIMETRE, "Table 6.1");
+    private static final Formula AT_EDGE = Formula.of("l_ef = k_l * l + k_h,c * h", MILLIMETRE, "Table 6.1");
 
     private static final String SIMPLY_SUPPORTED = "simply-supported";
     private static final String CONSTANT_MOMENT = "constant-moment";
@@ -40,8 +61,7 @@ record EffectiveLength(
     private static EffectiveLength ofUpperEdge(MemberBasis basis, int spanIndex) {
         Span span = basis.member().spans().get(spanIndex);
         Parameters p = basis.parameters();
-        double added = p.number(LateralBuckling.AT_COMPRESSION_EDGE.name(), RATIO);
-        double depth = basis.ply().depthMm();
+        double added = p.number(AT_COMPRESSION_EDGE.name(), RATIO);
         return switch (SideRestraint.of(p)) {
             case BOARDS ->
                 new EffectiveLength(
@@ -49,27 +69,27 @@ record EffectiveLength(
                         0,
                         0,
                         0,
-                        depth,
                         "",
-                        "Boards fixed to every joist hold its upper edge sideways all along (EN 1995-1-1, 6.3.3(5)).");
+                        "Boards fixed to every joist hold its upper edge sideways all along (EN 1995-1-1, 6.3.3(5)).",
+                        basis);
             case JOISTS ->
                 new EffectiveLength(
                         false,
                         largestGap(basis, span),
                         ratio(p, SIMPLY_SUPPORTED, CONSTANT_MOMENT),
                         added,
-                        depth,
                         "largest distance between joists that hold the upper edge",
-                        "Joists fixed to a beam hold its upper edge sideways where they bear.");
+                        "Joists fixed to a beam hold its upper edge sideways where they bear.",
+                        basis);
             case NONE ->
                 new EffectiveLength(
                         false,
                         span.lengthMm(),
                         ratio(p, SIMPLY_SUPPORTED, Loading.of(p).word()),
                         added,
-                        depth,
                         "span",
-                        "Nothing holds the upper edge sideways between supports.");
+                        "Nothing holds the upper edge sideways between supports.",
+                        basis);
         };
     }
 
@@ -91,13 +111,13 @@ record EffectiveLength(
                 span.lengthMm(),
                 ratio,
                 0,
-                basis.ply().depthMm(),
                 span.isCantilever() ? "length of the cantilever" : "span",
-                "Nothing holds the lower edge sideways between supports.");
+                "Nothing holds the lower edge sideways between supports.",
+                basis);
     }
 
     private static double ratio(Parameters p, String support, String loading) {
-        return p.table(LateralBuckling.EFFECTIVE_LENGTHS.name())
+        return p.table(RATIOS.name())
                 .find("support", support, "loading", loading)
                 .orElseThrow(() -> new IllegalArgumentException("No effective length for " + support + ", " + loading))
                 .number("ratio", RATIO);
@@ -117,13 +137,15 @@ record EffectiveLength(
         return largest;
     }
 
-    /** l_ef, mm. */
-    double lefMm() {
-        return ratio * lengthMm + addedDepths * depthMm;
-    }
-
-    /** As a working shows it, of l and h. */
-    String expression() {
-        return Numbers.plain(ratio) + " * l" + (addedDepths == 0 ? "" : " + " + Numbers.plain(addedDepths) + " * h");
+    /** Calculates l_ef; the depth h stands on the sheet. */
+    double calculate(Sheet sheet) {
+        Parameters p = basis.parameters();
+        sheet.given("l", lengthMm, MILLIMETRE, meaning, "", basis.member().pointer());
+        sheet.given("k_l", ratio, RATIO, "effective length over length", p.source(RATIOS.name()));
+        if (addedDepths == 0) {
+            return sheet.calculate(AT_CENTRE);
+        }
+        p.enter(sheet, "k_h,c", AT_COMPRESSION_EDGE);
+        return sheet.calculate(AT_EDGE);
     }
 }

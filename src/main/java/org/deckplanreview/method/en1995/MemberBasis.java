@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -21,14 +22,21 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
-/** What a check of a joist or beam starts from. */
+/**
+ * What a check of a joist or beam starts from.
+ *
+ * @param start the sheet with which every working begins: b, which is that of all plies, and h
+ */
 record MemberBasis(
         Member member,
         MemberAnalysis analysis,
         StrengthClass strengthClass,
         Psi psi,
         Parameters parameters,
-        ReviewContext context) {
+        ReviewContext context,
+        Sheet start) {
+
+    private static final Formula PLIES = Formula.of("b = n * b_1", MILLIMETRE, "");
 
     static final List<SubjectKind> SUBJECTS = List.of(SubjectKind.JOISTS, SubjectKind.BEAMS);
 
@@ -41,8 +49,8 @@ record MemberBasis(
                 context.loadPath().member(member),
                 context.loadCategories().get(member.platformIndex()),
                 parameters,
-                (analysis, strengthClass, psi) ->
-                        check.apply(new MemberBasis(member, analysis, strengthClass, psi, parameters, context)));
+                (analysis, strengthClass, psi) -> check.apply(new MemberBasis(
+                        member, analysis, strengthClass, psi, parameters, context, section(member, context))));
     }
 
     /** One list of parameters out of several and single ones. */
@@ -62,6 +70,14 @@ record MemberBasis(
         return member instanceof BeamLine;
     }
 
+    Pointer timberPointer() {
+        return context.submission().timberPointer(member.timber().id());
+    }
+
+    Pointer strengthClassPointer() {
+        return timberPointer().child("strengthClass");
+    }
+
     Section section() {
         return new Section(
                 member.plies() * member.timber().breadth().mm(),
@@ -71,14 +87,6 @@ record MemberBasis(
     Section ply() {
         return new Section(
                 member.timber().breadth().mm(), member.timber().depth().mm());
-    }
-
-    Pointer timberPointer() {
-        return context.submission().timberPointer(member.timber().id());
-    }
-
-    Pointer strengthClassPointer() {
-        return timberPointer().child("strengthClass");
     }
 
     DesignStrength designStrength(String property, double characteristic, Combination combination) {
@@ -101,6 +109,68 @@ record MemberBasis(
             w.step("b", "n * b_1", section().breadthMm(), MILLIMETRE, "");
         }
         w.given("h", ply().depthMm(), MILLIMETRE, "depth", "", timberPointer().child("depth"));
+    }
+
+    Material material() {
+        return new Material(strengthClass, strengthClassPointer(), parameters);
+    }
+
+    Modification modification(Combination combination) {
+        return Modification.of(parameters, combination.factors());
+    }
+
+    double ksys() {
+        return SystemStrength.of(parameters).factor(member);
+    }
+
+    /** What of a strength is the same under all combinations, beside the section. */
+    Sheet characteristic(Strength strength) {
+        Sheet sheet = Sheet.on(start);
+        material().enter(sheet, strength, ksys());
+        return sheet;
+    }
+
+    /** A strength for design under a combination. */
+    Sheet design(Sheet characteristic, Strength strength, Combination combination) {
+        Sheet sheet = Sheet.on(characteristic);
+        material().calculate(sheet, strength, modification(combination));
+        return sheet;
+    }
+
+    /** b and h. */
+    private static Sheet section(Member member, ReviewContext context) {
+        Sheet sheet = Sheet.blank();
+        Pointer timber = context.submission().timberPointer(member.timber().id());
+        double plyMm = member.timber().breadth().mm();
+        if (member.plies() == 1) {
+            sheet.given("b", plyMm, MILLIMETRE, "breadth", "", timber.child("breadth"));
+        } else {
+            sheet.given("b_1", plyMm, MILLIMETRE, "breadth of a ply", "", timber.child("breadth"));
+            sheet.given(
+                    "n", member.plies(), RATIO, "plies", "", member.pointer().child("plies"));
+            sheet.calculate(PLIES);
+        }
+        sheet.given("h", member.timber().depth().mm(), MILLIMETRE, "depth", "", timber.child("depth"));
+        return sheet;
+    }
+
+    double breadthMm() {
+        return start.value("b");
+    }
+
+    double depthMm() {
+        return start.value("h");
+    }
+
+    /** Where the factors of combinations come from. */
+    String combinationSource() {
+        return parameters.source(Combination.COMBINATIONS.name());
+    }
+
+    /** A combination and the load duration that counts in it, for a finding's remark. */
+    String named(Combination combination) {
+        return "combination " + combination.id() + ", "
+                + modification(combination).duration();
     }
 
     String spanName(int index) {

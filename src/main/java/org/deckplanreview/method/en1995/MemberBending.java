@@ -1,6 +1,5 @@
 package org.deckplanreview.method.en1995;
 
-import static org.deckplanreview.measure.MeasureUnit.CUBIC_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
@@ -8,9 +7,11 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
@@ -37,6 +38,10 @@ final class MemberBending implements Method {
             RATIO,
             "slope from which on a notch may lie on the tension side of a member in bending, run over depth");
 
+    private static final Formula STRESS = Formula.of("σ_m,d = M_d / W_y", NEWTON_PER_SQUARE_MILLIMETRE, "(6.11)");
+    private static final Formula ALLOWED = Formula.of("σ_Rd = k_crit * f_m,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.33)");
+    private static final Formula UTILISATION = Formula.of("utilisation = σ_m,d / (k_crit * f_m,d)", RATIO, "(6.33)");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.bending",
             En1995.SOURCE,
@@ -44,8 +49,8 @@ final class MemberBending implements Method {
             NEWTON_PER_SQUARE_MILLIMETRE,
             MemberBasis.SUBJECTS,
             MemberBasis.parameters(
-                    MemberBasis.parameters(DesignStrength.PARAMETERS, SizeEffect.PARAMETERS),
-                    MemberBasis.parameters(LateralBuckling.PARAMETERS, SystemStrength.PARAMETERS),
+                    Material.PARAMETERS,
+                    MemberBasis.parameters(EffectiveLength.PARAMETERS, SystemStrength.PARAMETERS),
                     StrengthClass.TABLE,
                     Combination.COMBINATIONS,
                     Combination.Psi.TABLE,
@@ -67,30 +72,16 @@ final class MemberBending implements Method {
     }
 
     private static Evaluation worst(MemberBasis basis) {
+        Sheet characteristic = Sheet.on(basis.start());
+        basis.material().enterBending(characteristic, basis.ksys(), Material.SIZE_FACTOR);
+        Buckling buckling = new Buckling(basis, characteristic);
         List<Place> places = new ArrayList<>();
-        Loading loading = Loading.of(basis.parameters());
-        for (Combination combination : loading.filter(basis.combinations(State.ULTIMATE))) {
+        for (Combination combination : Loading.of(basis.parameters()).filter(basis.combinations(State.ULTIMATE))) {
+            Sheet strength = basis.design(characteristic, Strength.BENDING, combination);
             Effects effects = basis.analysis().effects(combination.factors());
-            for (int i = 0; i < effects.spans().size(); i++) {
-                Effects.SpanEffects span = effects.spans().get(i);
-                places.add(new Place(
-                        basis,
-                        combination,
-                        i,
-                        true,
-                        span.sagging().value(),
-                        Optional.empty(),
-                        "sagging in " + basis.spanName(i)));
-                places.add(new Place(
-                        basis,
-                        combination,
-                        i,
-                        false,
-                        span.hogging().value(),
-                        basis.member().endNotch(),
-                        "hogging in " + basis.spanName(i)));
+            for (Moment moment : moments(basis, effects)) {
+                places.add(Place.of(combination, moment, strength, buckling));
             }
-            places.addAll(besideNotches(basis, combination, effects));
         }
         return basis.member()
                 .endNotch()
@@ -102,139 +93,109 @@ final class MemberBending implements Method {
                 .orElseGet(() -> Case.worst(places));
     }
 
-    /** At the inner corners of notches: the moment there is at most the shear force at the support times the distance. */
-    private static List<Place> besideNotches(MemberBasis basis, Combination combination, Effects effects) {
-        List<Place> places = new ArrayList<>();
-        basis.member().endNotch().ifPresent(notch -> {
-            for (int i = 0; i < effects.supports().size(); i++) {
-                for (int span : Notches.spansBeside(basis.member(), i)) {
-                    places.add(new Place(
-                            basis,
-                            combination,
-                            span,
-                            true,
-                            effects.supports().get(i).shear().value()
-                                    * notch.supportDistance().mm(),
-                            Optional.of(notch),
-                            "at the notch at " + basis.supportName(i)));
-                }
-            }
-        });
-        return places;
+    /**
+     * A moment that the member takes somewhere.
+     *
+     * @param notch on the section that it bends
+     */
+    private record Moment(int span, boolean sagging, double valueNmm, Optional<EndNotch> notch, String place) {}
+
+    private static List<Moment> moments(MemberBasis basis, Effects effects) {
+        List<Moment> moments = new ArrayList<>();
+        Optional<EndNotch> notch = basis.member().endNotch();
+        for (int i = 0; i < effects.spans().size(); i++) {
+            Effects.SpanEffects span = effects.spans().get(i);
+            String name = basis.spanName(i);
+            moments.add(new Moment(i, true, span.sagging().value(), Optional.empty(), "sagging in " + name));
+            moments.add(new Moment(i, false, span.hogging().value(), notch, "hogging in " + name));
+        }
+        notch.ifPresent(n -> moments.addAll(besideNotches(basis, n, effects)));
+        return moments;
     }
 
-    /** One span under one combination, sagging or hogging; with the notch where the member has one there. */
-    private static final class Place implements Case {
+    /** At the inner corners of notches: the moment there is at most the shear force at the support times the distance. */
+    private static List<Moment> besideNotches(MemberBasis basis, EndNotch notch, Effects effects) {
+        List<Moment> moments = new ArrayList<>();
+        for (int i = 0; i < effects.supports().size(); i++) {
+            double momentNmm = effects.supports().get(i).shear().value()
+                    * notch.supportDistance().mm();
+            for (int span : Notches.spansBeside(basis.member(), i)) {
+                moments.add(new Moment(
+                        span, true, momentNmm, Optional.of(notch), "at the notch at " + basis.supportName(i)));
+            }
+        }
+        return moments;
+    }
+
+    /** k_crit of each span, sagging and hogging, which is the same under all combinations. */
+    private static final class Buckling {
         private final MemberBasis basis;
-        private final Combination combination;
-        private final double momentNmm;
-        private final Optional<EndNotch> notch;
-        private final String moment;
-        private final DesignStrength fm;
-        private final double kh;
-        private final EffectiveLength length;
-        private final CriticalStress critical;
+        private final Sheet characteristic;
+        private final Map<Integer, Slender> sagging = new TreeMap<>();
+        private final Map<Integer, Slender> hogging = new TreeMap<>();
 
-        Place(
-                MemberBasis basis,
-                Combination combination,
-                int span,
-                boolean sagging,
-                double momentNmm,
-                Optional<EndNotch> notch,
-                String moment) {
+        private record Slender(EffectiveLength length, Sheet sheet) {}
+
+        Buckling(MemberBasis basis, Sheet characteristic) {
             this.basis = basis;
-            this.combination = combination;
-            this.momentNmm = momentNmm;
-            this.notch = notch;
-            this.moment = moment;
-            StrengthClass c = basis.strengthClass();
-            fm = basis.designStrength("m", c.fmk(), combination);
-            kh = SizeEffect.of(basis.parameters()).kh(basis.ply().depthMm(), c.rhoK());
-            length = EffectiveLength.of(basis, span, sagging);
-            critical = new CriticalStress(basis, length);
+            this.characteristic = characteristic;
         }
 
-        /** sigma_m,d of (6.11). */
-        private double stress() {
-            return momentNmm / section().sectionModulusMm3();
+        Slender of(Moment moment) {
+            return (moment.sagging() ? sagging : hogging)
+                    .computeIfAbsent(moment.span(), span -> of(span, moment.sagging()));
         }
 
-        private Section section() {
-            return new Section(
-                    basis.section().breadthMm(),
-                    basis.section().depthMm() - notch.map(n -> n.depth().mm()).orElse(0.0));
+        private Slender of(int span, boolean isSagging) {
+            EffectiveLength length = EffectiveLength.of(basis, span, isSagging);
+            Sheet sheet = Sheet.on(characteristic);
+            LateralBuckling.of(basis.member().plies()).calculate(sheet, length, basis.material());
+            return new Slender(length, sheet);
         }
+    }
 
-        private double strength() {
-            return fm.value() * kh;
-        }
-
-        private double allowed() {
-            return critical.kcrit() * strength();
-        }
-
-        @Override
-        public double utilisation() {
-            return stress() / allowed();
+    /** One moment under one combination. */
+    private record Place(
+            MemberBasis basis,
+            Combination combination,
+            Moment moment,
+            EffectiveLength length,
+            Sheet sheet,
+            double utilisation)
+            implements Case {
+        static Place of(Combination combination, Moment moment, Sheet strength, Buckling buckling) {
+            MemberBasis basis = buckling.basis;
+            Sheet stress = Sheet.on(basis.start());
+            stress.given(
+                    "M_d",
+                    moment.valueNmm(),
+                    NEWTON_MILLIMETRE,
+                    () -> "design moment, " + moment.place() + ", " + combination.id(),
+                    basis.combinationSource(),
+                    basis.member().pointer());
+            moment.notch().ifPresent(n -> {
+                Pointer depth = basis.member().pointer().child("endNotch").child("depth");
+                stress.given("d_n", n.depth().mm(), MILLIMETRE, "depth of the notch", "", depth);
+                stress.calculate(Section.LEFT_DEPTH);
+            });
+            stress.calculate(moment.notch().isPresent() ? Section.LEFT_MODULUS : Section.MODULUS);
+            stress.calculate(STRESS);
+            Buckling.Slender slender = buckling.of(moment);
+            Sheet sheet = Sheet.on(stress, strength, slender.sheet());
+            return new Place(basis, combination, moment, slender.length(), sheet, sheet.calculate(UTILISATION));
         }
 
         @Override
         public Evaluation.Measured measured() {
             return new Evaluation.Measured(
-                    Measure.of(stress(), NEWTON_PER_SQUARE_MILLIMETRE),
+                    Measure.of(sheet.value("σ_m,d"), NEWTON_PER_SQUARE_MILLIMETRE),
                     Sense.AT_MOST,
-                    Measure.of(allowed(), NEWTON_PER_SQUARE_MILLIMETRE),
-                    utilisation(),
-                    moment + ", combination " + combination.id() + ", "
-                            + fm.modification().duration(),
-                    working(),
+                    Measure.of(sheet.aside(ALLOWED), NEWTON_PER_SQUARE_MILLIMETRE),
+                    utilisation,
+                    moment.place() + ", " + basis.named(combination),
+                    sheet.steps(),
                     basis.assumptions(List.of(
                             "Supports hold members against twisting (EN 1995-1-1, 6.3.3).", length.assumption())));
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            w.given(
-                    "M_d",
-                    momentNmm,
-                    NEWTON_MILLIMETRE,
-                    "design moment, " + moment + ", " + combination.id(),
-                    p.source(Combination.COMBINATIONS.name()),
-                    basis.member().pointer());
-            notch.ifPresent(n -> writeNotch(w, n));
-            w.step(
-                    "W_y",
-                    notch.isPresent() ? "b * h_ef^2 / 6" : "b * h^2 / 6",
-                    section().sectionModulusMm3(),
-                    CUBIC_MILLIMETRE,
-                    "");
-            w.step("σ_m,d", "M_d / W_y", stress(), NEWTON_PER_SQUARE_MILLIMETRE, "(6.11)");
-            fm.writeFactors(w, p, "bending strength of " + basis.strengthClass().name(), basis.strengthClassPointer());
-            SizeEffect size = SizeEffect.of(p);
-            w.step(
-                    "k_h",
-                    size.expression(basis.ply().depthMm(), basis.strengthClass().rhoK()),
-                    kh,
-                    RATIO,
-                    "(3.1)");
-            w.step(
-                    "f_m,d",
-                    "k_mod * k_h * k_sys * f_m,k / γ_M",
-                    strength(),
-                    NEWTON_PER_SQUARE_MILLIMETRE,
-                    "(2.14), 3.2, 6.6");
-            critical.write(w);
-            w.step("utilisation", "σ_m,d / (k_crit * f_m,d)", utilisation(), RATIO, "(6.33)");
-            return w.steps();
-        }
-
-        private void writeNotch(Sheet w, EndNotch n) {
-            Pointer depth = basis.member().pointer().child("endNotch").child("depth");
-            w.given("d_n", n.depth().mm(), MILLIMETRE, "depth of the notch", "", depth);
-            w.step("h_ef", "h - d_n", section().depthMm(), MILLIMETRE, "6.5.2");
         }
     }
 }

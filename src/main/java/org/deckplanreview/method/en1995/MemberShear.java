@@ -1,14 +1,11 @@
 package org.deckplanreview.method.en1995;
 
-import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
 import org.deckplanreview.measure.Measure;
@@ -30,7 +27,7 @@ final class MemberShear implements Method {
             NEWTON_PER_SQUARE_MILLIMETRE,
             MemberBasis.SUBJECTS,
             MemberBasis.parameters(
-                    DesignStrength.PARAMETERS,
+                    Material.PARAMETERS,
                     SystemStrength.PARAMETERS,
                     StrengthClass.TABLE,
                     Combination.COMBINATIONS,
@@ -51,73 +48,50 @@ final class MemberShear implements Method {
     }
 
     private static Evaluation worst(MemberBasis basis) {
+        Sheet breadth = Sheet.on(basis.start());
+        ShearStress.enterBreadth(breadth, basis.parameters());
+        Sheet characteristic = basis.characteristic(Strength.SHEAR);
         List<Place> places = new ArrayList<>();
         for (Combination combination : Loading.of(basis.parameters()).filter(basis.combinations(State.ULTIMATE))) {
-            Effects effects = basis.analysis().effects(combination.factors());
-            for (int i = 0; i < effects.supports().size(); i++) {
-                double shear = effects.supports().get(i).shear().value();
-                places.add(new Place(
-                        basis,
-                        combination,
-                        i,
-                        shear,
-                        basis.designStrength("v", basis.strengthClass().fvk(), combination)));
+            Sheet strength = basis.design(characteristic, Strength.SHEAR, combination);
+            List<Effects.SupportEffects> supports =
+                    basis.analysis().effects(combination.factors()).supports();
+            for (int i = 0; i < supports.size(); i++) {
+                places.add(
+                        Place.of(basis, combination, i, supports.get(i).shear().value(), breadth, strength));
             }
         }
         return Case.worst(places);
     }
 
     /** Beside one support under one combination. */
-    private record Place(MemberBasis basis, Combination combination, int support, double shearN, DesignStrength fv)
+    private record Place(MemberBasis basis, Combination combination, int support, Sheet sheet, double utilisation)
             implements Case {
-        private double kcr() {
-            return basis.parameters().number(ShearStress.KCR.name(), RATIO);
-        }
-
-        private double effectiveBreadthMm() {
-            return ShearStress.effectiveBreadth(kcr(), basis.section().breadthMm());
-        }
-
-        private double stress() {
-            return ShearStress.ofRectangle(
-                    shearN, effectiveBreadthMm(), basis.section().depthMm());
-        }
-
-        @Override
-        public double utilisation() {
-            return stress() / fv.value();
+        static Place of(
+                MemberBasis basis, Combination combination, int support, double shearN, Sheet breadth, Sheet strength) {
+            Sheet stress = Sheet.on(breadth);
+            stress.given(
+                    "V_d",
+                    shearN,
+                    NEWTON_,
+                    () -> "design shear force at " + basis.supportName(support) + ", " + combination.id(),
+                    basis.combinationSource(),
+                    basis.member().pointer());
+            stress.calculate(ShearStress.OF_RECTANGLE);
+            Sheet sheet = Sheet.on(stress, strength);
+            return new Place(basis, combination, support, sheet, sheet.calculate(ShearStress.UTILISATION));
         }
 
         @Override
         public Evaluation.Measured measured() {
             return new Evaluation.Measured(
-                    Measure.of(stress(), NEWTON_PER_SQUARE_MILLIMETRE),
+                    Measure.of(sheet.value("τ_d"), NEWTON_PER_SQUARE_MILLIMETRE),
                     Sense.AT_MOST,
-                    Measure.of(fv.value(), NEWTON_PER_SQUARE_MILLIMETRE),
-                    utilisation(),
-                    "at " + basis.supportName(support) + ", combination " + combination.id() + ", "
-                            + fv.modification().duration(),
-                    working(),
+                    Measure.of(sheet.value("f_v,d"), NEWTON_PER_SQUARE_MILLIMETRE),
+                    utilisation,
+                    "at " + basis.supportName(support) + ", " + basis.named(combination),
+                    sheet.steps(),
                     basis.assumptions(List.of()));
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            w.given(
-                    "V_d",
-                    shearN,
-                    NEWTON_,
-                    "design shear force at " + basis.supportName(support) + ", " + combination.id(),
-                    p.source(Combination.COMBINATIONS.name()),
-                    basis.member().pointer());
-            w.given("k_cr", kcr(), RATIO, "crack factor", p.source(ShearStress.KCR.name()));
-            w.step("b_ef", "k_cr * b", effectiveBreadthMm(), MILLIMETRE, "(6.13a)");
-            w.step("τ_d", "1.5 * V_d / (b_ef * h)", stress(), NEWTON_PER_SQUARE_MILLIMETRE, "6.1.7");
-            fv.write(w, p, "shear strength of " + basis.strengthClass().name(), basis.strengthClassPointer());
-            w.step("utilisation", "τ_d / f_v,d", utilisation(), RATIO, "(6.13)");
-            return w.steps();
         }
     }
 }

@@ -91,6 +91,9 @@ public final class Arithmetic {
         if (take("(")) {
             return arguments().get(0);
         }
+        if (take("π")) {
+            return Math.PI;
+        }
         int from = at;
         while (at < text.length() && (Character.isDigit(text.charAt(at)) || text.charAt(at) == '.')) {
             at++;

@@ -3,7 +3,9 @@ package org.deckplanreview.method.en1995;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.loadpath.ActionFactors;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.junit.jupiter.api.Test;
@@ -13,7 +15,6 @@ class EquationsTest {
 
     private static final StandardParameters PARAMETERS = StandardParameters.ofEurocodes();
     private static final SizeEffect SIZE = SizeEffect.of(PARAMETERS);
-    private static final LateralBuckling BUCKLING = LateralBuckling.of(PARAMETERS);
     private static final NotchedSupport NOTCH = NotchedSupport.of(PARAMETERS);
 
     /** (3.1): (150/97)^0.2 = 1.0911. */
@@ -53,28 +54,48 @@ class EquationsTest {
     /** (6.32): 0.78 * 47^2 * 7400 / (195 * (0.9 * 3600 + 2 * 195)) = 18.013 N/mm2; (6.30): sqrt(24/18.013) = 1.15427. */
     @Test
     void a_softwood_joist_of_47_by_195_has_the_critical_stress_of_a_hand_calculation() {
-        double critical = BUCKLING.softwoodCriticalStress(new Section(47, 195), 7400, 0.9 * 3600 + 2 * 195);
-        assertThat(critical).isCloseTo(18.013, within(5e-4));
-        assertThat(LateralBuckling.relativeSlenderness(24, critical)).isCloseTo(1.15427, within(5e-5));
+        Sheet sheet = slender(47, 195, 0.9 * 3600 + 2 * 195);
+        sheet.given("f_m,k", 24, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE, "", "");
+        assertThat(sheet.calculate(LateralBuckling.SOLID.softwoodStress())).isCloseTo(18.013, within(5e-4));
+        assertThat(sheet.calculate(LateralBuckling.RELATIVE_SLENDERNESS)).isCloseTo(1.15427, within(5e-5));
+    }
+
+    private static Sheet slender(double breadthMm, double depthMm, double effectiveLengthMm) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("b", breadthMm, MeasureUnit.MILLIMETRE, "", "");
+        sheet.given("h", depthMm, MeasureUnit.MILLIMETRE, "", "");
+        sheet.given("l_ef", effectiveLengthMm, MeasureUnit.MILLIMETRE, "", "");
+        sheet.given("E_0,05", 7400, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE, "", "");
+        return sheet;
     }
 
     /** (6.32) follows from (6.31) with E/G = 16 for softwood and the torsion of a thin rectangle, a common derivation. */
     @Test
     void both_equations_of_the_critical_stress_agree_for_a_thin_softwood_section() {
-        Section thin = new Section(20, 400);
-        double general = LateralBuckling.generalCriticalStress(thin, 7400, 7400.0 / 16, 3000);
-        assertThat(BUCKLING.softwoodCriticalStress(thin, 7400, 3000)).isCloseTo(general, within(0.02 * general));
+        Sheet thin = slender(20, 400, 3000);
+        double softwood = thin.calculate(LateralBuckling.SOLID.softwoodStress());
+        thin.given("G_0,05", 7400.0 / 16, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE, "", "");
+        thin.calculate(LateralBuckling.SOLID.secondMoment());
+        thin.calculate(LateralBuckling.SOLID.torsionConstant());
+        double general = thin.calculate(LateralBuckling.SOLID.generalStress());
+        assertThat(softwood).isCloseTo(general, within(0.02 * general));
     }
 
     /** (6.34): 1 up to 0.75; 1.56 - 0.75 * 1.0 = 0.81; 1/2^2 beyond 1.4, where both branches meet at 0.51. */
     @Test
     void k_crit_has_three_branches_that_meet() {
-        assertThat(BUCKLING.kcrit(0.75)).isEqualTo(1);
-        assertThat(BUCKLING.kcrit(0.7501)).isCloseTo(1, within(0.003));
-        assertThat(BUCKLING.kcrit(1.0)).isCloseTo(0.81, within(1e-12));
-        assertThat(BUCKLING.kcrit(1.4)).isCloseTo(0.51, within(1e-12));
-        assertThat(BUCKLING.kcrit(1.4001)).isCloseTo(0.51, within(0.001));
-        assertThat(BUCKLING.kcrit(2)).isEqualTo(0.25);
+        assertThat(kcrit(0.75)).isEqualTo(1);
+        assertThat(kcrit(0.7501)).isCloseTo(1, within(0.003));
+        assertThat(kcrit(1.0)).isCloseTo(0.81, within(1e-12));
+        assertThat(kcrit(1.4)).isCloseTo(0.51, within(1e-12));
+        assertThat(kcrit(1.4001)).isCloseTo(0.51, within(0.001));
+        assertThat(kcrit(2)).isEqualTo(0.25);
+    }
+
+    private static double kcrit(double relativeSlenderness) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("λ_rel,m", relativeSlenderness, MeasureUnit.RATIO, "", "");
+        return sheet.calculate(LateralBuckling.FACTOR);
     }
 
     /**
