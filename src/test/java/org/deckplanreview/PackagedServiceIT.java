@@ -364,6 +364,20 @@ class PackagedServiceIT {
         assertThat(run.exit()).isEqualTo(70);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"serve", "review sample-submissions/small-level-deck.json"})
+    void rulesets_with_faults_are_told_without_a_stack_trace_and_exit_with_70(String line) throws Exception {
+        Path added = folder.resolve("added");
+        Files.createDirectories(added.resolve("uk-england/amendments"));
+        Files.writeString(added.resolve("uk-england/amendments/office.yaml"), "region: uk-england\n");
+        PackagedService.Run run = service.run((line + " --rulesets " + added).split(" "));
+
+        assertThat(run.exit()).isEqualTo(70);
+        assertThat(run.out() + run.err())
+                .contains("uk-england/amendments/office.yaml:1: 'amends' is missing")
+                .doesNotContain("\tat ");
+    }
+
     private PackagedService.Run compare(String input, String from, String to, String... more) throws Exception {
         return service.run(Stream.concat(Stream.of("compare", input, "--from", from, "--to", to), Stream.of(more))
                 .toArray(String[]::new));

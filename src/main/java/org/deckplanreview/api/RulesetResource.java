@@ -12,11 +12,9 @@ import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.deckplanreview.report.AmendedValue;
 import org.deckplanreview.review.Editions;
 import org.deckplanreview.ruleset.Amending;
@@ -24,6 +22,7 @@ import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Binding;
 import org.deckplanreview.ruleset.ConfirmationCounts;
 import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.EditionHeading;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
@@ -143,22 +142,17 @@ public class RulesetResource {
     @GET
     @Operation(summary = "The regions, their editions and amendments")
     public Rulesets all() {
-        Map<String, List<Edition>> byRegion = editions.all().stream()
-                .collect(Collectors.groupingBy(Edition::region, LinkedHashMap::new, Collectors.toList()));
-        return new Rulesets(byRegion.values().stream().map(this::ruleset).toList());
+        return new Rulesets(
+                regions().stream().map(editions::of).map(this::ruleset).toList());
     }
 
     @GET
     @Path("/{region}")
     @Operation(summary = "The editions and amendments of a region")
     public Response region(@Parameter(example = "uk-england") @PathParam("region") String region) {
-        List<Edition> ofRegion = of(region);
-        return ofRegion.isEmpty()
-                ? unknown(
-                        "region",
-                        region,
-                        editions.all().stream().map(Edition::region).distinct().toList())
-                : Response.ok(ruleset(ofRegion)).build();
+        return regions().contains(region)
+                ? Response.ok(ruleset(editions.of(region))).build()
+                : unknown("region", region, regions());
     }
 
     @GET
@@ -181,12 +175,9 @@ public class RulesetResource {
             @Context Request request) {
         Optional<Amending> found = editions.edition(region, name, amendments);
         if (found.isEmpty()) {
-            return region(region).getStatus() == Response.Status.OK.getStatusCode()
-                    ? unknown(
-                            "edition",
-                            name,
-                            of(region).stream().map(Edition::name).toList())
-                    : region(region);
+            return regions().contains(region)
+                    ? unknown("edition", name, namesOf(region))
+                    : unknown("region", region, regions());
         }
         if (found.get() instanceof Amending.Refused refused) {
             return Problem.of(ProblemType.UNKNOWN_RULESET, refused.detail() + " Accepted: " + refused.accepted() + ".")
@@ -202,8 +193,18 @@ public class RulesetResource {
                         .build();
     }
 
-    private List<Edition> of(String region) {
-        return editions.all().stream().filter(e -> e.region().equals(region)).toList();
+    private List<String> regions() {
+        return editions.headings().stream()
+                .map(EditionHeading::region)
+                .distinct()
+                .toList();
+    }
+
+    private List<String> namesOf(String region) {
+        return editions.headings().stream()
+                .filter(heading -> heading.region().equals(region))
+                .map(EditionHeading::name)
+                .toList();
     }
 
     private Ruleset ruleset(List<Edition> ofRegion) {

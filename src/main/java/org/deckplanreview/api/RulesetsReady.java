@@ -16,7 +16,7 @@ public class RulesetsReady implements HealthCheck {
 
     @Override
     public HealthCheckResponse call() {
-        int loaded = editions.all().size();
+        int loaded = editions.headings().size();
         return HealthCheckResponse.named("rulesets")
                 .status(loaded > 0)
                 .withData("editions", loaded)

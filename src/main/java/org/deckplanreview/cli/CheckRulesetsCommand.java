@@ -1,5 +1,6 @@
 package org.deckplanreview.cli;
 
+import jakarta.inject.Provider;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Spec;
 class CheckRulesetsCommand implements Callable<Integer> {
     static final String NAME = "check-rulesets";
 
-    private final RulesetChecker checker;
+    private final Provider<RulesetChecker> checker;
 
     @ParentCommand
     DeckPlanReviewCommand parent;
@@ -34,13 +35,13 @@ class CheckRulesetsCommand implements Callable<Integer> {
                     "Where the rulesets are; if left out, those that are built in, with those that --rulesets names.")
     Optional<Path> directory;
 
-    CheckRulesetsCommand(RulesetChecker checker) {
+    CheckRulesetsCommand(Provider<RulesetChecker> checker) {
         this.checker = checker;
     }
 
     @Override
     public Integer call() {
-        List<String> faults = checker.check(directory, parent.rulesets);
+        List<String> faults = checker.get().check(directory, parent.rulesets);
         faults.forEach(f -> spec.commandLine().getErr().println(PlainText.of(f)));
         if (faults.isEmpty()) {
             spec.commandLine().getOut().println("All rulesets are well.");

@@ -4,9 +4,6 @@ import io.quarkus.runtime.QuarkusApplication;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.deckplanreview.rendering.text.PlainText;
 import org.deckplanreview.review.FaultyRulesets;
 import picocli.CommandLine;
@@ -21,28 +18,19 @@ class CommandLineApplication implements QuarkusApplication {
 
     @Override
     public int run(String... args) {
-        CommandLine commands;
-        try {
-            commands = new CommandLine(DeckPlanReviewCommand.class, factory);
-        } catch (RuntimeException e) {
-            PrintWriter err = utf8(System.err);
-            faults(e)
-                    .orElseThrow(() -> e)
-                    .getMessage()
-                    .lines()
-                    .map(PlainText::of)
-                    .forEach(err::println);
-            return ExitCode.SOFTWARE;
-        }
-        return commands.setOut(utf8(System.out)).setErr(utf8(System.err)).execute(args);
+        return new CommandLine(DeckPlanReviewCommand.class, factory)
+                .setOut(utf8(System.out))
+                .setErr(utf8(System.err))
+                .setExecutionExceptionHandler(CommandLineApplication::failed)
+                .execute(args);
     }
 
-    /** The rulesets' faults, where these are why the commands cannot be made. */
-    private static Optional<FaultyRulesets> faults(Throwable e) {
-        return Stream.<Throwable>iterate(e, Objects::nonNull, Throwable::getCause)
-                .filter(FaultyRulesets.class::isInstance)
-                .map(FaultyRulesets.class::cast)
-                .findFirst();
+    /** Prints the faults of rulesets; what else fails is for picocli to print. */
+    private static int failed(Exception failure, CommandLine command, CommandLine.ParseResult arguments)
+            throws Exception {
+        FaultyRulesets faulty = FaultyRulesets.among(failure).orElseThrow(() -> failure);
+        faulty.getMessage().lines().map(PlainText::of).forEach(command.getErr()::println);
+        return ExitCode.SOFTWARE;
     }
 
     /** Whatever the platform's own encoding is. */

@@ -1,6 +1,7 @@
 package org.deckplanreview.cli;
 
 import io.quarkus.runtime.configuration.MemorySize;
+import jakarta.inject.Provider;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -42,7 +43,7 @@ import picocli.CommandLine.Spec;
             ExitCode.SOFTWARE_MEANS
         })
 class CompareCommand implements Callable<Integer> {
-    private final Comparisons comparisons;
+    private final Provider<Comparisons> comparisons;
     private final long limit;
 
     @Spec
@@ -83,14 +84,15 @@ class CompareCommand implements Callable<Integer> {
     Optional<Integer> threads;
 
     CompareCommand(
-            Comparisons comparisons, @ConfigProperty(name = "deckplanreview.submission.max-size") MemorySize limit) {
+            Provider<Comparisons> comparisons,
+            @ConfigProperty(name = "deckplanreview.submission.max-size") MemorySize limit) {
         this.comparisons = comparisons;
         this.limit = limit.asLongValue();
     }
 
     @Override
     public Integer call() {
-        SubmissionComparer comparer = comparisons.between(edition("--from", from), edition("--to", to));
+        SubmissionComparer comparer = comparisons.get().between(edition("--from", from), edition("--to", to));
         try {
             ComparisonSummary summary = compare(comparer);
             if (summary.submissions() == 0) {
@@ -142,10 +144,11 @@ class CompareCommand implements Callable<Integer> {
     private Edition edition(String option, String name) {
         String[] parts = name.split("/", 2);
         if (parts.length < 2) {
-            throw wrong(option + " is a region and an edition with a slash between, not '" + name
-                    + "'. Accepted: one of " + String.join(", ", comparisons.names()));
+            throw wrong(
+                    option + " is a region and an edition with a slash between, not '" + name + "'. Accepted: one of "
+                            + String.join(", ", comparisons.get().names()));
         }
-        EditionLookup found = comparisons.edition(parts[0], parts[1]);
+        EditionLookup found = comparisons.get().edition(parts[0], parts[1]);
         if (found instanceof EditionLookup.Unknown unknown) {
             throw wrong(option + ": " + unknown.detail() + " Accepted: " + unknown.accepted());
         }

@@ -8,7 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
-/** Without a command, the service. What all commands have in common is said here and inherited. */
+/**
+ * Without a command, the service. What all commands have in common is said here and inherited. Every command object is made
+ * whichever one runs, even for {@code --help}, so a command asks a {@code Provider} for what it needs when it runs.
+ */
 @TopCommand
 @Command(
         name = "deck-plan-review",

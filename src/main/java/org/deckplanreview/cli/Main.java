@@ -29,7 +29,8 @@ public final class Main {
         System.exit(failure == null ? code : ExitCode.SOFTWARE);
     }
 
-    private static boolean serves(List<String> args) {
+    /** Whether the service runs, not a command. */
+    static boolean serves(List<String> args) {
         return args.isEmpty() || args.equals(List.of(ServeCommand.NAME));
     }
 

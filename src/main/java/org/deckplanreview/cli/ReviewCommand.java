@@ -1,6 +1,7 @@
 package org.deckplanreview.cli;
 
 import io.quarkus.runtime.configuration.MemorySize;
+import jakarta.inject.Provider;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -54,7 +55,7 @@ import picocli.CommandLine.Spec;
 class ReviewCommand implements Callable<Integer> {
     private static final String STANDARD_INPUT = "-";
 
-    private final Reviewer reviewer;
+    private final Provider<Reviewer> reviewer;
     private final long limit;
 
     @Spec
@@ -94,7 +95,9 @@ class ReviewCommand implements Callable<Integer> {
     @Option(names = "--schedule-csv", paramLabel = "FILE", description = "Write the site schedule as CSV, too.")
     Optional<Path> scheduleCsv;
 
-    ReviewCommand(Reviewer reviewer, @ConfigProperty(name = "deckplanreview.submission.max-size") MemorySize limit) {
+    ReviewCommand(
+            Provider<Reviewer> reviewer,
+            @ConfigProperty(name = "deckplanreview.submission.max-size") MemorySize limit) {
         this.reviewer = reviewer;
         this.limit = limit.asLongValue();
     }
@@ -112,7 +115,7 @@ class ReviewCommand implements Callable<Integer> {
         if (submission.length > limit) {
             return refuse("is larger than a submission may be, " + limit + " bytes", List.of());
         }
-        return tell(reviewer.review(submission), submission);
+        return tell(reviewer.get().review(submission), submission);
     }
 
     private InputStream open() throws IOException {

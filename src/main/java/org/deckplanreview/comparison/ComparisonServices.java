@@ -13,6 +13,6 @@ class ComparisonServices {
     @Produces
     @Singleton
     Comparisons comparisons(Reviewer reviewer, Editions editions, Vocabulary vocabulary) {
-        return new Comparisons(reviewer, editions.all(), vocabulary);
+        return new Comparisons(reviewer, editions, vocabulary);
     }
 }

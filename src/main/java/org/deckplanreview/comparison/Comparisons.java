@@ -1,8 +1,11 @@
 package org.deckplanreview.comparison;
 
 import java.util.List;
+import org.deckplanreview.review.Editions;
 import org.deckplanreview.review.Reviewer;
+import org.deckplanreview.ruleset.Amending;
 import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.EditionHeading;
 import org.deckplanreview.submission.NearestName;
 import org.deckplanreview.vocabulary.Vocabulary;
 
@@ -13,13 +16,13 @@ public final class Comparisons {
                     + " them and a licensed engineer prevail over it.";
 
     private final Reviewer reviewer;
-    private final List<Edition> editions;
+    private final Editions editions;
     private final EditionComparer comparer;
 
     /** @param editions that can be named */
-    public Comparisons(Reviewer reviewer, List<Edition> editions, Vocabulary vocabulary) {
+    public Comparisons(Reviewer reviewer, Editions editions, Vocabulary vocabulary) {
         this.reviewer = reviewer;
-        this.editions = List.copyOf(editions);
+        this.editions = editions;
         this.comparer = new EditionComparer(vocabulary);
     }
 
@@ -33,20 +36,20 @@ public final class Comparisons {
 
     /** The edition of that name. */
     public EditionLookup edition(String region, String name) {
-        List<Edition> ofRegion =
-                editions.stream().filter(e -> e.region().equals(region)).toList();
-        if (ofRegion.isEmpty()) {
+        List<EditionHeading> headings = editions.headings();
+        List<String> names = headings.stream()
+                .filter(heading -> heading.region().equals(region))
+                .map(EditionHeading::name)
+                .toList();
+        if (names.isEmpty()) {
             List<String> regions =
-                    editions.stream().map(Edition::region).distinct().toList();
+                    headings.stream().map(EditionHeading::region).distinct().toList();
             return new EditionLookup.Unknown(
                     "There is no ruleset for the region '" + region + "'." + meant(region, regions),
                     "one of " + String.join(", ", regions));
         }
-        List<String> names = ofRegion.stream().map(Edition::name).toList();
-        return ofRegion.stream()
-                .filter(e -> e.name().equals(name))
-                .findFirst()
-                .<EditionLookup>map(EditionLookup.Found::new)
+        return editions.edition(region, name, List.of())
+                .<EditionLookup>map(found -> new EditionLookup.Found(((Amending.Amended) found).edition()))
                 .orElseGet(() -> new EditionLookup.Unknown(
                         "The region '" + region + "' has no edition '" + name + "'." + meant(name, names),
                         "one of " + String.join(", ", names)));
@@ -54,7 +57,9 @@ public final class Comparisons {
 
     /** Every edition as requests and commands name it, for example {@code uk-england/2024}. */
     public List<String> names() {
-        return editions.stream().map(e -> ComparedEdition.of(e).name()).toList();
+        return editions.headings().stream()
+                .map(heading -> heading.region() + "/" + heading.name())
+                .toList();
     }
 
     private static String meant(String asked, List<String> known) {

@@ -67,8 +67,10 @@ public enum MeasureUnit {
     private final String symbol;
     private final Unit<?> unit;
 
-    /** To find a converter takes far longer than to use it. */
+    /** To find a converter takes far longer than to use it, and so does comparing dimensions. */
     private final Map<MeasureUnit, Factor> factors = new ConcurrentHashMap<>();
+
+    private final Map<MeasureUnit, Boolean> alike = new ConcurrentHashMap<>();
 
     MeasureUnit(String symbol, Unit<?> unit) {
         this.symbol = symbol;
@@ -87,6 +89,10 @@ public enum MeasureUnit {
 
     /** Whether the two measure the same. An angle is no ratio, though JSR 385 gives both the dimension one. */
     public boolean sameDimension(MeasureUnit other) {
+        return this == other || alike.computeIfAbsent(other, this::measuresLike);
+    }
+
+    private boolean measuresLike(MeasureUnit other) {
         return isAngle() == other.isAngle() && unit.isCompatible(other.unit);
     }
 

@@ -8,6 +8,7 @@ import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.ruleset.Amending;
 import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.EditionHeading;
 import org.deckplanreview.ruleset.InForce;
 import org.deckplanreview.ruleset.Rulesets;
 import org.deckplanreview.submission.RulesetChoice;
@@ -62,7 +63,7 @@ sealed interface EditionChoice {
                     "The editions of '" + region + "' bind only where they are adopted, so that no day picks one.",
                     "one of " + String.join(", ", only.editions()) + adopting(only.adopting()));
         }
-        return named(choice, ((InForce.Found) inForce).edition().name(), rulesets);
+        return named(choice, ((InForce.Found) inForce).edition(), rulesets);
     }
 
     private static EditionChoice named(RulesetChoice choice, String edition, Rulesets rulesets) {
@@ -89,8 +90,8 @@ sealed interface EditionChoice {
 
     private static String known(String region, Rulesets rulesets) {
         List<InForce.Period> periods = rulesets.periods(region);
-        List<String> byName = rulesets.editions(region).stream()
-                .map(Edition::name)
+        List<String> byName = rulesets.headings(region).stream()
+                .map(EditionHeading::name)
                 .filter(name -> periods.stream().noneMatch(p -> p.edition().equals(name)))
                 .toList();
         return Stream.of(periods(periods), String.join(", ", byName))

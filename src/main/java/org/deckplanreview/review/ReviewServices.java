@@ -22,6 +22,7 @@ import org.deckplanreview.report.Reports;
 import org.deckplanreview.ruleset.Amending;
 import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.EditionHeading;
 import org.deckplanreview.ruleset.LoadResult;
 import org.deckplanreview.ruleset.RulesetFiles;
 import org.deckplanreview.ruleset.RulesetLoader;
@@ -57,8 +58,13 @@ public class ReviewServices {
     public static Editions editionsOf(Rulesets rulesets) {
         return new Editions() {
             @Override
-            public List<Edition> all() {
-                return rulesets.all();
+            public List<EditionHeading> headings() {
+                return rulesets.headings();
+            }
+
+            @Override
+            public List<Edition> of(String region) {
+                return rulesets.editions(region);
             }
 
             @Override
@@ -82,17 +88,20 @@ public class ReviewServices {
                 new Reports(catalogue.vocabulary(), serviceVersion));
     }
 
-    /** @throws FaultyRulesets naming every fault; the service does not start on rulesets that it cannot trust */
+    /** The rulesets that come with the service. The build checks them, so that each edition is read when it is first asked for. */
     public static Rulesets builtIn(Vocabulary vocabulary) {
-        return loaded(vocabulary, Optional.empty());
+        return RulesetLoader.trust(RulesetFiles.ofClassPath(), vocabulary);
     }
 
     /**
-     * The built-in rulesets with those of a directory, if there is one.
+     * The built-in rulesets; with those of a directory, if there is one, all of them checked.
      *
-     * @throws FaultyRulesets naming every fault
+     * @throws FaultyRulesets naming every fault; the service does not start on rulesets that it cannot trust
      */
     public static Rulesets loaded(Vocabulary vocabulary, Optional<Path> directory) {
+        if (directory.isEmpty()) {
+            return builtIn(vocabulary);
+        }
         LoadResult result = RulesetLoader.load(files(directory), vocabulary);
         if (result instanceof LoadResult.Faulty faulty) {
             throw new FaultyRulesets(directory, faulty.faults());

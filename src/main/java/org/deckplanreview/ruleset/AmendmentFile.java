@@ -10,7 +10,7 @@ final class AmendmentFile {
     private AmendmentFile() {}
 
     /** The amendment; empty if its file has faults. */
-    static Optional<Amendment> read(Entry root, Collection<Edition> editions) {
+    static Optional<Amendment> read(Entry root, Collection<EditionHeading> editions) {
         if (!root.isMap() || !root.file().faultless()) {
             return Optional.empty();
         }
@@ -21,10 +21,10 @@ final class AmendmentFile {
                     .fault("The file stands in another place than its region and name say", "the file as " + path);
             return Optional.empty();
         }
-        List<Edition> ofRegion = editions.stream()
+        List<EditionHeading> ofRegion = editions.stream()
                 .filter(edition -> edition.region().equals(amendment.region()))
                 .toList();
-        List<String> names = ofRegion.stream().map(Edition::name).toList();
+        List<String> names = ofRegion.stream().map(EditionHeading::name).toList();
         root.member("amends").items().stream()
                 .filter(name -> !names.contains(name.text()))
                 .forEach(name -> name.unknown(name.text(), "edition of " + amendment.region(), names));
@@ -32,7 +32,7 @@ final class AmendmentFile {
         return root.file().faultless() ? Optional.of(amendment) : Optional.empty();
     }
 
-    private static void checkAdopted(Entry name, Amendment amendment, List<Edition> editions) {
+    private static void checkAdopted(Entry name, Amendment amendment, List<EditionHeading> editions) {
         if (!amendment.amends().contains(name.text())) {
             name.fault("It adopts an edition that it does not amend", String.join(", ", amendment.amends()));
         }

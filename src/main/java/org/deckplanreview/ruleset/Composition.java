@@ -23,10 +23,8 @@ record Composition(List<Entry> files, List<Entry> amendments, List<Stated> provi
     /**
      * Puts together what a file and its bases state; faults are told where they stand. Empty if a base is not there,
      * cannot be read or builds on itself.
-     *
-     * @param bases by path, empty where a file cannot be read
      */
-    static Optional<Composition> of(Entry root, Map<String, Optional<Entry>> bases, List<Entry> amendments) {
+    static Optional<Composition> of(Entry root, Shelf<Entry> bases, List<Entry> amendments) {
         return new Composer(bases)
                 .compose(root, List.of(root.file().path()))
                 .map(edition ->
@@ -50,7 +48,7 @@ record Composition(List<Entry> files, List<Entry> amendments, List<Stated> provi
         return Stream.concat(files.stream(), amendments.stream()).flatMap(file -> file.optional(name).stream());
     }
 
-    private record Composer(Map<String, Optional<Entry>> bases) {
+    private record Composer(Shelf<Entry> bases) {
 
         Optional<Composition> compose(Entry root, List<String> chain) {
             List<Entry> files = new ArrayList<>();
@@ -81,8 +79,8 @@ record Composition(List<Entry> files, List<Entry> amendments, List<Stated> provi
                         "bases that do not build on this file");
                 return Optional.empty();
             }
-            if (!bases.containsKey(path.text())) {
-                path.unknown(path.text(), "base file", bases.keySet());
+            if (!bases.has(path.text())) {
+                path.unknown(path.text(), "base file", bases.paths());
                 return Optional.empty();
             }
             List<String> longer = new ArrayList<>(chain);

@@ -51,6 +51,10 @@ public record Edition(
         amendments = List.copyOf(amendments);
     }
 
+    public EditionHeading heading() {
+        return new EditionHeading(region, regionTitle, name, title, binding);
+    }
+
     Edition with(List<Amendment.Applied> applied) {
         return new Edition(
                 region,

@@ -1,6 +1,5 @@
 package org.deckplanreview.ruleset;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +20,7 @@ final class EditionReader {
     private final Composition composition;
     private final Needed needed;
     private final Vocabulary vocabulary;
-    private final Map<String, Optional<StandardFile>> standardFiles;
+    private final Shelf<StandardFile> standardFiles;
     private final Map<String, StandardFile> standards = new LinkedHashMap<>();
     private final Layers layers = new Layers();
     private final Citations citations;
@@ -33,7 +32,7 @@ final class EditionReader {
     private EditionReader(
             Entry root,
             Composition composition,
-            Map<String, Optional<StandardFile>> standardFiles,
+            Shelf<StandardFile> standardFiles,
             Vocabulary vocabulary,
             Needed needed) {
         this.root = root;
@@ -51,16 +50,14 @@ final class EditionReader {
     /**
      * Reads an edition whose format was checked; empty if it or a standard that it uses has faults.
      *
-     * @param bases by path, empty where a file cannot be read
-     * @param standardFiles by path, empty where a file has faults
      * @param amendments laid over it, in order; their format was checked, and they are sound
      * @param needed where the reading is accounted for
      */
     static Optional<Edition> read(
             Entry root,
             List<Entry> amendments,
-            Map<String, Optional<Entry>> bases,
-            Map<String, Optional<StandardFile>> standardFiles,
+            Shelf<Entry> bases,
+            Shelf<StandardFile> standardFiles,
             Vocabulary vocabulary,
             Needed needed) {
         if (!root.isMap()) {
@@ -81,8 +78,7 @@ final class EditionReader {
                 .forEach(amendment -> amendment
                         .membersOf("sets")
                         .forEach((standard, settings) -> layers.amend(standard, settings, citations)));
-        checkPath();
-        Optional<Binding> binding = binding();
+        Optional<EditionHeading> heading = EditionHeading.read(root);
         SiteValues site = new SiteReader(citations).read(composition.amendments());
         composition
                 .amendments()
@@ -99,12 +95,12 @@ final class EditionReader {
                 && standards.values().stream().allMatch(StandardFile::faultless)
                 && standards.size() == composition.membersOf("uses").size();
         return complete
-                ? Optional.of(edition(binding.orElseThrow(), site, loads.orElseThrow(), schedule, provisions))
+                ? Optional.of(edition(heading.orElseThrow(), site, loads.orElseThrow(), schedule, provisions))
                 : Optional.empty();
     }
 
     private Edition edition(
-            Binding binding,
+            EditionHeading heading,
             SiteValues site,
             LoadRules loads,
             Optional<Parameters> schedule,
@@ -119,11 +115,11 @@ final class EditionReader {
         List<Edition.BasedOn> basedOn = new ArrayList<>();
         standards.forEach((name, file) -> basedOn.add(new Edition.BasedOn(name, sourceOf(name, file), file.digest())));
         return CanonicalEdition.complete(new Edition(
-                root.member("region").text(),
-                root.member("regionTitle").text(),
-                root.member("edition").text(),
-                root.member("title").text(),
-                binding,
+                heading.region(),
+                heading.regionTitle(),
+                heading.name(),
+                heading.title(),
+                heading.binding(),
                 bases,
                 basedOn,
                 citations.all(),
@@ -147,51 +143,6 @@ final class EditionReader {
                 .flatMap(texts -> texts.texts().stream())
                 .distinct()
                 .toList();
-    }
-
-    private Optional<Entry> part(String name) {
-        return root.optional(name).filter(Entry::isSound);
-    }
-
-    private Optional<Binding> binding() {
-        Optional<Entry> inForce = root.optional("inForce");
-        Optional<Entry> published = root.optional("published");
-        if (inForce.isPresent() == published.isPresent()) {
-            root.fault(
-                    inForce.isPresent()
-                            ? "'inForce' and 'published' stand side by side"
-                            : "'inForce' or 'published' is missing",
-                    "inForce with the first day in force, or, for an edition that binds only where it is adopted,"
-                            + " published with its day");
-            return Optional.empty();
-        }
-        return inForce.isPresent()
-                ? inForce.filter(Entry::isSound).flatMap(EditionReader::byDate)
-                : published.filter(Entry::isSound).flatMap(Entry::date).map(Binding.AsAdopted::new);
-    }
-
-    private static Optional<Binding> byDate(Entry inForce) {
-        Optional<LocalDate> from = inForce.member("from").date();
-        Optional<LocalDate> until = inForce.optional("until").flatMap(Entry::date);
-        if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
-            inForce.member("until")
-                    .fault("The last day in force is before the first", "a day from " + from.get() + " on");
-        }
-        return from.map(day -> new Binding.ByDate(day, until));
-    }
-
-    private void checkPath() {
-        Optional<Entry> region = part("region");
-        Optional<Entry> edition = part("edition");
-        if (region.isPresent() && edition.isPresent()) {
-            String path = region.get().text() + "/" + edition.get().text() + ".yaml";
-            if (!root.file().path().equals(path)) {
-                edition.get()
-                        .fault(
-                                "The file stands in another place than its region and edition say",
-                                "the file as " + path);
-            }
-        }
     }
 
     /** The loads of the one file that has them. */
@@ -276,8 +227,8 @@ final class EditionReader {
         if (!path.isSound()) {
             return Optional.empty();
         }
-        if (!standardFiles.containsKey(path.text())) {
-            path.unknown(path.text(), "standard's file", standardFiles.keySet());
+        if (!standardFiles.has(path.text())) {
+            path.unknown(path.text(), "standard's file", standardFiles.paths());
             return Optional.empty();
         }
         return standardFiles.get(path.text());

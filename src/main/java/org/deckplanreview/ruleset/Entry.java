@@ -74,7 +74,9 @@ record Entry(RulesetFile file, Pointer pointer, YamlNode node) {
     }
 
     Optional<Entry> optional(String name) {
-        return Optional.ofNullable(members().get(name));
+        return node instanceof YamlNode.MapNode map
+                ? Optional.ofNullable(map.members().get(name)).map(value -> new Entry(file, pointer.child(name), value))
+                : Optional.empty();
     }
 
     Entry member(String name) {

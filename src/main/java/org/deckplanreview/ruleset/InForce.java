@@ -7,7 +7,8 @@ import java.util.Optional;
 /** Which edition of a region's ruleset holds on a day. */
 public sealed interface InForce {
 
-    record Found(Edition edition) implements InForce {}
+    /** @param edition its name */
+    record Found(String edition) implements InForce {}
 
     /** The region has editions, none of them on that day. */
     record NoneThatDay(String region, List<Period> editions) implements InForce {

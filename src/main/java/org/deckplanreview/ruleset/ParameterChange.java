@@ -1,6 +1,7 @@
 package org.deckplanreview.ruleset;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -107,14 +108,18 @@ final class ParameterChange {
     private static List<ChangedValue> rows(ParameterDescription parameter, Parameter.Grid was, Parameter.Grid is) {
         List<Table.Row> before = was.table().rows();
         List<Table.Row> after = is.table().rows();
+        if (before.equals(after)) {
+            return List.of();
+        }
         boolean isNamed = isNamedByWords(before) && isNamedByWords(after);
-        Set<String> names = new LinkedHashSet<>();
-        before.forEach(row -> names.add(name(row, isNamed)));
-        after.forEach(row -> names.add(name(row, isNamed)));
+        Map<String, Table.Row> old = byName(before, isNamed);
+        Map<String, Table.Row> now = byName(after, isNamed);
+        Set<String> names = new LinkedHashSet<>(old.keySet());
+        names.addAll(now.keySet());
         List<ChangedValue> values = new ArrayList<>();
         for (String name : names) {
-            Optional<Table.Row> a = row(before, name, isNamed);
-            Optional<Table.Row> b = row(after, name, isNamed);
+            Optional<Table.Row> a = Optional.ofNullable(old.get(name));
+            Optional<Table.Row> b = Optional.ofNullable(now.get(name));
             if (!a.map(Table.Row::cells).equals(b.map(Table.Row::cells))) {
                 values.add(value(
                         parameter,
@@ -129,6 +134,13 @@ final class ParameterChange {
         return values;
     }
 
+    /** In the table's order; of rows with one name the first. */
+    private static Map<String, Table.Row> byName(List<Table.Row> rows, boolean byWords) {
+        Map<String, Table.Row> named = new LinkedHashMap<>();
+        rows.forEach(row -> named.putIfAbsent(name(row, byWords), row));
+        return named;
+    }
+
     private static boolean isNamedByWords(List<Table.Row> rows) {
         return rows.stream().map(row -> name(row, true)).distinct().count() == rows.size();
     }
@@ -138,10 +150,6 @@ final class ParameterChange {
                 .filter(cell -> !byWords || !(cell instanceof Measure))
                 .map(Phrases::of)
                 .collect(Collectors.joining(" / "));
-    }
-
-    private static Optional<Table.Row> row(List<Table.Row> rows, String name, boolean byWords) {
-        return rows.stream().filter(row -> name(row, byWords).equals(name)).findFirst();
     }
 
     /** The cells of a row that the other has otherwise; all of them where there is no other. */

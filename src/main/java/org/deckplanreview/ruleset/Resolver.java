@@ -1,7 +1,6 @@
 package org.deckplanreview.ruleset;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,16 +12,15 @@ import org.deckplanreview.vocabulary.Vocabulary;
  * Lays amendments over editions. Reads the checked files each time anew and tells faults in files of its own, so that what
  * does not go together leaves no trace. Thread-safe.
  *
- * @param editions root entries by path
- * @param bases root entries by path, empty where a file cannot be read
- * @param standards by path, empty where a file has faults
- * @param amendments root entries by path
+ * @param editions root entries
+ * @param bases root entries
+ * @param amendments root entries
  */
 record Resolver(
-        Map<String, Entry> editions,
-        Map<String, Optional<Entry>> bases,
-        Map<String, Optional<StandardFile>> standards,
-        Map<String, Entry> amendments,
+        Shelf<Entry> editions,
+        Shelf<Entry> bases,
+        Shelf<StandardFile> standards,
+        Shelf<Entry> amendments,
         Vocabulary vocabulary) {
 
     /** @param edition empty where something stands against it */
@@ -53,18 +51,14 @@ record Resolver(
 
     private Optional<Edition> read(
             String edition, List<Amendment> over, Function<String, RulesetFile> file, Needed needed) {
-        Map<String, Optional<Entry>> freshBases = new LinkedHashMap<>();
-        bases.forEach((path, root) -> freshBases.put(path, root.map(r -> r.in(file.apply(path)))));
-        Map<String, Optional<StandardFile>> freshStandards = new LinkedHashMap<>();
-        standards.forEach((path, standard) -> freshStandards.put(path, standard.map(s -> s.in(file.apply(path)))));
         try {
             return EditionReader.read(
-                    editions.get(edition).in(file.apply(edition)),
+                    editions.get(edition).orElseThrow().in(file.apply(edition)),
                     over.stream()
-                            .map(a -> amendments.get(a.path()).in(file.apply(a.path())))
+                            .map(a -> amendments.get(a.path()).orElseThrow().in(file.apply(a.path())))
                             .toList(),
-                    freshBases,
-                    freshStandards,
+                    bases.each((path, root) -> root.in(file.apply(path))),
+                    standards.each((path, standard) -> standard.in(file.apply(path))),
                     vocabulary,
                     needed);
         } catch (Unsound e) {

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.vocabulary.Vocabulary;
 
 /** Reads rulesets: standards, bases, editions and amendments, resolved and checked against the vocabulary, and the cases beside them. */
@@ -30,25 +33,86 @@ public final class RulesetLoader {
             + "<region>/cases/amendments/<amendment>/<name>.yaml or " + ReleasedEditions.FILE;
 
     private final RulesetFiles files;
-    private final Map<String, RulesetFile> read = new TreeMap<>();
+    private final boolean trusted;
+    private final Map<String, RulesetFile> read = new ConcurrentSkipListMap<>();
+    private final List<String> listed;
+    private final List<String> paths;
+    private final CsvTables tables;
+    private final Shelf<StandardFile> standards;
+    private final Shelf<Entry> bases;
+    private final Shelf<Entry> roots;
+    private final Shelf<Entry> amending;
 
-    private RulesetLoader(RulesetFiles files) {
+    /** @param trusted whether the files' format was checked when they were built in */
+    private RulesetLoader(RulesetFiles files, boolean trusted) {
         this.files = files;
+        this.trusted = trusted;
+        this.listed = list();
+        this.paths = listed.stream().distinct().toList();
+        this.tables = new CsvTables(new Shelf<>(those(TABLE), this::table));
+        this.standards = new Shelf<>(
+                those(STANDARD),
+                path -> entry(path, Format.STANDARD).flatMap(root -> sound(() -> StandardFile.read(root, tables))));
+        this.bases = new Shelf<>(those(BASE), this::base);
+        this.roots = new Shelf<>(those(EDITION), path -> entry(path, Format.EDITION));
+        this.amending = new Shelf<>(those(AMENDMENT), path -> entry(path, Format.AMENDMENT));
     }
 
     /** All standards and editions, or all faults in them. Never throws for what stands in the files. */
     public static LoadResult load(RulesetFiles files, Vocabulary vocabulary) {
-        return new RulesetLoader(files).load(vocabulary);
+        return new RulesetLoader(files, false).load(vocabulary);
+    }
+
+    /**
+     * Rulesets that {@link #load} found no fault in when the service was built. Each edition is read when it is first asked
+     * for, with the files that it builds on and no others.
+     *
+     * @throws IllegalStateException if they have faults nevertheless; what asks for an edition throws it too
+     */
+    public static Rulesets trust(RulesetFiles files, Vocabulary vocabulary) {
+        return new RulesetLoader(files, true).trust(vocabulary);
     }
 
     /** All cases beside loaded editions, or all faults in them. Never throws for what stands in the files. */
     public static CasesResult readCases(RulesetFiles files, Rulesets rulesets) {
-        return new RulesetLoader(files).cases(rulesets);
+        return new RulesetLoader(files, false).cases(rulesets);
+    }
+
+    private Rulesets trust(Vocabulary vocabulary) {
+        List<EditionHeading> headings = roots.paths().stream()
+                .flatMap(path -> roots.get(path).stream())
+                .flatMap(root -> EditionHeading.read(root).stream())
+                .toList();
+        List<Amendment> amendments = amending.paths().stream()
+                .flatMap(path -> amending.get(path).stream())
+                .flatMap(root -> AmendmentFile.read(root, headings).stream())
+                .toList();
+        if (!faults().isEmpty()) {
+            throw untrue();
+        }
+        Needed unasked = new Needed();
+        Shelf<Edition> editions = new Shelf<>(
+                roots.paths(),
+                path -> Optional.of(edition(path, vocabulary, unasked).orElseThrow(this::untrue)));
+        return new Rulesets(headings, editions, amendments, resolver(vocabulary));
+    }
+
+    private IllegalStateException untrue() {
+        return new IllegalStateException(
+                faults().stream().map(RulesetFault::message).collect(Collectors.joining("\n")));
+    }
+
+    private Optional<Edition> edition(String path, Vocabulary vocabulary, Needed needed) {
+        return roots.get(path)
+                .flatMap(
+                        root -> sound(() -> EditionReader.read(root, List.of(), bases, standards, vocabulary, needed)));
+    }
+
+    private Resolver resolver(Vocabulary vocabulary) {
+        return new Resolver(roots, bases, standards, amending, vocabulary);
     }
 
     private LoadResult load(Vocabulary vocabulary) {
-        List<String> listed = paths();
-        List<String> paths = listed.stream().distinct().toList();
         paths.stream()
                 .filter(path -> listed.indexOf(path) != listed.lastIndexOf(path))
                 .forEach(path -> file(path)
@@ -57,73 +121,57 @@ public final class RulesetLoader {
                                 "'" + path + "'",
                                 "A file of this path is built in already, and what is built in does not change",
                                 "another path, such as an amendment of another name"));
-        CsvTables tables = new CsvTables(tables(paths));
-        Map<String, Optional<StandardFile>> standards = new TreeMap<>();
-        paths.stream()
-                .filter(path -> STANDARD.matcher(path).matches())
-                .forEach(path -> standards.put(
-                        path,
-                        entry(path, Format.STANDARD).flatMap(root -> sound(() -> StandardFile.read(root, tables)))));
+        standards.paths().forEach(standards::get);
+        tables.readAll();
         tables.tellOthers(this::file);
-        Map<String, Optional<Entry>> bases = new TreeMap<>();
-        paths.stream().filter(path -> BASE.matcher(path).matches()).forEach(path -> bases.put(path, base(path)));
+        bases.paths().forEach(bases::get);
         Needed needed = new Needed();
-        Map<String, Entry> roots = new TreeMap<>();
-        Map<String, Edition> editions = new TreeMap<>();
-        paths.stream()
-                .filter(path -> EDITION.matcher(path).matches())
-                .forEach(path -> entry(path, Format.EDITION).ifPresent(root -> {
-                    roots.put(path, root);
-                    sound(() -> EditionReader.read(root, List.of(), bases, standards, vocabulary, needed))
-                            .ifPresent(edition -> editions.put(path, edition));
-                }));
-        Map<String, Entry> amending = new TreeMap<>();
-        paths.stream()
-                .filter(path -> AMENDMENT.matcher(path).matches())
-                .forEach(path -> entry(path, Format.AMENDMENT).ifPresent(root -> amending.put(path, root)));
-        Resolver resolver = new Resolver(roots, bases, standards, amending, vocabulary);
-        List<Amendment> amendments = amendments(amending, editions, resolver, needed);
+        Shelf<Edition> editions = new Shelf<>(roots.paths(), path -> edition(path, vocabulary, needed));
+        Map<String, Edition> sound = new TreeMap<>();
+        editions.paths().forEach(path -> editions.get(path).ifPresent(edition -> sound.put(path, edition)));
+        amending.paths().forEach(amending::get);
+        Resolver resolver = resolver(vocabulary);
+        List<Amendment> amendments = amendments(sound, resolver, needed);
         paths.stream()
                 .filter(path -> !hasPlace(path))
                 .forEach(
                         path -> file(path).fault(1, "'" + path + "'", "This is no place for a ruleset's file", PLACES));
         if (faults().isEmpty()) {
             needed.tellOthers();
-            bases.forEach((path, root) -> root.ifPresent(base -> tellUnused(base, editions.values())));
+            bases.paths().forEach(path -> bases.get(path).ifPresent(base -> tellUnused(base, sound.values())));
         }
-        Calendar.check(editions, this::file);
+        Calendar.check(sound, this::file);
         if (paths.contains(ReleasedEditions.FILE) && faults().isEmpty()) {
             bytes(ReleasedEditions.FILE)
-                    .ifPresent(bytes -> ReleasedEditions.check(file(ReleasedEditions.FILE), bytes, editions));
+                    .ifPresent(bytes -> ReleasedEditions.check(file(ReleasedEditions.FILE), bytes, sound));
         }
         List<RulesetFault> faults = faults();
         return faults.isEmpty()
-                ? new LoadResult.Loaded(new Rulesets(editions.values(), amendments, resolver))
+                ? new LoadResult.Loaded(new Rulesets(
+                        sound.values().stream().map(Edition::heading).toList(), editions, amendments, resolver))
                 : new LoadResult.Faulty(faults);
     }
 
-    private Map<String, Optional<CsvTable>> tables(List<String> paths) {
-        Map<String, Optional<CsvTable>> tables = new TreeMap<>();
-        paths.stream()
-                .filter(path -> TABLE.matcher(path).matches())
-                .forEach(path -> tables.put(
-                        path,
-                        bytes(path)
-                                .flatMap(bytes -> file(path).text(bytes))
-                                .flatMap(text -> CsvTable.read(file(path), text))));
-        return tables;
+    private List<String> those(Pattern place) {
+        return paths.stream().filter(path -> place.matcher(path).matches()).toList();
+    }
+
+    private Optional<CsvTable> table(String path) {
+        return bytes(path).flatMap(bytes -> file(path).text(bytes)).flatMap(text -> CsvTable.read(file(path), text));
     }
 
     /** Those whose files have no faults; what they amend must be there, so a faulty edition is told first. */
-    private List<Amendment> amendments(
-            Map<String, Entry> roots, Map<String, Edition> editions, Resolver resolver, Needed needed) {
+    private List<Amendment> amendments(Map<String, Edition> editions, Resolver resolver, Needed needed) {
         List<Amendment> amendments = new ArrayList<>();
         boolean editionsAreSound = read.values().stream()
-                .filter(file -> !roots.containsKey(file.path()))
+                .filter(file -> !amending.has(file.path()))
                 .allMatch(RulesetFile::faultless);
         if (editionsAreSound) {
-            roots.values()
-                    .forEach(root -> sound(() -> AmendmentFile.read(root, editions.values()))
+            List<EditionHeading> headings =
+                    editions.values().stream().map(Edition::heading).toList();
+            amending.paths().stream()
+                    .flatMap(path -> amending.get(path).stream())
+                    .forEach(root -> sound(() -> AmendmentFile.read(root, headings))
                             .ifPresent(amendment -> {
                                 root.membersOf("sources").forEach((key, source) -> needed.account(key, source, false));
                                 root.membersOf("uses").forEach((name, path) -> needed.account(name, path, false));
@@ -146,7 +194,7 @@ public final class RulesetLoader {
 
     private CasesResult cases(Rulesets rulesets) {
         List<CaseFile> cases = new ArrayList<>();
-        for (String path : paths().stream().distinct().toList()) {
+        for (String path : paths) {
             var place = CASES.matcher(path);
             var amendment = AMENDMENT_CASES.matcher(path);
             if (place.matches()) {
@@ -176,7 +224,7 @@ public final class RulesetLoader {
                 || CASES.matcher(path).matches();
     }
 
-    private List<String> paths() {
+    private List<String> list() {
         try {
             return files.list();
         } catch (IOException e) {
@@ -201,7 +249,9 @@ public final class RulesetLoader {
 
     private Optional<Entry> entry(String path, Format format) {
         RulesetFile file = file(path);
-        return bytes(path).flatMap(bytes -> YamlReader.read(file, bytes)).map(node -> format.check(file, node));
+        return bytes(path)
+                .flatMap(bytes -> YamlReader.read(file, bytes))
+                .map(node -> trusted ? new Entry(file, Pointer.ROOT, node) : format.check(file, node));
     }
 
     private Optional<Entry> base(String path) {

@@ -10,23 +10,32 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.deckplanreview.submission.NearestName;
 
-/** All editions of all regions, resolved and checked. Immutable. */
+/** All editions of all regions. What is asked for is resolved once. Thread-safe. */
 public final class Rulesets {
 
-    private final SortedMap<String, List<Edition>> regions = new TreeMap<>();
+    private final SortedMap<String, List<EditionHeading>> regions = new TreeMap<>();
+    private final Shelf<Edition> editions;
     private final List<Amendment> amendments;
     private final AmendedEditions amended;
 
-    /** @param amendments by path */
-    Rulesets(Collection<Edition> editions, Collection<Amendment> amendments, Resolver resolver) {
+    /**
+     * @param editions by the path of the heading, none of them empty
+     * @param amendments by path
+     */
+    Rulesets(
+            Collection<EditionHeading> headings,
+            Shelf<Edition> editions,
+            Collection<Amendment> amendments,
+            Resolver resolver) {
+        this.editions = editions;
         this.amendments = List.copyOf(amendments);
         this.amended = new AmendedEditions(resolver);
-        editions.stream()
+        headings.stream()
                 .sorted(Comparator.comparing(
-                                (Edition edition) -> edition.binding().day())
-                        .thenComparing(Edition::name))
-                .forEach(edition -> regions.computeIfAbsent(edition.region(), region -> new ArrayList<>())
-                        .add(edition));
+                                (EditionHeading heading) -> heading.binding().day())
+                        .thenComparing(EditionHeading::name))
+                .forEach(heading -> regions.computeIfAbsent(heading.region(), region -> new ArrayList<>())
+                        .add(heading));
     }
 
     /** Names of the regions, in rising order. */
@@ -34,18 +43,35 @@ public final class Rulesets {
         return List.copyOf(regions.keySet());
     }
 
+    /** What every edition says of itself, by region and then by the first day in force. */
+    public List<EditionHeading> headings() {
+        return regions.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** Those of a region; none for an unknown region. */
+    public List<EditionHeading> headings(String region) {
+        return List.copyOf(regions.getOrDefault(region, List.of()));
+    }
+
     /** Every edition, by region and then by the first day in force. */
     public List<Edition> all() {
-        return regions.values().stream().flatMap(List::stream).toList();
+        return headings().stream().map(this::resolved).toList();
     }
 
     /** Editions of a region by the first day in force; none for an unknown region. */
     public List<Edition> editions(String region) {
-        return List.copyOf(regions.getOrDefault(region, List.of()));
+        return headings(region).stream().map(this::resolved).toList();
     }
 
     public Optional<Edition> edition(String region, String name) {
-        return editions(region).stream().filter(e -> e.name().equals(name)).findFirst();
+        return headings(region).stream()
+                .filter(heading -> heading.name().equals(name))
+                .findFirst()
+                .map(this::resolved);
+    }
+
+    private Edition resolved(EditionHeading heading) {
+        return editions.get(heading.path()).orElseThrow();
     }
 
     /** Amendments of a region by name; none for an unknown region. */
@@ -95,14 +121,14 @@ public final class Rulesets {
     public List<InForce.Period> periods(String region) {
         List<InForce.Period> periods = new ArrayList<>();
         Optional<LocalDate> next = Optional.empty();
-        List<Edition> editions = editions(region);
-        for (int i = editions.size() - 1; i >= 0; i--) {
-            if (editions.get(i).binding() instanceof Binding.ByDate binding) {
+        List<EditionHeading> headings = headings(region);
+        for (int i = headings.size() - 1; i >= 0; i--) {
+            if (headings.get(i).binding() instanceof Binding.ByDate binding) {
                 Optional<LocalDate> last = next;
                 periods.add(
                         0,
                         new InForce.Period(
-                                editions.get(i).name(),
+                                headings.get(i).name(),
                                 binding.from(),
                                 binding.until().or(() -> last)));
                 next = Optional.of(binding.from().minusDays(1));
@@ -119,7 +145,7 @@ public final class Rulesets {
         if (periods.isEmpty()) {
             return new InForce.OnlyAsAdopted(
                     region,
-                    editions(region).stream().map(Edition::name).toList(),
+                    headings(region).stream().map(EditionHeading::name).toList(),
                     amendments(region).stream()
                             .filter(a -> a.adopts().isPresent())
                             .toList());
@@ -127,8 +153,7 @@ public final class Rulesets {
         return periods.stream()
                 .filter(period -> period.includes(day))
                 .findFirst()
-                .flatMap(period -> edition(region, period.edition()))
-                .<InForce>map(InForce.Found::new)
+                .<InForce>map(period -> new InForce.Found(period.edition()))
                 .orElseGet(() -> new InForce.NoneThatDay(region, periods));
     }
 }

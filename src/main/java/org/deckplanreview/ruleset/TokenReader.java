@@ -36,19 +36,22 @@ final class TokenReader {
 
     /** A number whose unit measures the same as the one asked for. */
     static Optional<Measure> number(Entry token, MeasureUnit unit) {
-        String accepted = "a number in " + String.join(", ", unit.alternatives());
         Measure measure;
         try {
             measure = Measure.parse(token.text());
         } catch (IllegalArgumentException e) {
-            token.fault("This is no number with a known unit", accepted);
+            token.fault("This is no number with a known unit", accepted(unit));
             return Optional.empty();
         }
         if (!measure.unit().sameDimension(unit)) {
-            token.fault("The unit measures something else", accepted);
+            token.fault("The unit measures something else", accepted(unit));
             return Optional.empty();
         }
         return Optional.of(measure);
+    }
+
+    private static String accepted(MeasureUnit unit) {
+        return "a number in " + String.join(", ", unit.alternatives());
     }
 
     static Optional<Word> word(Entry token, List<String> words) {

@@ -10,6 +10,7 @@ import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.deckplanreview.comparison.BuiltInComparisons;
 import org.deckplanreview.comparison.Comparisons;
 import org.deckplanreview.kernel.Pointer;
@@ -22,6 +23,7 @@ import org.deckplanreview.review.RulesetChecker;
 import org.deckplanreview.ruleset.Amending;
 import org.deckplanreview.ruleset.Amendment;
 import org.deckplanreview.ruleset.Edition;
+import org.deckplanreview.ruleset.EditionHeading;
 import org.deckplanreview.submission.Fault;
 import org.deckplanreview.vocabulary.Vocabulary;
 
@@ -68,8 +70,15 @@ class TestDoubles {
     Editions editions() {
         return new Editions() {
             @Override
-            public List<Edition> all() {
-                return List.of(ReportBuilder.edition());
+            public List<EditionHeading> headings() {
+                return List.of(ReportBuilder.edition().heading());
+            }
+
+            @Override
+            public List<Edition> of(String region) {
+                return Stream.of(ReportBuilder.edition())
+                        .filter(e -> e.region().equals(region))
+                        .toList();
             }
 
             @Override
@@ -79,8 +88,8 @@ class TestDoubles {
 
             @Override
             public Optional<Amending> edition(String region, String name, List<String> amendments) {
-                return all().stream()
-                        .filter(e -> e.region().equals(region) && e.name().equals(name))
+                return of(region).stream()
+                        .filter(e -> e.name().equals(name))
                         .findFirst()
                         .map(Amending.Amended::new);
             }

@@ -18,7 +18,9 @@ public final class BuiltInComparisons {
     static final Catalogue CATALOGUE = ReviewServices.catalogue();
     static final Rulesets RULESETS = ReviewServices.builtIn(CATALOGUE.vocabulary());
     public static final Comparisons COMPARISONS = new Comparisons(
-            ReviewServices.reviewerOf(CATALOGUE, RULESETS, "test"), RULESETS.all(), CATALOGUE.vocabulary());
+            ReviewServices.reviewerOf(CATALOGUE, RULESETS, "test"),
+            ReviewServices.editionsOf(RULESETS),
+            CATALOGUE.vocabulary());
 
     static final Edition ENGLAND_2014 = edition("uk-england", "2014");
     static final Edition ENGLAND_2024 = edition("uk-england", "2024");

@@ -62,7 +62,7 @@ class AsAdoptedTest {
                 .loaded();
         assertThat(mixed.inForce("testland", LocalDate.of(2026, 4, 1)))
                 .asInstanceOf(type(InForce.Found.class))
-                .satisfies(found -> assertThat(found.edition().name()).isEqualTo("2027"));
+                .satisfies(found -> assertThat(found.edition()).isEqualTo("2027"));
         assertThat(mixed.inForce("testland", LocalDate.of(2026, 3, 31))).isInstanceOf(InForce.NoneThatDay.class);
     }
 

@@ -29,7 +29,7 @@ class RulesetsInForceTest {
     private static String edition(Rulesets rulesets, LocalDate day) {
         InForce inForce = rulesets.inForce("testland", day);
         assertThat(inForce).isInstanceOf(InForce.Found.class);
-        return ((InForce.Found) inForce).edition().name();
+        return ((InForce.Found) inForce).edition();
     }
 
     @Test
