@@ -14,6 +14,7 @@ import org.deckplanreview.measure.MeasureUnit;
 public final class Formula {
 
     private static final String EQUALS = " = ";
+    private static final String CLAUSES = "; ";
 
     private final Symbol symbol;
     private final Expression expression;
@@ -70,7 +71,8 @@ public final class Formula {
      *
      * @param equation such as {@code σ_m,d = M_d / W_y}
      * @param unit of what it comes to
-     * @param clause number of the equation or clause in its document; may be blank
+     * @param clause number of the equation or clause in its document; may be blank; of a piecewise equation one for all
+     *     pieces or, parted by semicolons as they are, one for each
      * @throws IllegalArgumentException if the equation is not in the grammar
      */
     public static Formula of(String equation, MeasureUnit unit, String clause) {
@@ -113,10 +115,6 @@ public final class Formula {
 
     public MeasureUnit unit() {
         return unit;
-    }
-
-    public String clause() {
-        return clause;
     }
 
     /** In the order in which the equation names them. */
@@ -176,10 +174,21 @@ public final class Formula {
     /** The branch that counts for these values; the whole expression where it is not piecewise. */
     Expression taken(double[] values, MeasureUnit[] units) {
         return expression instanceof Expression.Piecewise p
-                ? p.branches()
-                        .get(new Calculation.Branches(p, operands).taken(inward(values, units)))
-                        .then()
+                ? p.branches().get(branch(p, values, units)).then()
                 : expression;
+    }
+
+    /** The clause of that branch. */
+    String clause(double[] values, MeasureUnit[] units) {
+        if (expression instanceof Expression.Piecewise p) {
+            String[] clauses = clause.split(CLAUSES);
+            return clauses.length == 1 ? clause : clauses[branch(p, values, units)];
+        }
+        return clause;
+    }
+
+    private int branch(Expression.Piecewise p, double[] values, MeasureUnit[] units) {
+        return new Calculation.Branches(p, operands).taken(inward(values, units));
     }
 
     /** Whether numbers are to be shown with their units: where they do not fit each other as they are, or one is shown with its own. */

@@ -167,7 +167,7 @@ public sealed interface WorkingStep {
 
         @Override
         public String equation() {
-            return formula.clause();
+            return formula.clause(values, units);
         }
     }
 }

@@ -130,6 +130,15 @@ class SheetTest {
         assertThat(last().expression().orElseThrow().text()).isEqualTo(shown);
     }
 
+    /** EN 1995-1-1:2004, 6.3.2(2): up to 0.3 a column does not buckle. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 6.3.2(2)", "0.4, (6.25)"})
+    void of_a_formula_in_pieces_the_clause_of_the_piece_that_counts_is_shown(double slenderness, String clause) {
+        give("λ", slenderness, RATIO);
+        sheet.calculate(Formula.of("k_c = 1 if λ <= 0.3; 1 / λ", RATIO, "6.3.2(2); (6.25)"));
+        assertThat(last().equation()).isEqualTo(clause);
+    }
+
     /** EN 1995-1-1:2004, (8.32) is written for millimetres and kilograms a cubic metre. */
     @Test
     void an_empirical_equation_takes_its_numbers_in_its_own_units() {

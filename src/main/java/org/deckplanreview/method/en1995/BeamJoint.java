@@ -1,11 +1,13 @@
 package org.deckplanreview.method.en1995;
 
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -149,8 +151,30 @@ record BeamJoint(BeamLine line, Beam beam, Joint joint, ReviewContext context) {
                 : List.of();
     }
 
+    /** Enters e, which is known. */
+    void enterEdgeDistance(Sheet sheet) {
+        sheet.given(
+                "e",
+                joint.edgeDistance().orElseThrow().mm(),
+                MILLIMETRE,
+                "from the upper edge to the nearest fastener",
+                "",
+                pointer().child("edgeDistance"));
+    }
+
+    /** Enters l. */
+    void enterRowLength(Sheet sheet) {
+        sheet.given(
+                "l",
+                rowLengthMm(),
+                MILLIMETRE,
+                "from there to the farthest",
+                "",
+                pointer().child("count"));
+    }
+
     /** From the first to the last fastener of the longest row; its spacing is known, or it has one. */
-    double rowLengthMm() {
+    private double rowLengthMm() {
         return longestRow() == 1
                 ? 0
                 : (longestRow() - 1) * joint.spacing().orElseThrow().mm();

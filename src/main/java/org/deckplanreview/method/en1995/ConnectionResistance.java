@@ -1,36 +1,31 @@
 package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
+import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
+import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
 /** Design resistance of a connection, 2.4.3 (2.17): k_mod R_k / γ_M. */
-record ConnectionResistance(double characteristicN, Modification modification, double gammaM, Parameters parameters) {
+record ConnectionResistance(Formula formula) {
+    static final List<ParameterDescription> PARAMETERS =
+            List.of(Modification.SERVICE_CLASS, Modification.KMOD, Modification.DURATIONS, BeamJoint.GAMMA_M);
 
-    static ConnectionResistance of(double characteristicN, Combination combination, Parameters parameters) {
+    /**
+     * @param symbol of the design value
+     * @param characteristic the characteristic value, in symbols
+     */
+    static ConnectionResistance of(String symbol, String characteristic) {
         return new ConnectionResistance(
-                characteristicN,
-                Modification.of(parameters, combination.factors()),
-                parameters.number(BeamJoint.GAMMA_M.name(), RATIO),
-                parameters);
+                Formula.of(symbol + " = k_mod * " + characteristic + " / γ_M", NEWTON_, "(2.17)"));
     }
 
-    double designN() {
-        return modification.kmod() * characteristicN / gammaM;
-    }
-
-    /** Shows the factors and the design value; what {@code characteristic} is written in must stand before. */
-    void write(Sheet w, String symbol, String characteristic) {
-        w.given(
-                "k_mod",
-                modification.kmod(),
-                RATIO,
-                "modification factor, service class " + parameters.word(Modification.SERVICE_CLASS.name()) + ", "
-                        + modification.duration(),
-                parameters.source(Modification.KMOD.name()));
-        w.given("γ_M", gammaM, RATIO, "partial factor of connections", parameters.source(BeamJoint.GAMMA_M.name()));
-        w.step(symbol, "k_mod * " + characteristic + " / γ_M", designN(), NEWTON_, "(2.17)");
+    /** Calculates the design value; what the characteristic value is written in stands on the sheet. */
+    double calculate(Sheet sheet, Combination combination, Parameters parameters) {
+        Modification.of(parameters, combination.factors()).enter(sheet, parameters);
+        parameters.enter(sheet, "γ_M", BeamJoint.GAMMA_M);
+        return sheet.calculate(formula);
     }
 }

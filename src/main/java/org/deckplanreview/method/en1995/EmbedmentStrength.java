@@ -5,85 +5,61 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
-import java.util.List;
+import java.util.Map;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.vocabulary.ParameterDescription;
-import org.deckplanreview.vocabulary.Parameters;
 
 /** Embedment strength of solid timber under bolts in drilled holes, 8.5.1.1. */
-record EmbedmentStrength(double factor, double diameterFactor, double softwood, double hardwood, double slope) {
+final class EmbedmentStrength {
     static final ParameterDescription LARGEST_DIAMETER = ParameterDescription.number(
             "embedmentLargestDiameter", MILLIMETRE, "largest diameter of bolts for the embedment strength");
-    private static final ParameterDescription FACTOR =
-            ParameterDescription.number("embedmentFactor", RATIO, "factor of f_h,0,k, with density in kg/m3");
-    private static final ParameterDescription DIAMETER_FACTOR =
-            ParameterDescription.number("embedmentDiameterFactor", RATIO, "what f_h,0,k loses for each mm of diameter");
-    private static final ParameterDescription SOFTWOOD =
-            ParameterDescription.number("k90Softwood", RATIO, "constant of k_90 for softwood");
-    private static final ParameterDescription HARDWOOD =
-            ParameterDescription.number("k90Hardwood", RATIO, "constant of k_90 for hardwood");
-    private static final ParameterDescription SLOPE =
-            ParameterDescription.number("k90Slope", RATIO, "what k_90 gains for each mm of diameter");
-    static final List<ParameterDescription> PARAMETERS =
-            List.of(FACTOR, DIAMETER_FACTOR, LARGEST_DIAMETER, SOFTWOOD, HARDWOOD, SLOPE);
 
-    static EmbedmentStrength of(Parameters p) {
-        return new EmbedmentStrength(
-                p.number(FACTOR.name(), RATIO),
-                p.number(DIAMETER_FACTOR.name(), RATIO),
-                p.number(SOFTWOOD.name(), RATIO),
-                p.number(HARDWOOD.name(), RATIO),
-                p.number(SLOPE.name(), RATIO));
+    private static final Formula BEAM_ALONG = along("f_h,0,1", "ρ_1", "(8.32)");
+    private static final Formula POST_ALONG = along("f_h,2,k", "ρ_2", "(8.31), (8.32)");
+    private static final Formula SOFTWOOD = k90("1.35");
+    private static final Formula HARDWOOD = k90("0.9");
+
+    /** (8.31) for α = 90°. */
+    private static final Formula BEAM_ACROSS =
+            Formula.of("f_h,1,k = f_h,0,1 / k_90", NEWTON_PER_SQUARE_MILLIMETRE, "(8.31)");
+
+    private EmbedmentStrength() {}
+
+    private static Formula along(String symbol, String density, String clause) {
+        return Formula.ofNumbers(
+                symbol + " = 0.082 * (1 - 0.01 * d) * " + density,
+                NEWTON_PER_SQUARE_MILLIMETRE,
+                clause,
+                Map.of("d", MILLIMETRE, density, KILOGRAM_PER_CUBIC_METRE));
     }
 
-    /** f_h,0,k along the grain, N/mm2, (8.32). */
-    double along(StrengthClass timber, double diameterMm) {
-        return factor * (1 - diameterFactor * diameterMm) * timber.rhoK();
+    private static Formula k90(String constant) {
+        return Formula.ofNumbers("k_90 = " + constant + " + 0.015 * d", RATIO, "(8.33)", Map.of("d", MILLIMETRE));
     }
 
-    /** k_90, (8.33). */
-    double k90(StrengthClass timber, double diameterMm) {
-        return (timber.softwood() ? softwood : hardwood) + slope * diameterMm;
+    /** Calculates f_h,1,k of the beam, perpendicular to its grain; d stands on the sheet. */
+    static void calculateAcross(Sheet sheet, Material beam) {
+        enterDensity(sheet, "ρ_1", "beam", beam);
+        sheet.calculate(BEAM_ALONG);
+        sheet.calculate(beam.strengthClass().softwood() ? SOFTWOOD : HARDWOOD);
+        sheet.calculate(BEAM_ACROSS);
     }
 
-    /** f_h,α,k for α = 90°, N/mm2: (8.31) with sin² α = 1 and cos² α = 0. */
-    double across(StrengthClass timber, double diameterMm) {
-        return along(timber, diameterMm) / k90(timber, diameterMm);
+    /** Calculates f_h,2,k of the post, along its grain; d stands on the sheet. */
+    static void calculateAlong(Sheet sheet, Material post) {
+        enterDensity(sheet, "ρ_2", "post", post);
+        sheet.calculate(POST_ALONG);
     }
 
-    /** Shows f_h,1,k of the beam, across its grain; d stands in the working already. */
-    void writeAcross(Sheet w, Parameters p, StrengthClass timber, double diameterMm, Pointer strengthClass) {
-        writeDensity(w, p, "1", "beam", timber, strengthClass);
-        w.step("f_h,0,1", alongText("1"), along(timber, diameterMm), NEWTON_PER_SQUARE_MILLIMETRE, "(8.32)");
-        w.step(
-                "k_90",
-                Numbers.plain(timber.softwood() ? softwood : hardwood) + " + " + Numbers.plain(slope) + " * d",
-                k90(timber, diameterMm),
-                RATIO,
-                "(8.33)");
-        w.step("f_h,1,k", "f_h,0,1 / k_90", across(timber, diameterMm), NEWTON_PER_SQUARE_MILLIMETRE, "(8.31)");
-    }
-
-    /** Shows f_h,2,k of the post, along its grain. */
-    void writeAlong(Sheet w, Parameters p, StrengthClass timber, double diameterMm, Pointer strengthClass) {
-        writeDensity(w, p, "2", "post", timber, strengthClass);
-        w.step("f_h,2,k", alongText("2"), along(timber, diameterMm), NEWTON_PER_SQUARE_MILLIMETRE, "(8.31), (8.32)");
-    }
-
-    private static void writeDensity(
-            Sheet w, Parameters p, String index, String piece, StrengthClass timber, Pointer strengthClass) {
-        w.given(
-                "ρ_" + index,
-                timber.rhoK(),
+    private static void enterDensity(Sheet sheet, String symbol, String piece, Material timber) {
+        sheet.given(
+                symbol,
+                timber.strengthClass().rhoK(),
                 KILOGRAM_PER_CUBIC_METRE,
-                "characteristic density of the " + piece + ", " + timber.name(),
-                p.source(StrengthClass.TABLE.name()),
-                strengthClass);
-    }
-
-    private String alongText(String index) {
-        return Numbers.plain(factor) + " * (1 - " + Numbers.plain(diameterFactor) + " * d) * ρ_" + index;
+                () -> "characteristic density of the " + piece + ", "
+                        + timber.strengthClass().name(),
+                timber.parameters().source(StrengthClass.TABLE.name()),
+                timber.pointer());
     }
 }

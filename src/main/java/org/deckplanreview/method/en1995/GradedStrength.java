@@ -1,7 +1,6 @@
 package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +9,6 @@ import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.layout.TimberPiece;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -19,13 +17,15 @@ import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** The characteristic bending strength f_m,k that a timber is graded for, by its strength class of EN 338:2016, Table 1. */
 final class GradedStrength implements Method {
     private static final ParameterDescription LEAST = ParameterDescription.number(
                     "leastBendingStrength", NEWTON_PER_SQUARE_MILLIMETRE, "least f_m,k that the timber is graded for")
             .higherIsStricter();
+
+    private static final Utilisation UTILISATION =
+            Utilisation.atLeast("f_m,k", "f_m,min", NEWTON_PER_SQUARE_MILLIMETRE, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.gradedStrength",
@@ -56,27 +56,14 @@ final class GradedStrength implements Method {
                     "Strength class " + name + " is not in the table", parameters.source(StrengthClass.TABLE.name()));
         }
         Sheet w = Sheet.blank();
-        double found = w.given(
+        w.given(
                 "f_m,k",
                 graded.get().fmk(),
                 NEWTON_PER_SQUARE_MILLIMETRE,
-                "characteristic bending strength, " + name,
+                () -> "characteristic bending strength, " + name,
                 parameters.source(StrengthClass.TABLE.name()),
                 pointer);
-        double least = w.given(
-                "f_m,min",
-                parameters.number(LEAST.name(), NEWTON_PER_SQUARE_MILLIMETRE),
-                NEWTON_PER_SQUARE_MILLIMETRE,
-                "least characteristic bending strength",
-                parameters.source(LEAST.name()));
-        double utilisation = w.step("utilisation", "f_m,min / f_m,k", least / found, RATIO, "");
-        return new Evaluation.Measured(
-                Measure.of(found, NEWTON_PER_SQUARE_MILLIMETRE),
-                Sense.AT_LEAST,
-                Measure.of(least, NEWTON_PER_SQUARE_MILLIMETRE),
-                utilisation,
-                name,
-                w.steps(),
-                List.of());
+        parameters.enter(w, "f_m,min", LEAST);
+        return UTILISATION.of(w, () -> name, List::of).measured();
     }
 }

@@ -1,14 +1,12 @@
 package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.JoistLine;
@@ -28,24 +26,24 @@ import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Joist hangers by the characteristic resistance that their maker states, 2.4.3 (2.17). */
 final class HangerForce implements Method {
+    private static final ConnectionResistance RESISTANCE = ConnectionResistance.of("R_d", "R_k");
+    private static final Utilisation UTILISATION = Utilisation.atMost("F_Ed", "R_d", NEWTON_, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.hanger",
             En1995.SOURCE,
             "force on a joist hanger",
             NEWTON_,
             List.of(SubjectKind.JOISTS),
-            List.of(
+            MemberBasis.parameters(
+                    ConnectionResistance.PARAMETERS,
+                    List.of(),
                     StrengthClass.TABLE,
                     Combination.COMBINATIONS,
-                    Combination.Psi.TABLE,
-                    Modification.SERVICE_CLASS,
-                    Modification.KMOD,
-                    Modification.DURATIONS,
-                    BeamJoint.GAMMA_M),
+                    Combination.Psi.TABLE),
             "Largest design reaction of the joist at a support where a hanger holds it, against k_mod R_k / γ_M of the hanger:"
                     + " (2.17).");
 
@@ -97,15 +95,16 @@ final class HangerForce implements Method {
                         + Enough.from(enough.orElseThrow(), context.units()));
     }
 
-    private static List<Place> places(MemberBasis basis, double resistanceN, Pointer pointer) {
-        List<Place> places = new ArrayList<>();
+    private static List<Case> places(MemberBasis basis, double resistanceN, Pointer pointer) {
+        Sheet stated = Sheet.blank();
+        stated.given("R_k", resistanceN, NEWTON_, "characteristic resistance of a hanger", "", pointer);
+        List<Case> places = new ArrayList<>();
         List<MemberSupport> supports = basis.member().supports();
         for (Combination combination : basis.combinations(State.ULTIMATE)) {
             Effects effects = basis.analysis().effects(combination.factors());
             for (int i = 0; i < supports.size(); i++) {
                 if (isHanger(supports.get(i))) {
-                    double reaction = effects.supports().get(i).largestReactionN();
-                    places.add(new Place(basis, combination, i, Math.max(0, reaction), resistanceN, pointer));
+                    places.add(at(basis, i, combination, effects.supports().get(i), stated));
                 }
             }
         }
@@ -113,54 +112,15 @@ final class HangerForce implements Method {
     }
 
     /** One support under one combination. */
-    private record Place(
-            MemberBasis basis,
-            Combination combination,
-            int support,
-            double forceN,
-            double characteristicN,
-            Pointer pointer)
-            implements Case {
-
-        private ConnectionResistance resistance() {
-            return ConnectionResistance.of(characteristicN, combination, basis.parameters());
-        }
-
-        private double allowedN() {
-            return resistance().designN();
-        }
-
-        @Override
-        public double utilisation() {
-            return forceN / allowedN();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(forceN, NEWTON_),
-                    Sense.AT_MOST,
-                    Measure.of(allowedN(), NEWTON_),
-                    utilisation(),
-                    "at " + basis.supportName(support) + ", combination " + combination.id(),
-                    working(),
-                    List.of("Every fixing that the maker of the hangers asks for is in its hole."));
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            w.given("R_k", characteristicN, NEWTON_, "characteristic resistance of a hanger", "", pointer);
-            resistance().write(w, "R_d", "R_k");
-            w.given(
-                    "F_Ed",
-                    forceN,
-                    NEWTON_,
-                    "design reaction at " + basis.supportName(support) + ", " + combination.id(),
-                    p.source(Combination.COMBINATIONS.name()),
-                    basis.member().pointer());
-            w.step("utilisation", "F_Ed / R_d", utilisation(), RATIO, "");
-            return w.steps();
-        }
+    private static Case at(
+            MemberBasis basis, int support, Combination combination, Effects.SupportEffects effects, Sheet stated) {
+        Sheet sheet = Sheet.on(stated);
+        RESISTANCE.calculate(sheet, combination, basis.parameters());
+        double force = Math.max(0, effects.largestReactionN());
+        basis.enterForce(sheet, "F_Ed", force, "design reaction at ", support, combination);
+        return UTILISATION.of(
+                sheet,
+                () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
+                () -> List.of("Every fixing that the maker of the hangers asks for is in its hole."));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.layout.MemberSupport;
@@ -30,32 +31,36 @@ final class JointDistance implements Method {
             "which distance: in-row, between-rows, post-end, post-end-holding-down, post-side, beam-upper-edge,"
                     + " beam-lower-edge or beam-end");
 
+    private static final Formula TO_LOWER_EDGE = Formula.of("a = h - e - l", MILLIMETRE, "");
+    private static final Formula TO_SIDE = Formula.of("a = (b - r) / 2", MILLIMETRE, "");
+    private static final Formula TO_END = Formula.of("a = x - r / 2", MILLIMETRE, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.jointDistance",
             En1995.SOURCE,
             "distance of the fasteners",
             MILLIMETRE,
             List.of(SubjectKind.BEAMS),
-            List.of(PLACE, LeastDistance.TABLE),
+            List.of(PLACE),
             "The smallest of one kind of distance of a joint's fasteners, from each other or from an end or edge, against Table 8.4"
                     + " for a force along the grain of the post and across that of the beam.");
 
     /** A kind of distance, with its name in Table 8.4. */
     private enum Place {
-        IN_ROW("in-row", "a1", false),
-        BETWEEN_ROWS("between-rows", "a2", false),
-        POST_END("post-end", "a3c", false),
-        POST_END_HOLDING_DOWN("post-end-holding-down", "a3t", false),
-        POST_SIDE("post-side", "a4c", false),
-        BEAM_UPPER_EDGE("beam-upper-edge", "a4t", true),
-        BEAM_LOWER_EDGE("beam-lower-edge", "a4c", true),
-        BEAM_END("beam-end", "a3t", true);
+        IN_ROW("in-row", LeastDistance.SPACING_ALONG, false),
+        BETWEEN_ROWS("between-rows", LeastDistance.SPACING_ACROSS, false),
+        POST_END("post-end", LeastDistance.UNLOADED_END, false),
+        POST_END_HOLDING_DOWN("post-end-holding-down", LeastDistance.LOADED_END, false),
+        POST_SIDE("post-side", LeastDistance.UNLOADED_EDGE, false),
+        BEAM_UPPER_EDGE("beam-upper-edge", LeastDistance.LOADED_EDGE, true),
+        BEAM_LOWER_EDGE("beam-lower-edge", LeastDistance.UNLOADED_EDGE, true),
+        BEAM_END("beam-end", LeastDistance.LOADED_END, true);
 
         private final String word;
-        private final String distance;
+        private final LeastDistance distance;
         private final boolean across;
 
-        Place(String word, String distance, boolean across) {
+        Place(String word, LeastDistance distance, boolean across) {
             this.word = word;
             this.distance = distance;
             this.across = across;
@@ -121,7 +126,7 @@ final class JointDistance implements Method {
                     "as given",
                     "",
                     joint.pointer().child(member));
-            return compare(w, distance.get().mm(), "", List.of());
+            return compare(w, "", List.of());
         }
 
         private Evaluation lowerEdge() {
@@ -129,12 +134,10 @@ final class JointDistance implements Method {
                     .sorted()
                     .toList();
             return unlessMissing(needs, () -> {
-                double h = joint.line().timber().depth().mm();
-                double e = joint.joint().edgeDistance().orElseThrow().mm();
                 Sheet w = Sheet.blank();
                 w.given(
                         "h",
-                        h,
+                        joint.line().timber().depth().mm(),
                         MILLIMETRE,
                         "depth of the beam",
                         "",
@@ -142,22 +145,10 @@ final class JointDistance implements Method {
                                 .submission()
                                 .timberPointer(joint.line().timber().id())
                                 .child("depth"));
-                w.given(
-                        "e",
-                        e,
-                        MILLIMETRE,
-                        "from the upper edge to the nearest fastener",
-                        "",
-                        joint.pointer().child("edgeDistance"));
-                w.given(
-                        "l",
-                        joint.rowLengthMm(),
-                        MILLIMETRE,
-                        "from there to the farthest",
-                        "",
-                        joint.pointer().child("count"));
-                double a = w.step("a", "h - e - l", h - e - joint.rowLengthMm(), MILLIMETRE, "");
-                return compare(w, a, "", List.of());
+                joint.enterEdgeDistance(w);
+                joint.enterRowLength(w);
+                w.calculate(TO_LOWER_EDGE);
+                return compare(w, "", List.of());
             });
         }
 
@@ -178,8 +169,8 @@ final class JointDistance implements Method {
                     "",
                     joint.postTimberPointer(narrowest).child("breadth"));
             writeWidth(w);
-            double a = w.step("a", "(b - r) / 2", (postBreadthMm(narrowest) - joint.rowsWidthMm()) / 2, MILLIMETRE, "");
-            return compare(w, a, at(narrowest), List.of(centred()));
+            w.calculate(TO_SIDE);
+            return compare(w, at(narrowest), List.of(centred()));
         }
 
         private Evaluation beamEnd() {
@@ -199,8 +190,8 @@ final class JointDistance implements Method {
                     "",
                     joint.line().pointer().child("line"));
             writeWidth(w);
-            double a = w.step("a", "x - r / 2", toEndMm(nearest) - joint.rowsWidthMm() / 2, MILLIMETRE, "");
-            return compare(w, a, at(nearest), List.of(centred()));
+            w.calculate(TO_END);
+            return compare(w, at(nearest), List.of(centred()));
         }
 
         private void writeWidth(Sheet w) {
@@ -241,16 +232,9 @@ final class JointDistance implements Method {
             return needs.isEmpty() ? otherwise.get() : new Evaluation.Missing(needs);
         }
 
-        private Evaluation compare(Sheet w, double foundMm, String remark, List<String> assumptions) {
-            return LeastDistance.of(parameters, place.distance, place.across)
-                    .compare(
-                            w,
-                            parameters,
-                            foundMm,
-                            joint.diameterMm(),
-                            joint.pointer().child("diameter"),
-                            remark,
-                            assumptions);
+        private Evaluation compare(Sheet w, String remark, List<String> assumptions) {
+            return place.distance.compare(
+                    w, place.across, joint.diameterMm(), joint.pointer().child("diameter"), remark, assumptions);
         }
     }
 }

@@ -32,7 +32,7 @@ final class LedgerFixingDistance implements Method {
             "distance of the ledger's fixings",
             MILLIMETRE,
             List.of(SubjectKind.LEDGERS),
-            List.of(PLACE, LeastDistance.TABLE),
+            List.of(PLACE),
             "The distance of the fixings from the ledger's edges or its end, against Table 8.4 for a force across the grain:"
                     + " a4,t and a3,t.");
 
@@ -51,7 +51,7 @@ final class LedgerFixingDistance implements Method {
                 .platform()
                 .ledger()
                 .flatMap(Ledger::fixings)
-                .map(f -> evaluate(f, pointer, end, parameters))
+                .map(f -> evaluate(f, pointer, end))
                 .orElseGet(() -> new Evaluation.Missing(List.of(
                         new Need(pointer, "the fixings of the ledger: diameter, edge distance and end distance"))));
     }
@@ -64,7 +64,7 @@ final class LedgerFixingDistance implements Method {
         };
     }
 
-    private static Evaluation evaluate(LedgerFixings fixings, Pointer pointer, boolean end, Parameters parameters) {
+    private static Evaluation evaluate(LedgerFixings fixings, Pointer pointer, boolean end) {
         Optional<Length> distance = end ? fixings.endDistance() : fixings.edgeDistance();
         Pointer given = pointer.child(end ? "endDistance" : "edgeDistance");
         List<Need> needs = new ArrayList<>();
@@ -81,17 +81,9 @@ final class LedgerFixingDistance implements Method {
         if (!needs.isEmpty()) {
             return new Evaluation.Missing(needs.stream().sorted().toList());
         }
-        double found = distance.orElseThrow().mm();
         Sheet w = Sheet.blank();
-        w.given("a", found, MILLIMETRE, "as given", "", given);
-        return LeastDistance.of(parameters, end ? "a3t" : "a4t", true)
-                .compare(
-                        w,
-                        parameters,
-                        found,
-                        fixings.diameter().orElseThrow().mm(),
-                        pointer.child("diameter"),
-                        "",
-                        List.of());
+        w.given("a", distance.orElseThrow().mm(), MILLIMETRE, "as given", "", given);
+        LeastDistance least = end ? LeastDistance.LOADED_END : LeastDistance.LOADED_EDGE;
+        return least.compare(w, true, fixings.diameter().orElseThrow().mm(), pointer.child("diameter"), "", List.of());
     }
 }

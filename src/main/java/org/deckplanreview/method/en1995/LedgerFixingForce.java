@@ -2,14 +2,16 @@ package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -35,13 +37,24 @@ import org.deckplanreview.submission.LedgerFixings;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /**
  * What the joists put on one fixing of a ledger: the larger of the whole load shared evenly, and that of a fixing behind a
  * joist whose ledger is hinged at every fixing, so that each joist goes to the two fixings beside it by the law of the lever.
  */
 final class LedgerFixingForce implements Method {
+    private static final Formula LEVER_ALONE = Formula.of("F_Ed = F_lever", NEWTON_, "");
+    private static final Formula EVEN = Formula.of("F_even = R / L * s", NEWTON_, "");
+    private static final Formula LARGER = Formula.of("F_Ed = max(F_lever, F_even)", NEWTON_, "");
+    private static final Utilisation UTILISATION = Utilisation.atMost("F_Ed", "F_Rd", NEWTON_, "");
+
+    /** By how many joists go to the fixing. */
+    private static final ConcurrentMap<Integer, Formula> LEVER = new ConcurrentHashMap<>();
+
+    private static final List<String> ASSUMED = List.of(
+            "The fixings stand at their spacing from one end of the ledger to the other, one of them behind a joist.",
+            "The stated resistance is a design value for this wall, with its partial factors.");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.ledgerFixing",
             "common practice, with the combinations of EN 1990:2002+A1:2005, 6.4.3",
@@ -100,14 +113,25 @@ final class LedgerFixingForce implements Method {
             return new Evaluation.Missing(needs.stream().distinct().sorted().toList());
         }
         double spacing = fixings.orElseThrow().spacing().orElseThrow().mm();
-        List<Share> shares = shares(line, analyses, parameters, psi.orElseThrow(), spacing, resistance);
+        List<Share> shares = shares(line, analyses, parameters, psi.orElseThrow(), spacing);
         if (resistance.isEmpty()) {
             double enough = shares.stream().mapToDouble(Share::forceN).max().orElseThrow();
             return new Evaluation.Missing(List.of(new Need(
                     pointer.child("resistance"),
                     resistanceAsked(context.units()) + Enough.from(enough, context.units()))));
         }
-        return Case.worst(shares);
+        double resistanceN = resistance.get().in(NEWTON_);
+        return Case.worst(
+                shares.stream().map(s -> s.against(resistanceN, pointer)).toList());
+    }
+
+    private static Formula lever(int joists) {
+        return Formula.of(
+                IntStream.rangeClosed(1, joists)
+                        .mapToObj(i -> "R_" + i + " * (1 - x_" + i + " / s)")
+                        .collect(Collectors.joining(" + ", "F_lever = ", "")),
+                NEWTON_,
+                "");
     }
 
     private static String resistanceAsked(UnitSystem units) {
@@ -116,14 +140,8 @@ final class LedgerFixingForce implements Method {
     }
 
     private static List<Share> shares(
-            LedgerLine line,
-            List<MemberAnalysis> analyses,
-            Parameters parameters,
-            Psi psi,
-            double spacingMm,
-            Optional<Measure> resistance) {
+            LedgerLine line, List<MemberAnalysis> analyses, Parameters parameters, Psi psi, double spacingMm) {
         boolean snow = analyses.stream().anyMatch(a -> a.totalN(Action.SNOW) != 0);
-        double allowedN = resistance.map(r -> r.in(NEWTON_)).orElse(1.0);
         List<Share> shares = new ArrayList<>();
         for (Combination combination : Combination.of(parameters, State.ULTIMATE, psi, snow)) {
             List<Reaction> reactions = new ArrayList<>();
@@ -136,8 +154,9 @@ final class LedgerFixingForce implements Method {
                         reactionN(joist, bearing, f),
                         reactionN(joist, bearing, new ActionFactors(f.permanent(), f.imposed(), 0, f.snow()))));
             }
-            reactions.forEach(r ->
-                    shares.add(new Share(line, parameters, combination, reactions, r.atMm(), spacingMm, allowedN)));
+            Joists joists = new Joists(
+                    line, combination, parameters.source(Combination.COMBINATIONS.name()), reactions, spacingMm);
+            reactions.forEach(r -> shares.add(joists.share(r)));
         }
         return shares;
     }
@@ -153,120 +172,78 @@ final class LedgerFixingForce implements Method {
      * @param newtons with the concentrated load on this joist, where the combination has one
      * @param elsewhereN with the concentrated load on another
      */
-    private record Reaction(double atMm, double newtons, double elsewhereN) {}
+    private record Reaction(double atMm, double newtons, double elsewhereN) {
+        double distanceMm(Reaction other) {
+            return Math.abs(atMm - other.atMm);
+        }
+    }
+
+    /** All joists on the ledger under one combination. */
+    private record Joists(
+            LedgerLine line, Combination combination, String source, List<Reaction> reactions, double spacingMm) {
+
+        /** The force on a fixing behind one of them, F_Ed; the concentrated load stands on that one. */
+        Share share(Reaction behind) {
+            Sheet sheet = Sheet.blank();
+            sheet.given(
+                    "s",
+                    spacingMm,
+                    MILLIMETRE,
+                    "spacing of the fixings",
+                    "",
+                    fixings().child("spacing"));
+            List<Reaction> near = reactions.stream()
+                    .filter(r -> r.distanceMm(behind) < spacingMm)
+                    .toList();
+            for (int i = 0; i < near.size(); i++) {
+                Reaction r = near.get(i);
+                sheet.given(
+                        "R_" + (i + 1),
+                        r.atMm() == behind.atMm() ? r.newtons() : r.elsewhereN(),
+                        NEWTON_,
+                        () -> "design reaction of a joist, " + combination.id(),
+                        source,
+                        line.pointer());
+                sheet.given("x_" + (i + 1), r.distanceMm(behind), MILLIMETRE, "from that joist to the fixing", "");
+            }
+            sheet.calculate(LEVER.computeIfAbsent(near.size(), LedgerFixingForce::lever));
+            if (combination.isConcentrated()) {
+                sheet.calculate(LEVER_ALONE);
+            } else {
+                shareEvenly(sheet);
+                sheet.calculate(LARGER);
+            }
+            return new Share(combination, sheet);
+        }
+
+        private void shareEvenly(Sheet sheet) {
+            sheet.given(
+                    "R",
+                    reactions.stream().mapToDouble(Reaction::newtons).sum(),
+                    NEWTON_,
+                    () -> "design reactions of all joists on the ledger, " + combination.id(),
+                    source,
+                    line.pointer());
+            Pointer length = line.pointer().child("line");
+            sheet.given("L", line.lengthMm(), MILLIMETRE, "length of the ledger", "", length);
+            sheet.calculate(EVEN);
+        }
+
+        private Pointer fixings() {
+            return line.pointer().child("fixings");
+        }
+    }
 
     /** The fixing behind one joist under one combination. */
-    private record Share(
-            LedgerLine line,
-            Parameters parameters,
-            Combination combination,
-            List<Reaction> reactions,
-            double atMm,
-            double spacingMm,
-            double allowedN)
-            implements Case {
-
-        /** Joists that the fixing helps to carry. */
-        private List<Reaction> near() {
-            return reactions.stream().filter(r -> distanceMm(r) < spacingMm).toList();
-        }
-
-        /** The concentrated load stands on the joist in front of the fixing. */
-        private double newtons(Reaction r) {
-            return r.atMm() == atMm ? r.newtons() : r.elsewhereN();
-        }
-
-        private double distanceMm(Reaction r) {
-            return Math.abs(r.atMm() - atMm);
-        }
-
-        private double leverN() {
-            return near().stream()
-                    .mapToDouble(r -> newtons(r) * (1 - distanceMm(r) / spacingMm))
-                    .sum();
-        }
-
-        private double totalN() {
-            return reactions.stream().mapToDouble(Reaction::newtons).sum();
-        }
-
-        private double evenN() {
-            return combination.isConcentrated() ? 0 : totalN() / line.lengthMm() * spacingMm;
-        }
-
+    private record Share(Combination combination, Sheet sheet) {
         double forceN() {
-            return Math.max(leverN(), evenN());
+            return sheet.value("F_Ed");
         }
 
-        @Override
-        public double utilisation() {
-            return forceN() / allowedN;
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(forceN(), NEWTON_),
-                    Sense.AT_MOST,
-                    Measure.of(allowedN, NEWTON_),
-                    utilisation(),
-                    "combination " + combination.id(),
-                    working(),
-                    List.of(
-                            "The fixings stand at their spacing from one end of the ledger to the other, one of them behind a joist.",
-                            "The stated resistance is a design value for this wall, with its partial factors."));
-        }
-
-        private List<WorkingStep> working() {
-            Sheet w = Sheet.blank();
-            Pointer fixings = line.pointer().child("fixings");
-            String source = parameters.source(Combination.COMBINATIONS.name());
-            w.given("s", spacingMm, MILLIMETRE, "spacing of the fixings", "", fixings.child("spacing"));
-            List<Reaction> near = near();
-            List<String> terms = new ArrayList<>();
-            for (int i = 0; i < near.size(); i++) {
-                String r = "R_" + (i + 1);
-                String x = "x_" + (i + 1);
-                w.given(
-                        r,
-                        newtons(near.get(i)),
-                        NEWTON_,
-                        "design reaction of a joist, " + combination.id(),
-                        source,
-                        line.pointer());
-                w.given(x, distanceMm(near.get(i)), MILLIMETRE, "from that joist to the fixing", "");
-                terms.add(r + " * (1 - " + x + " / s)");
-            }
-            w.step("F_lever", terms.stream().collect(Collectors.joining(" + ")), leverN(), NEWTON_, "");
-            if (combination.isConcentrated()) {
-                w.step("F_Ed", "F_lever", forceN(), NEWTON_, "");
-            } else {
-                w.given(
-                        "R",
-                        totalN(),
-                        NEWTON_,
-                        "design reactions of all joists on the ledger, " + combination.id(),
-                        source,
-                        line.pointer());
-                w.given(
-                        "L",
-                        line.lengthMm(),
-                        MILLIMETRE,
-                        "length of the ledger",
-                        "",
-                        line.pointer().child("line"));
-                w.step("F_even", "R / L * s", evenN(), NEWTON_, "");
-                w.step("F_Ed", "max(F_lever, F_even)", forceN(), NEWTON_, "");
-            }
-            w.given(
-                    "F_Rd",
-                    allowedN,
-                    NEWTON_,
-                    "stated design resistance of one fixing",
-                    "",
-                    fixings.child("resistance"));
-            w.step("utilisation", "F_Ed / F_Rd", utilisation(), RATIO, "");
-            return w.steps();
+        Case against(double resistanceN, Pointer fixings) {
+            Pointer stated = fixings.child("resistance");
+            sheet.given("F_Rd", resistanceN, NEWTON_, "stated design resistance of one fixing", "", stated);
+            return UTILISATION.of(sheet, () -> "combination " + combination.id(), () -> ASSUMED);
         }
     }
 }

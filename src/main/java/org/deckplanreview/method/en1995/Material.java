@@ -37,33 +37,37 @@ record Material(StrengthClass strengthClass, Pointer pointer, Parameters paramet
 
     /** Enters what of (2.14) is the same under all combinations: the characteristic strength, k_sys and gamma_M. */
     void enter(Sheet sheet, Strength strength, double ksys) {
+        enter(sheet, strength);
+        sheet.given("k_sys", ksys, RATIO, "system strength factor", "6.6");
+        parameters.enter(sheet, "γ_M", GAMMA_M);
+    }
+
+    /** Enters a characteristic strength alone. */
+    void enter(Sheet sheet, Strength strength) {
         enter(
                 sheet,
                 strength.characteristicSymbol(),
                 strength.characteristic(strengthClass),
                 NEWTON_PER_SQUARE_MILLIMETRE,
                 strength.meaning());
-        sheet.given("k_sys", ksys, RATIO, "system strength factor", "6.6");
-        parameters.enter(sheet, "γ_M", GAMMA_M);
     }
 
     /** Likewise for bending, with k_h of a side that stands on the sheet. */
     void enterBending(Sheet sheet, double ksys, Formula sizeFactor) {
         enter(sheet, Strength.BENDING, ksys);
-        enter(sheet, "ρ_k", strengthClass.rhoK(), KILOGRAM_PER_CUBIC_METRE, "characteristic density");
+        enterDensity(sheet);
         sheet.calculate(sizeFactor);
     }
 
     /** Calculates the strength for design, whose other factors stand on the sheet. */
     double calculate(Sheet sheet, Strength strength, Modification modification) {
-        sheet.given(
-                "k_mod",
-                modification.kmod(),
-                RATIO,
-                () -> "modification factor, service class " + parameters.word(Modification.SERVICE_CLASS.name()) + ", "
-                        + modification.duration(),
-                parameters.source(Modification.KMOD.name()));
+        modification.enter(sheet, parameters);
         return sheet.calculate(strength.design());
+    }
+
+    /** Enters ρ_k, which decides on k_h. */
+    double enterDensity(Sheet sheet) {
+        return enter(sheet, "ρ_k", strengthClass.rhoK(), KILOGRAM_PER_CUBIC_METRE, "characteristic density");
     }
 
     double enterStiffness(Sheet sheet) {

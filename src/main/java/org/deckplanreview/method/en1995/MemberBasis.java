@@ -1,6 +1,7 @@
 package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
@@ -171,6 +172,21 @@ record MemberBasis(
     String named(Combination combination) {
         return "combination " + combination.id() + ", "
                 + modification(combination).duration();
+    }
+
+    /**
+     * Enters what the member takes at a support under a combination.
+     *
+     * @param what it is, up to the name of the support
+     */
+    void enterForce(Sheet sheet, String symbol, double newtons, String what, int support, Combination combination) {
+        sheet.given(
+                symbol,
+                newtons,
+                NEWTON_,
+                () -> what + supportName(support) + ", " + combination.id(),
+                combinationSource(),
+                member.pointer());
     }
 
     String spanName(int index) {

@@ -1,6 +1,5 @@
 package org.deckplanreview.method.en1995;
 
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 
 import java.util.ArrayList;
@@ -70,13 +69,7 @@ final class MemberShear implements Method {
         static Place of(
                 MemberBasis basis, Combination combination, int support, double shearN, Sheet breadth, Sheet strength) {
             Sheet stress = Sheet.on(breadth);
-            stress.given(
-                    "V_d",
-                    shearN,
-                    NEWTON_,
-                    () -> "design shear force at " + basis.supportName(support) + ", " + combination.id(),
-                    basis.combinationSource(),
-                    basis.member().pointer());
+            basis.enterForce(stress, "V_d", shearN, "design shear force at ", support, combination);
             stress.calculate(ShearStress.OF_RECTANGLE);
             Sheet sheet = Sheet.on(stress, strength);
             return new Place(basis, combination, support, sheet, sheet.calculate(ShearStress.UTILISATION));

@@ -7,6 +7,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -48,6 +49,16 @@ record Modification(String duration, double kmod) {
         Modification without = of(parameters, factors);
         Modification other = ofDuration(parameters, otherDuration);
         return other.kmod() > without.kmod() ? other : without;
+    }
+
+    /** Enters k_mod. */
+    void enter(Sheet sheet, Parameters parameters) {
+        sheet.given(
+                "k_mod",
+                kmod,
+                RATIO,
+                () -> "modification factor, service class " + parameters.word(SERVICE_CLASS.name()) + ", " + duration,
+                parameters.source(KMOD.name()));
     }
 
     private static Modification ofDuration(Parameters parameters, String duration) {

@@ -2,19 +2,17 @@ package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -25,7 +23,6 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -50,12 +47,26 @@ import org.deckplanreview.vocabulary.Table;
  */
 final class PlySideLoad implements Method {
     private static final String FUK = "fuk";
+    private static final String EFFECTIVE = "effective";
     private static final ParameterDescription FASTENERS = ParameterDescription.table(
             "plyFasteners",
             "the tensile strength that fixings of plies have at least, and the effective over the nominal diameter, by kind",
             wordColumn("kind"),
             numberColumn(FUK, NEWTON_PER_SQUARE_MILLIMETRE),
-            numberColumn("effective", RATIO));
+            numberColumn(EFFECTIVE, RATIO));
+
+    private static final Formula EFFECTIVE_DIAMETER = Formula.of("d = k_e * d_f", MILLIMETRE, "");
+    private static final Formula SAME_EMBEDMENT =
+            Formula.of("f_h,2,k = f_h,1,k", NEWTON_PER_SQUARE_MILLIMETRE, "(8.31)");
+    private static final Formula PASSED = Formula.of("F_n = R_d * (n - 1) / n", NEWTON_, "");
+    private static final Formula FASTENERS_OF_JOIST = Formula.of("n_f = r * s_j / s_f", RATIO, "");
+    private static final ConnectionResistance RESISTANCE = ConnectionResistance.of("F_Rd", "n_f * F_v,Rk");
+    private static final Utilisation UTILISATION = Utilisation.atMost("F_n", "F_Rd", NEWTON_, "");
+
+    private static final List<String> ASSUMED = List.of(
+            "Fixings of plies pass through the full thickness of the plies on both sides of each plane.",
+            "Fixings of plies bear on the timber as bolts in drilled holes do.",
+            "The steel of fixings of plies has the least strength usual for their kind.");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.plySideLoad",
@@ -63,18 +74,14 @@ final class PlySideLoad implements Method {
             "force between plies",
             NEWTON_,
             List.of(SubjectKind.BEAMS),
-            Stream.of(
-                            MemberBasis.parameters(
-                                    List.of(Modification.SERVICE_CLASS, Modification.KMOD, Modification.DURATIONS),
-                                    List.of(),
-                                    StrengthClass.TABLE,
-                                    Combination.COMBINATIONS,
-                                    Combination.Psi.TABLE),
-                            List.of(BeamJoint.GAMMA_M, JointShear.MOMENT_FACTOR, JointShear.MOMENT_EXPONENT, FASTENERS),
-                            EmbedmentStrength.PARAMETERS,
-                            Johansen.PARAMETERS)
-                    .flatMap(List::stream)
-                    .toList(),
+            MemberBasis.parameters(
+                    ConnectionResistance.PARAMETERS,
+                    List.of(),
+                    StrengthClass.TABLE,
+                    Combination.COMBINATIONS,
+                    Combination.Psi.TABLE,
+                    EmbedmentStrength.LARGEST_DIAMETER,
+                    FASTENERS),
             "The part of the largest joist's design reaction that passes between the first two plies of a beam on whose face joists"
                     + " hang, against the design resistance of the fasteners over one joist's spacing: (8.6) with (8.30) to (8.33),"
                     + " rope effect left out.");
@@ -133,13 +140,8 @@ final class PlySideLoad implements Method {
                 parameters,
                 context,
                 basis -> needs.isEmpty()
-                        ? worst(
-                                basis,
-                                hung.get(),
-                                fixing,
-                                kind.diameter().orElseThrow().mm(),
-                                row.get(),
-                                pointer)
+                        ? new Fixed(basis, fixing, kind.diameter().orElseThrow().mm(), row.get(), pointer)
+                                .worst(hung.get())
                         : new Evaluation.Missing(
                                 needs.stream().distinct().sorted().toList()));
     }
@@ -161,179 +163,84 @@ final class PlySideLoad implements Method {
         return all;
     }
 
-    private static Evaluation worst(
-            MemberBasis basis, List<Hung> hung, PlyFixing fixing, double diameterMm, Table.Row row, Pointer pointer) {
-        if (hung.isEmpty()) {
-            return new Evaluation.NotApplicable("No joist hangs on it");
-        }
-        double d = row.number("effective", RATIO) * diameterMm;
-        double largest = basis.parameters().number(EmbedmentStrength.LARGEST_DIAMETER.name(), MILLIMETRE);
-        if (!Sense.AT_MOST.holds(d, largest)) {
-            return new Evaluation.OutOfScope(
-                    "The embedment strength is known for diameters up to "
-                            + basis.context().written(Measure.mm(largest)),
-                    basis.parameters().source(EmbedmentStrength.LARGEST_DIAMETER.name()));
-        }
-        List<Place> places = new ArrayList<>();
-        for (Combination combination : basis.combinations(State.ULTIMATE)) {
-            for (Hung h : hung) {
-                double reaction = h.analysis()
-                        .effects(combination.factors())
-                        .supports()
-                        .get(h.support())
-                        .largestReactionN();
-                places.add(new Place(
-                        basis,
-                        h,
-                        fixing,
-                        d,
-                        row.number(FUK, NEWTON_PER_SQUARE_MILLIMETRE),
-                        combination,
-                        reaction,
-                        pointer));
+    /** The first two plies and what fixes them to each other. */
+    private record Fixed(MemberBasis basis, PlyFixing fixing, double diameterMm, Table.Row row, Pointer pointer) {
+
+        Evaluation worst(List<Hung> hung) {
+            if (hung.isEmpty()) {
+                return new Evaluation.NotApplicable("No joist hangs on it");
             }
-        }
-        return Case.worst(places);
-    }
-
-    /** One joist under one combination. */
-    private record Place(
-            MemberBasis basis,
-            Hung hung,
-            PlyFixing fixing,
-            double dMm,
-            double fuk,
-            Combination combination,
-            double reactionN,
-            Pointer pointer)
-            implements Case {
-
-        private double passedN() {
-            int n = basis.member().plies();
-            return Math.max(0, reactionN) * (n - 1) / n;
+            Sheet fastener = diameter();
+            double largest = basis.parameters().number(EmbedmentStrength.LARGEST_DIAMETER.name(), MILLIMETRE);
+            if (!Sense.AT_MOST.holds(fastener.value("d"), largest)) {
+                return new Evaluation.OutOfScope(
+                        "The embedment strength is known for diameters up to "
+                                + basis.context().written(Measure.mm(largest)),
+                        basis.parameters().source(EmbedmentStrength.LARGEST_DIAMETER.name()));
+            }
+            calculateFastener(fastener);
+            List<Case> cases = new ArrayList<>();
+            for (Combination combination : basis.combinations(State.ULTIMATE)) {
+                hung.forEach(h -> cases.add(at(h, combination, fastener)));
+            }
+            return Case.worst(cases);
         }
 
-        private double yieldMomentNmm() {
-            Parameters p = basis.parameters();
-            return p.number(JointShear.MOMENT_FACTOR.name(), RATIO)
-                    * fuk
-                    * StrictMath.pow(dMm, p.number(JointShear.MOMENT_EXPONENT.name(), RATIO));
+        private Sheet diameter() {
+            Sheet sheet = Sheet.blank();
+            String source = basis.parameters().source(FASTENERS.name());
+            sheet.given("d_f", diameterMm, MILLIMETRE, "diameter of the fixings", "", pointer.child("fixing"));
+            sheet.given("k_e", row.number(EFFECTIVE, RATIO), RATIO, "effective over nominal diameter", source);
+            sheet.calculate(EFFECTIVE_DIAMETER);
+            return sheet;
         }
 
-        private Johansen johansen() {
-            double fh = EmbedmentStrength.of(basis.parameters()).across(basis.strengthClass(), dMm);
-            double ply = basis.ply().breadthMm();
-            return Johansen.of(basis.parameters(), fh, ply, fh, ply, dMm, yieldMomentNmm());
-        }
-
-        private YieldMode mode() {
-            return johansen().singleShear().stream()
-                    .min(Comparator.comparingDouble(YieldMode::johansenN))
-                    .orElseThrow();
-        }
-
-        private double fasteners() {
-            return fixing.rows() * hung.joist().spacingMm() / fixing.spacing().mm();
-        }
-
-        private ConnectionResistance resistance() {
-            return ConnectionResistance.of(fasteners() * mode().johansenN(), combination, basis.parameters());
-        }
-
-        @Override
-        public double utilisation() {
-            return passedN() / resistance().designN();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(passedN(), NEWTON_),
-                    Sense.AT_MOST,
-                    Measure.of(resistance().designN(), NEWTON_),
-                    utilisation(),
-                    "at " + hung.joist().label() + ", combination " + combination.id(),
-                    working(),
-                    List.of(
-                            "Fixings of plies pass through the full thickness of the plies on both sides of each plane.",
-                            "Fixings of plies bear on the timber as bolts in drilled holes do.",
-                            "The steel of fixings of plies has the least strength usual for their kind."));
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            w.given(
-                    "F_d",
-                    Math.max(0, reactionN),
-                    NEWTON_,
-                    "design reaction of " + hung.joist().label() + ", " + combination.id(),
-                    p.source(Combination.COMBINATIONS.name()),
-                    hung.joist().pointer());
-            w.given(
-                    "n",
-                    basis.member().plies(),
-                    RATIO,
-                    "plies",
-                    "",
-                    basis.member().pointer().child("plies"));
-            w.step("F_n", "F_d * (n - 1) / n", passedN(), NEWTON_, "");
-            w.given(
-                    "d",
-                    dMm,
-                    MILLIMETRE,
-                    "effective diameter of the fixings",
-                    p.source(FASTENERS.name()),
-                    pointer.child("fixing"));
-            w.given(
-                    "t_1",
-                    basis.ply().breadthMm(),
-                    MILLIMETRE,
-                    "thickness of a ply",
-                    "",
-                    basis.timberPointer().child("breadth"));
-            w.given(
-                    "t_2",
-                    basis.ply().breadthMm(),
-                    MILLIMETRE,
-                    "thickness of the next ply",
-                    "",
-                    basis.timberPointer().child("breadth"));
-            EmbedmentStrength.of(p).writeAcross(w, p, basis.strengthClass(), dMm, basis.strengthClassPointer());
-            w.given("β", 1, RATIO, "embedment strengths of the two plies over each other", "(8.8)");
-            w.given(
+        /** F_v,Rk of one fastener. */
+        private void calculateFastener(Sheet sheet) {
+            double plyMm = basis.member().timber().breadth().mm();
+            Pointer breadth = basis.timberPointer().child("breadth");
+            sheet.given("t_1", plyMm, MILLIMETRE, "thickness of a ply", "", breadth);
+            sheet.given("t_2", plyMm, MILLIMETRE, "thickness of the next ply", "", breadth);
+            EmbedmentStrength.calculateAcross(sheet, basis.material());
+            sheet.calculate(SAME_EMBEDMENT);
+            sheet.given(
                     "f_u,k",
-                    fuk,
+                    row.number(FUK, NEWTON_PER_SQUARE_MILLIMETRE),
                     NEWTON_PER_SQUARE_MILLIMETRE,
                     "tensile strength of the fixings",
-                    p.source(FASTENERS.name()));
-            w.step(
-                    "M_y,Rk",
-                    Numbers.plain(p.number(JointShear.MOMENT_FACTOR.name(), RATIO)) + " * f_u,k * d^"
-                            + Numbers.plain(p.number(JointShear.MOMENT_EXPONENT.name(), RATIO)),
-                    yieldMomentNmm(),
-                    NEWTON_MILLIMETRE,
-                    "(8.30)");
-            w.step("F_v,Rk", mode().expression(), mode().johansenN(), NEWTON_, "(8.6) " + mode().letter());
-            w.given("r", fixing.rows(), RATIO, "rows of fixings", "", pointer.child("rows"));
-            w.given(
-                    "s_j",
-                    hung.joist().spacingMm(),
-                    MILLIMETRE,
-                    "spacing of the joists",
-                    "",
+                    basis.parameters().source(FASTENERS.name()));
+            Johansen.calculateYieldMoment(sheet);
+            Johansen.SINGLE_SHEAR.calculate(sheet, false);
+        }
+
+        /** One joist under one combination. */
+        private Case at(Hung hung, Combination combination, Sheet fastener) {
+            Sheet passed = Sheet.blank();
+            double reaction = hung.analysis()
+                    .effects(combination.factors())
+                    .supports()
+                    .get(hung.support())
+                    .largestReactionN();
+            passed.given(
+                    "R_d",
+                    Math.max(0, reaction),
+                    NEWTON_,
+                    () -> "design reaction of " + hung.joist().label() + ", " + combination.id(),
+                    basis.combinationSource(),
                     hung.joist().pointer());
-            w.given(
-                    "s_f",
-                    fixing.spacing().mm(),
-                    MILLIMETRE,
-                    "spacing of the fixings in a row",
-                    "",
-                    pointer.child("spacing"));
-            w.step("n_f", "r * s_j / s_f", fasteners(), RATIO, "");
-            resistance().write(w, "F_Rd", "n_f * F_v,Rk");
-            w.step("utilisation", "F_n / F_Rd", utilisation(), RATIO, "");
-            return w.steps();
+            Pointer plies = basis.member().pointer().child("plies");
+            passed.given("n", basis.member().plies(), RATIO, "plies", "", plies);
+            passed.calculate(PASSED);
+            Sheet sheet = Sheet.on(passed, fastener);
+            sheet.given("r", fixing.rows(), RATIO, "rows of fixings", "", pointer.child("rows"));
+            Pointer joist = hung.joist().pointer();
+            sheet.given("s_j", hung.joist().spacingMm(), MILLIMETRE, "spacing of the joists", "", joist);
+            Pointer spacing = pointer.child("spacing");
+            sheet.given("s_f", fixing.spacing().mm(), MILLIMETRE, "spacing of the fixings in a row", "", spacing);
+            sheet.calculate(FASTENERS_OF_JOIST);
+            RESISTANCE.calculate(sheet, combination, basis.parameters());
+            return UTILISATION.of(
+                    sheet, () -> "at " + hung.joist().label() + ", combination " + combination.id(), () -> ASSUMED);
         }
     }
 }

@@ -2,12 +2,18 @@ package org.deckplanreview.method.en1995;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
-import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.assertj.core.data.Offset;
+import org.deckplanreview.formula.Sheet;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -44,12 +50,32 @@ class JohansenTest {
         return low;
     }
 
-    private static double of(List<YieldMode> modes, String letter) {
-        return modes.stream()
-                .filter(m -> m.letter().equals(letter))
-                .findFirst()
-                .orElseThrow()
-                .johansenN();
+    /** A joint of two timbers. */
+    private record Joint(double fh1, double t1, double fh2, double t2, double d, double my) {
+        Sheet sheet() {
+            Sheet sheet = Sheet.blank();
+            sheet.given("f_h,1,k", fh1, NEWTON_PER_SQUARE_MILLIMETRE, "", "");
+            sheet.given("t_1", t1, MILLIMETRE, "", "");
+            sheet.given("f_h,2,k", fh2, NEWTON_PER_SQUARE_MILLIMETRE, "", "");
+            sheet.given("t_2", t2, MILLIMETRE, "", "");
+            sheet.given("d", d, MILLIMETRE, "", "");
+            sheet.given("β", fh2 / fh1, RATIO, "", "");
+            sheet.given("M_y,Rk", my, NEWTON_MILLIMETRE, "", "");
+            return sheet;
+        }
+
+        double of(YieldMode mode) {
+            return mode.calculate(sheet(), false);
+        }
+
+        /** A part in a thousand million, or of a newton where there is less than one. */
+        Offset<Double> near(YieldMode mode) {
+            return within(1e-9 * Math.max(1, of(mode)));
+        }
+
+        YieldMode weakest(Johansen shear) {
+            return shear.calculate(sheet(), false);
+        }
     }
 
     @Property(tries = 300)
@@ -60,68 +86,65 @@ class JohansenTest {
             @ForAll @DoubleRange(min = 20, max = 200) double t2,
             @ForAll @DoubleRange(min = 6, max = 30) double d,
             @ForAll @DoubleRange(min = 5e3, max = 2e6) double my) {
-        Johansen j = new Johansen(fh1, t1, fh2, t2, d, my, 1.05, 1.15);
-        List<YieldMode> single = j.singleShear();
-        assertThat(of(single, "c"))
-                .isCloseTo(root(r -> tilting(fh1, d, t1, r) + tilting(fh2, d, t2, r)), relative(single, "c"));
-        assertThat(of(single, "d"))
-                .isCloseTo(1.05 * root(r -> tilting(fh1, d, t1, r) + hinged(fh2, d, my, r)), relative(single, "d"));
-        assertThat(of(single, "e"))
-                .isCloseTo(1.05 * root(r -> hinged(fh1, d, my, r) + tilting(fh2, d, t2, r)), relative(single, "e"));
-        assertThat(of(single, "f"))
-                .isCloseTo(1.15 * root(r -> hinged(fh1, d, my, r) + hinged(fh2, d, my, r)), relative(single, "f"));
-        assertThat(of(single, "a")).isCloseTo(fh1 * t1 * d, within(1e-6));
-        assertThat(of(single, "b")).isCloseTo(fh2 * t2 * d, within(1e-6));
-        List<YieldMode> doubled = j.doubleShear();
-        assertThat(of(doubled, "g")).isEqualTo(of(single, "a"));
-        assertThat(of(doubled, "h")).isCloseTo(of(single, "b") / 2, within(1e-6));
-        assertThat(of(doubled, "j")).isEqualTo(of(single, "d"));
-        assertThat(of(doubled, "k")).isEqualTo(of(single, "f"));
-    }
-
-    private static org.assertj.core.data.Offset<Double> relative(List<YieldMode> modes, String letter) {
-        return within(1e-9 * Math.max(1, of(modes, letter)));
+        Joint joint = new Joint(fh1, t1, fh2, t2, d, my);
+        assertThat(joint.of(YieldMode.C))
+                .isCloseTo(root(r -> tilting(fh1, d, t1, r) + tilting(fh2, d, t2, r)), joint.near(YieldMode.C));
+        assertThat(joint.of(YieldMode.D))
+                .isCloseTo(1.05 * root(r -> tilting(fh1, d, t1, r) + hinged(fh2, d, my, r)), joint.near(YieldMode.D));
+        assertThat(joint.of(YieldMode.E))
+                .isCloseTo(1.05 * root(r -> hinged(fh1, d, my, r) + tilting(fh2, d, t2, r)), joint.near(YieldMode.E));
+        assertThat(joint.of(YieldMode.F))
+                .isCloseTo(1.15 * root(r -> hinged(fh1, d, my, r) + hinged(fh2, d, my, r)), joint.near(YieldMode.F));
+        assertThat(joint.of(YieldMode.A)).isCloseTo(fh1 * t1 * d, within(1e-6));
+        assertThat(joint.of(YieldMode.B)).isCloseTo(fh2 * t2 * d, within(1e-6));
+        assertThat(joint.of(YieldMode.G)).isEqualTo(joint.of(YieldMode.A));
+        assertThat(joint.of(YieldMode.H)).isCloseTo(joint.of(YieldMode.B) / 2, within(1e-6));
+        assertThat(joint.of(YieldMode.J)).isEqualTo(joint.of(YieldMode.D));
+        assertThat(joint.of(YieldMode.K)).isEqualTo(joint.of(YieldMode.F));
     }
 
     /** (8.6) f: in thick timbers of one strength 1.15 sqrt(2 M_y f_h d) = 1.15 sqrt(2 * 76745 * 25 * 12) = 7803.6 N. */
     @Test
     void a_fastener_in_thick_timbers_bends_twice() {
-        Johansen j = new Johansen(25, 1000, 25, 1000, 12, 76_745, 1.05, 1.15);
-        YieldMode single = YieldMode.weakest(j.singleShear(), 0, 0.25);
-        assertThat(single.letter()).isEqualTo("f");
-        assertThat(single.johansenN()).isCloseTo(7803.6, within(0.1));
-        assertThat(YieldMode.weakest(j.doubleShear(), 0, 0.25).letter()).isEqualTo("k");
+        Joint joint = new Joint(25, 1000, 25, 1000, 12, 76_745);
+        assertThat(joint.weakest(Johansen.SINGLE_SHEAR)).isEqualTo(YieldMode.F);
+        assertThat(joint.weakest(Johansen.DOUBLE_SHEAR)).isEqualTo(YieldMode.K);
+        assertThat(joint.of(YieldMode.F)).isCloseTo(7803.6, within(0.1));
     }
 
     /** (8.7) g and h: f_h t d = 25 * 10 * 12 = 3000 N; half of 25 * 10 * 12 for the middle timber. */
     @Test
     void thin_timbers_crush() {
-        YieldMode sides =
-                YieldMode.weakest(new Johansen(25, 10, 25, 1000, 12, 76_745, 1.05, 1.15).doubleShear(), 0, 0.25);
-        assertThat(sides.letter()).isEqualTo("g");
-        assertThat(sides.johansenN()).isEqualTo(3000);
-        YieldMode middle =
-                YieldMode.weakest(new Johansen(25, 1000, 25, 10, 12, 76_745, 1.05, 1.15).doubleShear(), 0, 0.25);
-        assertThat(middle.letter()).isEqualTo("h");
-        assertThat(middle.johansenN()).isEqualTo(1500);
+        Joint sides = new Joint(25, 10, 25, 1000, 12, 76_745);
+        assertThat(sides.weakest(Johansen.DOUBLE_SHEAR)).isEqualTo(YieldMode.G);
+        assertThat(sides.of(YieldMode.G)).isEqualTo(3000);
+        Joint middle = new Joint(25, 1000, 25, 10, 12, 76_745);
+        assertThat(middle.weakest(Johansen.DOUBLE_SHEAR)).isEqualTo(YieldMode.H);
+        assertThat(middle.of(YieldMode.H)).isEqualTo(1500);
     }
 
     /** (8.6) c: with t_1 = t_2 = t and β = 1 it is (sqrt(2) - 1) f_h t d. */
     @Test
     void a_stiff_fastener_in_equal_timbers_tilts() {
-        YieldMode tilts = YieldMode.weakest(new Johansen(25, 40, 25, 40, 30, 1e9, 1.05, 1.15).singleShear(), 0, 0.25);
-        assertThat(tilts.letter()).isEqualTo("c");
-        assertThat(tilts.johansenN()).isCloseTo((Math.sqrt(2) - 1) * 25 * 40 * 30, within(1e-9));
+        Joint joint = new Joint(25, 40, 25, 40, 30, 1e9);
+        assertThat(joint.weakest(Johansen.SINGLE_SHEAR)).isEqualTo(YieldMode.C);
+        assertThat(joint.of(YieldMode.C)).isCloseTo((Math.sqrt(2) - 1) * 25 * 40 * 30, within(1e-9));
     }
 
     /** 8.2.2(2): a quarter of the tension, at most 25 % of the Johansen part; none where the timber crushes. */
     @Test
     void the_rope_effect_is_capped() {
-        YieldMode bends = new YieldMode("k", "bends", 8000, "", true);
-        assertThat(bends.resistanceN(4000, 0.25)).isEqualTo(9000);
-        assertThat(bends.resistanceN(8000, 0.25)).isEqualTo(10_000);
-        assertThat(bends.resistanceN(80_000, 0.25)).isEqualTo(10_000);
-        assertThat(new YieldMode("g", "crushes", 8000, "", false).resistanceN(8000, 0.25))
-                .isEqualTo(8000);
+        Joint joint = new Joint(25, 1000, 25, 1000, 12, 76_745);
+        double bends = joint.of(YieldMode.K);
+        assertThat(roped(joint, YieldMode.K, bends)).isCloseTo(1.25 * bends, within(1e-9));
+        assertThat(roped(joint, YieldMode.K, bends / 2)).isCloseTo(1.125 * bends, within(1e-9));
+        assertThat(roped(joint, YieldMode.K, 10 * bends)).isCloseTo(1.25 * bends, within(1e-9));
+        assertThat(roped(joint, YieldMode.G, 8000)).isEqualTo(joint.of(YieldMode.G));
+    }
+
+    private static double roped(Joint joint, YieldMode mode, double axialN) {
+        Sheet sheet = joint.sheet();
+        sheet.given("F_ax,Rk", axialN, NEWTON_, "", "");
+        return mode.calculate(sheet, true);
     }
 }
