@@ -112,6 +112,7 @@ record Loads(LoadModel model, List<Derived<String>> categories, List<String> ass
                     .ifPresent(i -> assumptions.add(imposedText(platform, rows, i, layout.submission())));
             platforms.add(new LoadModel.PlatformLoads(
                     uniform,
+                    rows.only().map(r -> r.citation().text()).orElse(""),
                     concentrated,
                     finishes(platform, assumptions),
                     snow.map(s -> s.in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE)).orElse(0.0)));

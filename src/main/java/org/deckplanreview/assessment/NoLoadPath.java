@@ -1,5 +1,6 @@
 package org.deckplanreview.assessment;
 
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
@@ -20,6 +21,11 @@ enum NoLoadPath implements LoadPath {
 
     @Override
     public Derived<MemberAnalysis> member(Member member) {
+        throw fault();
+    }
+
+    @Override
+    public Derived<Sheet> areaLoads(int platformIndex) {
         throw fault();
     }
 

@@ -95,6 +95,22 @@ public final class Formula {
         return formula;
     }
 
+    private Formula(Formula other, MeasureUnit unit) {
+        symbol = other.symbol;
+        expression = other.expression;
+        this.unit = unit;
+        clause = other.clause;
+        wanted = other.wanted;
+        symbols = other.symbols;
+        operands = other.operands;
+        calculation = other.calculation;
+    }
+
+    /** The same equation, which comes to another unit of the same dimension. */
+    Formula in(MeasureUnit other) {
+        return other == unit ? this : new Formula(this, other);
+    }
+
     private static void collect(Expression of, Set<Symbol> symbols, Set<Expression.Number> numbers) {
         if (of instanceof Symbol s) {
             symbols.add(s);

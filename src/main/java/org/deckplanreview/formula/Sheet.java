@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.UnitSystem;
 
 /**
  * A page of calculation: values are entered, formulas calculated from what stands on it, in the order in which a reader follows
@@ -111,6 +112,27 @@ public final class Sheet {
         return null;
     }
 
+    /** The same calculation in the units of a system: what was given is converted, and calculated anew. */
+    public Sheet in(UnitSystem system) {
+        Sheet sheet = Sheet.blank();
+        for (WorkingStep step : steps()) {
+            MeasureUnit unit = system.unit(step.unit());
+            if (step instanceof WorkingStep.Calculated c) {
+                sheet.calculate(c.formula().in(unit));
+            } else {
+                sheet.own.add(new WorkingStep.Given(
+                        step.symbol(),
+                        step.unit().convert(step.value(), unit),
+                        unit,
+                        step::meaning,
+                        step.equation(),
+                        step.from()));
+            }
+        }
+        return sheet;
+    }
+
+    /** All steps in order; a value that stands there already is not given again. */
     public List<WorkingStep> steps() {
         List<WorkingStep> all = new ArrayList<>();
         addTo(all, new ArrayList<>());
@@ -123,7 +145,19 @@ public final class Sheet {
                 sheet.addTo(all, shown);
             }
         }
-        all.addAll(own);
+        own.stream().filter(s -> !stands(s, all)).forEach(all::add);
         shown.add(this);
+    }
+
+    /** Whether the same value of the same symbol is what a reader finds there last. */
+    private static boolean stands(WorkingStep step, List<WorkingStep> in) {
+        if (step instanceof WorkingStep.Given) {
+            for (int i = in.size() - 1; i >= 0; i--) {
+                if (in.get(i).symbol().equals(step.symbol())) {
+                    return in.get(i).unit() == step.unit() && in.get(i).value() == step.value();
+                }
+            }
+        }
+        return false;
     }
 }

@@ -23,7 +23,7 @@ public sealed interface WorkingStep {
         return Optional.empty();
     }
 
-    /** The expression with numbers put in; empty likewise. */
+    /** The expression with numbers put in; empty likewise, and where it is one symbol, whose number is the value. */
     default Optional<Expression> substituted() {
         return Optional.empty();
     }
@@ -135,6 +135,10 @@ public sealed interface WorkingStep {
             value = formula.value(values, units);
         }
 
+        Formula formula() {
+            return formula;
+        }
+
         @Override
         public String symbol() {
             return formula.symbol().toString();
@@ -159,6 +163,7 @@ public sealed interface WorkingStep {
         public Optional<Expression> substituted() {
             boolean shown = formula.showsUnits(units);
             return expression()
+                    .filter(e -> !(e instanceof Symbol))
                     .map(new Substitution(
                             formula.symbols(),
                             values,

@@ -24,6 +24,18 @@ record Attached(List<BeamLoad> weight, List<BeamLoad> imposed, List<Point> conce
         concentrated = List.copyOf(concentrated);
     }
 
+    double weightN() {
+        return total(weight);
+    }
+
+    double imposedN() {
+        return total(imposed);
+    }
+
+    private static double total(List<BeamLoad> loads) {
+        return loads.stream().mapToDouble(BeamLoad::totalN).sum();
+    }
+
     List<List<BeamLoad>> weightParts(Member member) {
         return parts(member, weight);
     }

@@ -36,12 +36,14 @@ public record LoadModel(
      * Loads on one platform.
      *
      * @param uniformKNPerM2 imposed; missing where it depends on something that the submission leaves out
+     * @param imposedSource where the imposed load comes from; blank where nothing tells
      * @param concentratedN imposed, missing likewise
      * @param finishesKNPerM2 permanent, beside boards, joists and beams
      * @param snowKNPerM2 on the deck, 0 for none
      */
     public record PlatformLoads(
             Derived<Double> uniformKNPerM2,
+            String imposedSource,
             Derived<Double> concentratedN,
             double finishesKNPerM2,
             double snowKNPerM2) {}

@@ -1,5 +1,6 @@
 package org.deckplanreview.loadpath;
 
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
@@ -43,6 +44,9 @@ public interface LoadPath {
 
     /** The uniform imposed load on a platform, kN/m2: the ruleset's, or a larger one that the designer states. */
     Derived<Double> imposedKNPerM2(int platformIndex);
+
+    /** What lies on the joists of a platform, g_k, q_k and s_k in kN/m2, with how it comes about. */
+    Derived<Sheet> areaLoads(int platformIndex);
 
     /** What lies on each square metre of a platform, its joists included and its beams not. */
     Derived<DeckLoads> deckLoads(int platformIndex);

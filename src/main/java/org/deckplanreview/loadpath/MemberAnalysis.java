@@ -1,12 +1,25 @@
 package org.deckplanreview.loadpath;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.Member;
 
 /** The statics of one joist or beam. Linear in the actions: effects of any combination follow from it. */
 public interface MemberAnalysis {
 
     Member member();
+
+    /** The weight g_m, N/mm, with how it comes about. */
+    Sheet weight();
+
+    /** Weight of the stairs and guards that the member itself holds, N. */
+    double attachedWeightN();
+
+    /** Imposed load of the stairs that the member itself holds, N. */
+    double attachedImposedN();
+
+    /** Characteristic reactions of the joists that a beam carries, in their order along it; empty for a joist. */
+    List<ActionForces> carried();
 
     /** The worst effects of the combination; the same factors give the same object's values, bit for bit. */
     Effects effects(ActionFactors factors);

@@ -1,13 +1,18 @@
 package org.deckplanreview.loadpath;
 
+import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import org.deckplanreview.formula.Formula;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.BesideJoists;
 import org.deckplanreview.layout.BoardField;
@@ -30,6 +35,8 @@ import org.deckplanreview.submission.Timber;
 final class Takedown implements LoadPath {
 
     private static final double N_PER_MM3_OF_KN_PER_M3 = 1e-6;
+
+    private static final Formula AT_LEAST = Formula.of("g_k = max(g_o, g_min - g_j)", KILONEWTON_PER_SQUARE_METRE, "");
 
     private final Layout layout;
     private final LoadModel model;
@@ -73,10 +80,52 @@ final class Takedown implements LoadPath {
 
     @Override
     public Derived<MemberAnalysis> member(Member member) {
-        return statics(member).map(s -> new StaticsOfMember(member, s));
+        return statics(member).with(weights.ofMember(member), (s, weight) -> new StaticsOfMember(member, s, weight));
     }
 
-    private record StaticsOfMember(Member member, BeamStatics statics) implements MemberAnalysis {
+    private final class StaticsOfMember implements MemberAnalysis {
+        private final Member member;
+        private final BeamStatics statics;
+        private final Sheet weight;
+
+        StaticsOfMember(Member member, BeamStatics statics, Sheet weight) {
+            this.member = member;
+            this.statics = statics;
+            this.weight = weight;
+        }
+
+        @Override
+        public Member member() {
+            return member;
+        }
+
+        @Override
+        public Sheet weight() {
+            return weight;
+        }
+
+        @Override
+        public List<ActionForces> carried() {
+            if (!(member instanceof BeamLine beam)) {
+                return List.of();
+            }
+            PlatformLayout platform = layout.platformOf(beam);
+            return beam.joists().stream()
+                    .map(b -> statics(platform.joists().get(b.joist())).map(j -> j.forces(b.joistSupport())))
+                    .flatMap(forces -> forces.optional().stream())
+                    .toList();
+        }
+
+        @Override
+        public double attachedWeightN() {
+            return attachments.on(member).get().weightN();
+        }
+
+        @Override
+        public double attachedImposedN() {
+            return attachments.on(member).get().imposedN();
+        }
+
         @Override
         public Effects effects(ActionFactors factors) {
             return statics.effects(factors);
@@ -221,8 +270,12 @@ final class Takedown implements LoadPath {
         PlatformLoads loads = model.platforms().get(platformIndex);
         Derived<Double> joists = joistsNPerMm2(platform);
         Derived<BoardField> boards = boards(platform);
-        Derived<Double> taken = boards.flatMap(b -> permanentNPerMm2(b, loads)).with(joists, Double::sum);
-        Derived<Double> own = boards.flatMap(b -> onJoistsNPerMm2(b, loads)).with(joists, Double::sum);
+        Derived<Double> taken = boards.flatMap(b -> permanent(b, loads))
+                .map(s -> Weights.nPerMm2(s.value("g_k")))
+                .with(joists, Double::sum);
+        Derived<Double> own = boards.flatMap(b -> onJoists(b, loads, OnJoists.OWN))
+                .map(s -> Weights.nPerMm2(s.value(OnJoists.OWN.symbol)))
+                .with(joists, Double::sum);
         return taken.with(own, (t, o) -> new double[] {Weights.kNPerM2(t), Weights.kNPerM2(o)})
                 .with(loads.uniformKNPerM2(), (p, q) -> new DeckLoads(p[0], p[1], q, loads.snowKNPerM2()));
     }
@@ -341,28 +394,95 @@ final class Takedown implements LoadPath {
     }
 
     private Derived<AreaLoads> areaLoads(BoardField boards) {
+        return areaSheet(boards)
+                .map(sheet -> new AreaLoads(
+                        Weights.nPerMm2(sheet.value("g_k")),
+                        Weights.nPerMm2(sheet.value("q_k")),
+                        Weights.nPerMm2(
+                                model.platforms().get(boards.platformIndex()).snowKNPerM2())));
+    }
+
+    @Override
+    public Derived<Sheet> areaLoads(int platformIndex) {
+        return boards(layout.platforms().get(platformIndex)).flatMap(this::areaSheet);
+    }
+
+    private Derived<Sheet> areaSheet(BoardField boards) {
         PlatformLoads loads = model.platforms().get(boards.platformIndex());
-        return permanentNPerMm2(boards, loads)
-                .with(
-                        loads.uniformKNPerM2(),
-                        (permanent, uniform) -> new AreaLoads(
-                                permanent, Weights.nPerMm2(uniform), Weights.nPerMm2(loads.snowKNPerM2())));
+        return permanent(boards, loads).with(loads.uniformKNPerM2(), (permanent, uniform) -> {
+            Sheet sheet = Sheet.on(permanent);
+            sheet.given(
+                    "q_k",
+                    uniform,
+                    KILONEWTON_PER_SQUARE_METRE,
+                    "imposed load on the boards",
+                    loads.imposedSource(),
+                    Pointer.of("/use"));
+            if (loads.snowKNPerM2() != 0) {
+                sheet.given(
+                        "s_k",
+                        loads.snowKNPerM2(),
+                        KILONEWTON_PER_SQUARE_METRE,
+                        "snow on the boards",
+                        "",
+                        Pointer.of("/site"));
+            }
+            return sheet;
+        });
     }
 
-    /** Of boards and finishes; what the joists lack of the least permanent load counts as if it lay on them. */
-    private Derived<Double> permanentNPerMm2(BoardField boards, PlatformLoads loads) {
-        Derived<Double> onJoists = onJoistsNPerMm2(boards, loads);
+    /** g_k of boards and finishes; what the joists lack of the least permanent load counts as if it lay on them. */
+    private Derived<Sheet> permanent(BoardField boards, PlatformLoads loads) {
         if (model.leastDeadKNPerM2().isEmpty()) {
-            return onJoists;
+            return onJoists(boards, loads, OnJoists.ALL);
         }
-        double least = Weights.nPerMm2(model.leastDeadKNPerM2().getAsDouble());
-        return onJoists.with(
-                joistsNPerMm2(layout.platforms().get(boards.platformIndex())),
-                (above, joists) -> Math.max(above, least - joists));
+        double least = model.leastDeadKNPerM2().getAsDouble();
+        return onJoists(boards, loads, OnJoists.OWN)
+                .with(joistsNPerMm2(layout.platforms().get(boards.platformIndex())), (above, joists) -> {
+                    Sheet sheet = Sheet.on(above);
+                    sheet.given("g_min", least, KILONEWTON_PER_SQUARE_METRE, "minimum permanent load of a deck", "");
+                    sheet.given(
+                            "g_j", Weights.kNPerM2(joists), KILONEWTON_PER_SQUARE_METRE, "weight of the joists", "");
+                    return calculated(sheet, AT_LEAST);
+                });
     }
 
-    private Derived<Double> onJoistsNPerMm2(BoardField boards, PlatformLoads loads) {
-        return weights.ofBoardsNPerMm2(boards).map(own -> own + Weights.nPerMm2(loads.finishesKNPerM2()));
+    /** What boards and finishes come to: the whole permanent load on the joists, or what it is before a minimum counts. */
+    private enum OnJoists {
+        ALL("g_k"),
+        OWN("g_o");
+
+        private final String symbol;
+        private final Formula ofBoards;
+        private final Formula withFinishes;
+
+        OnJoists(String symbol) {
+            this.symbol = symbol;
+            ofBoards = Formula.of(symbol + " = g_b", KILONEWTON_PER_SQUARE_METRE, "");
+            withFinishes = Formula.of(symbol + " = g_b + g_f", KILONEWTON_PER_SQUARE_METRE, "");
+        }
+    }
+
+    private Derived<Sheet> onJoists(BoardField boards, PlatformLoads loads, OnJoists sum) {
+        return weights.ofBoards(boards).map(own -> {
+            Sheet sheet = Sheet.on(own);
+            if (loads.finishesKNPerM2() == 0) {
+                return calculated(sheet, sum.ofBoards);
+            }
+            sheet.given(
+                    "g_f",
+                    loads.finishesKNPerM2(),
+                    KILONEWTON_PER_SQUARE_METRE,
+                    "finishes",
+                    "",
+                    layout.platforms().get(boards.platformIndex()).pointer().child("finishes"));
+            return calculated(sheet, sum.withFinishes);
+        });
+    }
+
+    private static Sheet calculated(Sheet sheet, Formula formula) {
+        sheet.calculate(formula);
+        return sheet;
     }
 
     private Derived<Double> joistsNPerMm2(PlatformLayout platform) {

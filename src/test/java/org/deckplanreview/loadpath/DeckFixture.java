@@ -230,7 +230,7 @@ final class DeckFixture {
         return LoadPath.derive(
                 layout,
                 new LoadModel(
-                        List.of(new PlatformLoads(uniform, concentrated, finishes, snow)),
+                        List.of(new PlatformLoads(uniform, "", concentrated, finishes, snow)),
                         materials,
                         24,
                         GRAVITY,

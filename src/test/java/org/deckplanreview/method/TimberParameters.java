@@ -2,7 +2,9 @@ package org.deckplanreview.method;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Member;
@@ -100,6 +102,10 @@ public final class TimberParameters {
     }
 
     private static final class NoLoads implements LoadPath {
+        @Override
+        public Derived<Sheet> areaLoads(int platformIndex) {
+            return Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
+        }
 
         private static <T> Derived<T> none() {
             throw new AssertionError("No load of the deck enters here");

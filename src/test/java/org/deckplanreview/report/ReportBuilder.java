@@ -138,7 +138,7 @@ public final class ReportBuilder {
     }
 
     private static LoadPath unloaded(Layout layout) {
-        LoadModel.PlatformLoads none = new LoadModel.PlatformLoads(Derived.known(0.0), Derived.known(0.0), 0, 0);
+        LoadModel.PlatformLoads none = new LoadModel.PlatformLoads(Derived.known(0.0), "", Derived.known(0.0), 0, 0);
         return LoadPath.derive(
                 layout,
                 new LoadModel(

@@ -145,6 +145,7 @@ class EquilibriumTest {
                         layout.platforms().stream()
                                 .map(p -> new PlatformLoads(
                                         Derived.known(IMPOSED_KN_PER_M2),
+                                        "",
                                         Derived.known(2000.0),
                                         FINISHES_KN_PER_M2,
                                         SNOW_KN_PER_M2))

@@ -106,7 +106,8 @@ class LargeDeckTest {
         materials.put("C24", new LoadModel.Material(11000, 690, 420));
         return new LoadModel(
                 IntStream.range(0, platforms)
-                        .mapToObj(i -> new LoadModel.PlatformLoads(Derived.known(2.5), Derived.known(2000.0), 0, 0.5))
+                        .mapToObj(
+                                i -> new LoadModel.PlatformLoads(Derived.known(2.5), "", Derived.known(2000.0), 0, 0.5))
                         .toList(),
                 materials,
                 24,

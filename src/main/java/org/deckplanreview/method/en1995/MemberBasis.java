@@ -9,13 +9,17 @@ import java.util.List;
 import java.util.function.Function;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
+import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Action;
+import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.MemberAnalysis;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.MemberLoads;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.method.en1995.Combination.State;
@@ -161,6 +165,15 @@ record MemberBasis(
 
     double depthMm() {
         return start.value("h");
+    }
+
+    /** The whole working of a place, from the loads on. */
+    List<WorkingStep> working(ActionFactors factors, Sheet place) {
+        return Sheet.on(
+                        new MemberLoads(member, analysis, context, factors, combinationSource())
+                                .sheet(UnitSystem.METRIC),
+                        place)
+                .steps();
     }
 
     /** Where the factors of combinations come from. */

@@ -193,7 +193,7 @@ final class MemberBending implements Method {
                     Measure.of(sheet.aside(ALLOWED), NEWTON_PER_SQUARE_MILLIMETRE),
                     utilisation,
                     moment.place() + ", " + basis.named(combination),
-                    sheet.steps(),
+                    basis.working(combination.factors(), sheet),
                     basis.assumptions(List.of(
                             "Supports hold members against twisting (EN 1995-1-1, 6.3.3).", length.assumption())));
         }

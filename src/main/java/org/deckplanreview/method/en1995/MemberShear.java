@@ -83,7 +83,7 @@ final class MemberShear implements Method {
                     Measure.of(sheet.value("f_v,d"), NEWTON_PER_SQUARE_MILLIMETRE),
                     utilisation,
                     "at " + basis.supportName(support) + ", " + basis.named(combination),
-                    sheet.steps(),
+                    basis.working(combination.factors(), sheet),
                     basis.assumptions(List.of()));
         }
     }

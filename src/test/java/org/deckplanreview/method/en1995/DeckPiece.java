@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -488,6 +489,11 @@ public final class DeckPiece {
     }
 
     private final class Stated implements LoadPath {
+        @Override
+        public Derived<Sheet> areaLoads(int platformIndex) {
+            return Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
+        }
+
         @Override
         public Derived<MemberAnalysis> member(Member member) {
             return analysis.apply(member);

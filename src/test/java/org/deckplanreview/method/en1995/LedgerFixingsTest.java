@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -141,6 +142,11 @@ class LedgerFixingsTest {
 
     /** Every joist reacts with the same force at every support, under imposed load alone. */
     private static final class Reactions implements LoadPath {
+        @Override
+        public Derived<Sheet> areaLoads(int platformIndex) {
+            return Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
+        }
+
         @Override
         public Derived<MemberAnalysis> member(Member member) {
             double q = REACTION_N / 1.5;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
@@ -15,9 +16,32 @@ import org.deckplanreview.loadpath.Effects.SupportEffects;
 import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.loadpath.MemberDiagrams;
+import org.deckplanreview.measure.MeasureUnit;
 
 /** Stated effects of each action, added up by the factors. */
 public record LinearAnalysis(Member member, Map<Action, Share> shares) implements MemberAnalysis {
+
+    @Override
+    public Sheet weight() {
+        Sheet sheet = Sheet.blank();
+        sheet.given("g_m", 0, MeasureUnit.NEWTON_PER_MILLIMETRE, "weight of the member", "");
+        return sheet;
+    }
+
+    @Override
+    public List<ActionForces> carried() {
+        return List.of();
+    }
+
+    @Override
+    public double attachedWeightN() {
+        return 0;
+    }
+
+    @Override
+    public double attachedImposedN() {
+        return 0;
+    }
 
     /**
      * What one action does.

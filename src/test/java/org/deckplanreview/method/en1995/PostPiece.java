@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -408,6 +409,11 @@ public final class PostPiece {
     }
 
     private final class Stated implements LoadPath {
+        @Override
+        public Derived<Sheet> areaLoads(int platformIndex) {
+            return Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
+        }
+
         @Override
         public Derived<ActionForces> post(PostPlace post) {
             return forces;

@@ -619,7 +619,8 @@ class FrameQuantitiesTest {
 
     private static ReviewContext context(Layout layout, OptionalDouble leastDead) {
         Submission submission = layout.submission();
-        LoadModel.PlatformLoads loads = new LoadModel.PlatformLoads(Derived.known(1.5), Derived.known(2_000.0), 0, 0.5);
+        LoadModel.PlatformLoads loads =
+                new LoadModel.PlatformLoads(Derived.known(1.5), "", Derived.known(2_000.0), 0, 0.5);
         LoadModel model = new LoadModel(
                 submission.platforms().stream().map(p -> loads).toList(),
                 new TreeMap<>(Map.of(

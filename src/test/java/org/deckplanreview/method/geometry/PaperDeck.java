@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -391,6 +392,10 @@ public final class PaperDeck {
     }
 
     private final class PaperLoads implements LoadPath {
+        @Override
+        public Derived<Sheet> areaLoads(int platformIndex) {
+            return Derived.missing(Pointer.of("/platforms/0/boards"), "the boards");
+        }
 
         @Override
         public Derived<ActionForces> footing(FootingPlace footing) {
