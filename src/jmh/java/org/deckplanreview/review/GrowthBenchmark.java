@@ -3,6 +3,7 @@ package org.deckplanreview.review;
 import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.report.Detail;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -54,6 +55,6 @@ public class GrowthBenchmark {
 
     @Benchmark
     public byte[] reviewToJson() {
-        return JsonRendering.line(BuiltIn.report(submission));
+        return JsonRendering.line(BuiltIn.report(submission), Detail.FULL);
     }
 }

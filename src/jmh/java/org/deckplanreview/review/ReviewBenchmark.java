@@ -11,6 +11,7 @@ import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
 import org.deckplanreview.submission.ReadResult;
 import org.deckplanreview.submission.SubmissionReader;
+import org.deckplanreview.report.Detail;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -52,12 +53,12 @@ public class ReviewBenchmark {
 
     @Benchmark
     public byte[] reviewToJson() {
-        return JsonRendering.line(BuiltIn.report(submission));
+        return JsonRendering.line(BuiltIn.report(submission), Detail.FULL);
     }
 
     @Benchmark
     public byte[] writeJson() {
-        return JsonRendering.line(reviewed.report());
+        return JsonRendering.line(reviewed.report(), Detail.FULL);
     }
 
     @Benchmark

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeMap;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.report.Detail;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -51,7 +52,11 @@ public final class SpeedTable {
             line("CPU from " + byMembers.firstKey() + " to " + byMembers.lastKey() + " members, exponent", Math.log(cost) / Math.log(size));
         }
         byte[] sample = BuiltIn.read(BuiltIn.SAMPLES.resolve("sloping-garden-deck.json"));
-        line("JSON of sloping-garden-deck in kB", JsonRendering.line(BuiltIn.report(sample)).length / 1000.0);
+        for (Detail detail : Detail.values()) {
+            line(
+                    "JSON of sloping-garden-deck, " + detail + ", kB",
+                    JsonRendering.line(BuiltIn.report(sample), detail).length / 1000.0);
+        }
     }
 
     private static void line(String what, double figure) {

@@ -24,6 +24,7 @@ import org.deckplanreview.rendering.pdf.PdfRendering;
 import org.deckplanreview.rendering.sarif.SarifRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.review.Reviewer;
@@ -169,7 +170,12 @@ public class ReviewResource {
                             description = "With text/csv: the table, findings or schedule; the findings if left out.",
                             schema = @Schema(enumeration = {"findings", "schedule"}))
                     @QueryParam("table")
-                    Optional<String> table)
+                    Optional<String> table,
+            @Parameter(
+                            description = "With JSON: how much of the report, full or summary; full if left out.",
+                            schema = @Schema(enumeration = {"full", "summary"}))
+                    @QueryParam("detail")
+                    Optional<String> detail)
             throws IOException {
         Variant form = request.selectVariant(FORMS);
         if (form == null) {
@@ -179,34 +185,50 @@ public class ReviewResource {
         if (limit.exceededBy(submission)) {
             return limit.problem().response();
         }
+        Optional<Detail> asked = detail(detail);
+        if (asked.isEmpty()) {
+            return noSuchDetail();
+        }
         ReviewResult result = reviewer.review(submission);
         if (!(result instanceof ReviewResult.Reviewed reviewed)) {
             return Problem.of(result).response();
         }
-        if (form.getMediaType().isCompatible(MediaTypes.SARIF_TYPE)) {
-            return Response.ok(SarifRendering.render(reviewed.report(), submission, UNNAMED_FILE), MediaTypes.SARIF)
+        MediaType type = form.getMediaType();
+        Report report = reviewed.report();
+        if (type.isCompatible(MediaType.APPLICATION_JSON_TYPE)) {
+            return Response.ok(JsonRendering.line(report, asked.get()), MediaType.APPLICATION_JSON)
                     .build();
         }
-        if (form.getMediaType().isCompatible(MediaTypes.CSV_TYPE)) {
-            return csv(reviewed.report(), table.orElse(FINDINGS));
+        if (type.isCompatible(MediaType.TEXT_PLAIN_TYPE)) {
+            return Response.ok(TextRendering.render(report, WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
+                    .build();
         }
-        DrawnDeck deck = DrawnDeck.of(reviewed.assessment(), reviewed.report());
-        MediaType type = form.getMediaType();
+        if (type.isCompatible(MediaTypes.SARIF_TYPE)) {
+            return Response.ok(SarifRendering.render(report, submission, UNNAMED_FILE), MediaTypes.SARIF)
+                    .build();
+        }
+        if (type.isCompatible(MediaTypes.CSV_TYPE)) {
+            return csv(report, table.orElse(FINDINGS));
+        }
+        DrawnDeck deck = DrawnDeck.of(reviewed.assessment(), report);
         if (type.isCompatible(MediaTypes.SVG_TYPE)) {
             return DrawingChoice.of(drawing, sheet, deck).response();
         }
-        if (type.isCompatible(MediaType.TEXT_HTML_TYPE)) {
-            return Response.ok(HtmlRendering.render(deck, Form.SCREEN), MediaTypes.HTML_UTF_8)
-                    .build();
-        }
-        if (type.isCompatible(MediaTypes.PDF_TYPE)) {
-            return Response.ok(PdfRendering.render(deck), MediaTypes.PDF).build();
-        }
-        return type.isCompatible(MediaType.TEXT_PLAIN_TYPE)
-                ? Response.ok(TextRendering.render(deck.report(), WorkingShown.GOVERNING), MediaTypes.TEXT_UTF_8)
-                        .build()
-                : Response.ok(JsonRendering.render(deck.report()), MediaType.APPLICATION_JSON)
+        return type.isCompatible(MediaTypes.PDF_TYPE)
+                ? Response.ok(PdfRendering.render(deck), MediaTypes.PDF).build()
+                : Response.ok(HtmlRendering.render(deck, Form.SCREEN), MediaTypes.HTML_UTF_8)
                         .build();
+    }
+
+    private static Optional<Detail> detail(Optional<String> word) {
+        return word.map(Detail::ofWord).orElse(Optional.of(Detail.FULL));
+    }
+
+    private static Response noSuchDetail() {
+        return Problem.of(
+                        ProblemType.BAD_REQUEST,
+                        "There is no such detail. The parameter detail is one of full and summary.")
+                .response();
     }
 
     private static Response csv(Report report, String table) {
@@ -232,18 +254,27 @@ public class ReviewResource {
             description = "One submission a line, one report a line in the same order. A line that is no submission is"
                     + " answered by a problem (RFC 9457) with its number, inputLine, and the others go on. Blank lines"
                     + " are skipped. The stream may have any length, each line that of a submission.")
-    public Response reviewMany(InputStream body) {
-        return streams.answer(out -> streams.inOrder().run(streams.submissions(body), this::line, out::write));
+    public Response reviewMany(
+            InputStream body,
+            @Parameter(
+                            description = "How much of each report, full or summary; full if left out.",
+                            schema = @Schema(enumeration = {"full", "summary"}))
+                    @QueryParam("detail")
+                    Optional<String> detail) {
+        return detail(detail)
+                .map(asked -> streams.answer(
+                        out -> streams.inOrder().run(streams.submissions(body), one -> line(one, asked), out::write)))
+                .orElseGet(ReviewResource::noSuchDetail);
     }
 
-    private byte[] line(SubmissionSource.Received received) {
+    private byte[] line(SubmissionSource.Received received, Detail detail) {
         if (received.bytes().isEmpty()) {
             return streams.line(limit.problem(), received.number());
         }
         try {
             ReviewResult result = reviewer.review(received.bytes().get());
             return result instanceof ReviewResult.Reviewed reviewed
-                    ? JsonRendering.line(reviewed.report())
+                    ? JsonRendering.line(reviewed.report(), detail)
                     : streams.line(Problem.of(result), received.number());
         } catch (RuntimeException e) {
             return streams.failed(e, received.number());

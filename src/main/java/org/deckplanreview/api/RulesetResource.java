@@ -184,7 +184,8 @@ public class RulesetResource {
                     .response();
         }
         Edition edition = ((Amending.Amended) found.get()).edition();
-        EntityTag tag = new EntityTag(edition.digest());
+        // Weak, since the same edition may be sent compressed or not.
+        EntityTag tag = new EntityTag(edition.digest(), true);
         Response.ResponseBuilder unchanged = request.evaluatePreconditions(tag);
         return unchanged != null
                 ? unchanged.build()

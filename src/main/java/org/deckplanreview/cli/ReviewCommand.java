@@ -30,6 +30,7 @@ import org.deckplanreview.rendering.sarif.SarifRendering;
 import org.deckplanreview.rendering.text.PlainText;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.review.ReviewResult;
 import org.deckplanreview.review.Reviewer;
@@ -66,6 +67,14 @@ class ReviewCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print the report as JSON.")
     boolean json;
+
+    @Option(
+            names = "--detail",
+            paramLabel = "WHICH",
+            defaultValue = "full",
+            converter = DetailWord.class,
+            description = "How much of the report --json prints: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+    Detail detail;
 
     @Option(
             names = "--working",
@@ -144,7 +153,7 @@ class ReviewCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.print(
                 json
-                        ? new String(JsonRendering.render(report), StandardCharsets.UTF_8)
+                        ? new String(JsonRendering.render(report, detail), StandardCharsets.UTF_8)
                         : TextRendering.render(report, working));
         out.flush();
         return ExitCode.of(report.outcome());

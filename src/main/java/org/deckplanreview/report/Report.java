@@ -19,6 +19,7 @@ import org.deckplanreview.submission.NotReviewed;
  * @param cautions hazards that the reader must be told of
  * @param referrals matters for the local authority or a licensed engineer
  * @param findings worst first; those that are not applicable last
+ * @param subjects what findings speak of, by their numbers
  * @param givenNotReviewed what the submission states and no provision of the edition looked at
  * @param assumptions what was taken that the submission does not say
  * @param recalledFromMemory what the findings rest on and nobody read in its document, each once
@@ -36,6 +37,7 @@ public record Report(
         List<String> cautions,
         List<String> referrals,
         List<ReportedFinding> findings,
+        List<NumberedSubject> subjects,
         List<NotReviewed> givenNotReviewed,
         List<String> assumptions,
         List<RecalledValue> recalledFromMemory,
@@ -45,9 +47,17 @@ public record Report(
         cautions = List.copyOf(cautions);
         referrals = List.copyOf(referrals);
         findings = List.copyOf(findings);
+        subjects = List.copyOf(subjects);
         givenNotReviewed = List.copyOf(givenNotReviewed);
         assumptions = List.copyOf(assumptions);
         recalledFromMemory = List.copyOf(recalledFromMemory);
+    }
+
+    /**
+     * Digest of the report as JSON in full, on one line and without the member provenance. Taken when it is asked for first.
+     */
+    public String digest() {
+        return provenance.digest(this);
     }
 
     /** The units that the report is written in. */

@@ -7,17 +7,22 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.function.Function;
 import org.deckplanreview.formula.Expression;
 import org.deckplanreview.kernel.Derived;
@@ -25,11 +30,13 @@ import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.kernel.Worded;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
+import org.deckplanreview.provenance.Digest;
 import org.deckplanreview.vocabulary.Sense;
 
 /**
- * The report as JSON, format 1: members in the records' order, absent and missing ones left out, numbers rounded to plain
- * decimals.
+ * The report as JSON, format 1: members in the records' order, absent, missing and empty ones left out, numbers rounded to
+ * plain decimals. Its digest is taken over the bytes that are written: anyone who takes the last member, provenance, out of the
+ * line comes to the same.
  */
 public final class ReportJson {
     private static final ObjectMapper MAPPER = JsonMapper.builder()
@@ -53,6 +60,18 @@ public final class ReportJson {
             .serializationInclusion(JsonInclude.Include.NON_ABSENT)
             .build();
 
+    /** Empty lists are left out of reports. Numbers end in no noughts, so that any tool writes them as they are here. */
+    private static final ObjectMapper REPORTS = MAPPER.copy()
+            .registerModule(new SimpleModule("reports").addSerializer(new WithoutNoughts()))
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+
+    static {
+        REPORTS.configOverride(List.class)
+                .setInclude(JsonInclude.Value.construct(JsonInclude.Include.NON_EMPTY, JsonInclude.Include.ALWAYS));
+    }
+
+    private static final byte[] LAST_MEMBER = ",\"provenance\":".getBytes(StandardCharsets.UTF_8);
+
     /** Line ends that do not depend on the machine. */
     private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
 
@@ -63,16 +82,57 @@ public final class ReportJson {
 
     private ReportJson() {}
 
-    /** Indented for people, without a line end after it. */
-    public static String text(Report report) {
-        return indented(report);
+    /** On one line, UTF-8, without a line end after it. */
+    public static byte[] line(Report report, Detail detail) {
+        byte[] content = content(report, detail);
+        byte[] provenance = bytes(REPORTS.writer(), Proof.of(report, Digest.sha256(content)));
+        ByteArrayOutputStream line = new ByteArrayOutputStream(content.length + LAST_MEMBER.length + provenance.length);
+        line.write(content, 0, content.length - 1);
+        line.writeBytes(LAST_MEMBER);
+        line.writeBytes(provenance);
+        line.write('}');
+        return line.toByteArray();
+    }
+
+    /** The same indented for people, without a line end after it. */
+    public static byte[] indented(Report report, Detail detail) {
+        try {
+            return bytes(REPORTS.writer(printer()), REPORTS.readTree(line(report, detail)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The digest that the report in full tells of itself. */
+    static String digest(Report report) {
+        return Digest.sha256(content(report, Detail.FULL));
+    }
+
+    /** What the report's own digest is taken over: all but the last member. */
+    private static byte[] content(Report report, Detail detail) {
+        return bytes(
+                REPORTS.writer(),
+                switch (detail) {
+                    case FULL -> ReportDocument.of(report);
+                    case SUMMARY -> ReportSummary.of(report);
+                });
+    }
+
+    /**
+     * The member provenance.
+     *
+     * @param report digest of the document without this member
+     */
+    private record Proof(String service, String received, String submission, String edition, String report) {
+        static Proof of(Report report, String digest) {
+            Provenance from = report.provenance();
+            return new Proof(from.service(), from.received(), from.submission(), from.edition(), digest);
+        }
     }
 
     /** Records that are built of what reports are built of, in the same form; indented, without a line end after it. */
     public static String indented(Object records) {
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENT).withArrayIndenter(INDENT);
-        return written(MAPPER.writer(printer), records);
+        return written(MAPPER.writer(printer()), records);
     }
 
     /** Likewise on one line, without a line end after it. */
@@ -88,11 +148,27 @@ public final class ReportJson {
         }
     }
 
-    /** What the report's own digest is taken over. */
-    static String withoutProvenance(Report report) {
-        ObjectNode tree = MAPPER.valueToTree(report);
-        tree.remove("provenance");
-        return tree.toString();
+    private static byte[] bytes(ObjectWriter writer, Object records) {
+        try {
+            return writer.writeValueAsBytes(records);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("Records of reports are always JSON", e);
+        }
+    }
+
+    private static DefaultPrettyPrinter printer() {
+        return new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENT).withArrayIndenter(INDENT);
+    }
+
+    private static final class WithoutNoughts extends StdSerializer<BigDecimal> {
+        WithoutNoughts() {
+            super(BigDecimal.class);
+        }
+
+        @Override
+        public void serialize(BigDecimal value, JsonGenerator json, SerializerProvider provider) throws IOException {
+            json.writeNumber(value.stripTrailingZeros());
+        }
     }
 
     /** Numbers that are shown as they follow from the layout. */

@@ -20,6 +20,7 @@ import org.deckplanreview.ruleset.Standing;
  * @param calculated what a calculation of the same comes to, where the provision does not reach the subject
  * @param sentence what was found, for people
  * @param advice what would put it right, where it does not comply or is undetermined
+ * @param working read from the first step to the last; what is text in a step is made when it is read
  * @param needs what would decide an undetermined finding
  */
 public record ReportedFinding(
@@ -40,7 +41,11 @@ public record ReportedFinding(
         ReportedCitation citation,
         List<Need> needs) {
     public ReportedFinding {
-        working = List.copyOf(working);
         needs = List.copyOf(needs);
+    }
+
+    /** Whether the provision has something to say about the subject. */
+    boolean applies() {
+        return determination != Determination.NOT_APPLICABLE;
     }
 }

@@ -1,6 +1,7 @@
 package org.deckplanreview.report;
 
 import java.math.BigDecimal;
+import java.util.AbstractList;
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.formula.Expression;
@@ -39,7 +40,22 @@ public record ReportedStep(
         from = List.copyOf(from);
     }
 
-    static ReportedStep of(WorkingStep step, UnitSystem system) {
+    /** Steps that are made as they are read. */
+    static List<ReportedStep> of(List<WorkingStep> steps, UnitSystem system) {
+        return new AbstractList<>() {
+            @Override
+            public ReportedStep get(int index) {
+                return of(steps.get(index), system);
+            }
+
+            @Override
+            public int size() {
+                return steps.size();
+            }
+        };
+    }
+
+    private static ReportedStep of(WorkingStep step, UnitSystem system) {
         return new ReportedStep(
                 step.symbol(),
                 step.expression(),

@@ -53,45 +53,23 @@ public final class Reports {
      * The report of an assessment.
      *
      * @param received the bytes as they came
-     * @param submissionJson the same submission as JSON text, in any form
+     * @param submissionJson the same submission as JSON text, in any form, asked for where its digest is
      * @param notReviewed what was given and not read, asked for when all else of the report is made
      */
     public Report of(
-            Assessment assessment, byte[] received, String submissionJson, Supplier<List<NotReviewed>> notReviewed) {
-        Provenance provenance = new Provenance(
-                serviceVersion,
-                Digest.sha256(received),
-                canonicalDigest(submissionJson),
-                assessment.edition().digest(),
-                "");
-        Optional<SiteSchedule> schedule =
-                assessment.edition().schedule().map(practice -> SiteSchedule.derive(assessment.layout(), practice));
-        Report unsealed = unsealed(assessment, schedule, notReviewed, provenance);
-        String digest = canonicalDigest(ReportJson.withoutProvenance(unsealed));
-        return unsealed(
-                assessment,
-                schedule,
-                notReviewed,
-                new Provenance(
-                        provenance.service(),
-                        provenance.received(),
-                        provenance.submission(),
-                        provenance.edition(),
-                        digest));
-    }
-
-    private Report unsealed(
             Assessment assessment,
-            Optional<SiteSchedule> schedule,
-            Supplier<List<NotReviewed>> notReviewed,
-            Provenance provenance) {
+            byte[] received,
+            Supplier<String> submissionJson,
+            Supplier<List<NotReviewed>> notReviewed) {
         Submission submission = assessment.layout().submission();
         List<Finding> ordered = assessment.findings().stream().sorted(ORDER).toList();
         UnitSystem units = submission.units().system();
         FilledTexts texts = new FilledTexts(assessment.edition(), vocabulary, units);
+        Subjects subjects = new Subjects(assessment.layout());
         List<ReportedFinding> findings =
-                ordered.stream().map(f -> reported(f, texts, units)).toList();
-        ReportedEdition edition = ReportedEdition.of(assessment.edition(), submission);
+                ordered.stream().map(f -> reported(f, subjects, texts, units)).toList();
+        Optional<SiteSchedule> schedule =
+                assessment.edition().schedule().map(practice -> SiteSchedule.derive(assessment.layout(), practice));
         return new Report(
                 NOTICE,
                 submission.reference(),
@@ -100,18 +78,23 @@ public final class Reports {
                 Optional.of(submission.units()).filter(u -> u != LengthUnit.MILLIMETRE),
                 assessment.outcome(),
                 Counts.of(findings),
-                edition,
+                ReportedEdition.of(assessment.edition(), submission),
                 gathered(assessment.edition().cautions(), ordered, texts::caution),
                 gathered(assessment.edition().referrals(), ordered, texts::referral),
                 findings,
+                subjects.all(),
                 notReviewed.get(),
                 assessment.assumptions(),
                 RecalledValues.of(assessment, vocabulary),
                 schedule,
-                provenance);
+                new Provenance(
+                        serviceVersion,
+                        Digest.sha256(received),
+                        () -> Digest.sha256(CanonicalJson.of(submissionJson.get())),
+                        assessment.edition().digest()));
     }
 
-    private ReportedFinding reported(Finding finding, FilledTexts texts, UnitSystem units) {
+    private ReportedFinding reported(Finding finding, Subjects subjects, FilledTexts texts, UnitSystem units) {
         Provision provision = finding.provision();
         Comparison comparison = Comparison.of(finding, units);
         return new ReportedFinding(
@@ -120,7 +103,7 @@ public final class Reports {
                 provision.concern(),
                 provision.obligation(),
                 provision.citation().source().standing(),
-                ReportedSubject.of(finding),
+                subjects.of(finding),
                 finding.determination(),
                 comparison.found(),
                 comparison.allowed(),
@@ -130,8 +113,8 @@ public final class Reports {
                         .findFirst(),
                 finding.calculated().map(ReportedCalculation::of),
                 finding.sentence(),
-                texts.advice(finding).filter(advice -> isOpen(finding)),
-                finding.working().stream().map(s -> ReportedStep.of(s, units)).toList(),
+                Optional.of(finding).filter(Reports::isOpen).flatMap(texts::advice),
+                ReportedStep.of(finding.working(), units),
                 ReportedCitation.of(provision.citation(), setBy(finding)),
                 finding.needs());
     }
@@ -157,10 +140,6 @@ public final class Reports {
                 .flatMap(f -> text.apply(f).stream())
                 .forEach(all::add);
         return List.copyOf(all);
-    }
-
-    private static String canonicalDigest(String json) {
-        return Digest.sha256(CanonicalJson.of(json));
     }
 
     private static boolean isOpen(Finding finding) {

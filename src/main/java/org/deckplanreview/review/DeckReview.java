@@ -57,6 +57,6 @@ final class DeckReview implements Reviewer {
     private ReviewResult reviewed(ReadResult.Read whole, byte[] bytes, Edition edition, ReadLog log) {
         Assessment assessment = assessor.assess(whole.submission(), edition);
         return new ReviewResult.Reviewed(
-                reports.of(assessment, bytes, whole.tree().toString(), log::notReviewed), assessment);
+                reports.of(assessment, bytes, () -> whole.tree().toString(), log::notReviewed), assessment);
     }
 }

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -21,7 +22,9 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
+import java.util.zip.GZIPInputStream;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -78,6 +81,63 @@ class ServiceTest {
                 .asString();
 
         assertThat(ReportSchema.faults(report)).isEmpty();
+    }
+
+    @Test
+    void a_summary_is_a_valid_report_too() {
+        String summary = given().contentType(ContentType.JSON)
+                .queryParam("detail", "summary")
+                .body(SUBMISSION)
+                .post("/reviews")
+                .then()
+                .statusCode(200)
+                .body("outcome", equalTo("does not comply"))
+                .body("notice", nullValue())
+                .extract()
+                .asString();
+
+        assertThat(ReportSchema.faults(summary)).isEmpty();
+        given().contentType("application/x-ndjson")
+                .queryParam("detail", "summary")
+                .body(SUBMISSION.getBytes(StandardCharsets.UTF_8))
+                .post("/reviews")
+                .then()
+                .body(equalTo(summary));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"application/json", "application/x-ndjson"})
+    void another_detail_is_refused(String form) {
+        isProblem(
+                given().contentType(form)
+                        .queryParam("detail", "some")
+                        .body(SUBMISSION.getBytes(StandardCharsets.UTF_8))
+                        .post("/reviews")
+                        .then(),
+                400,
+                "bad-request");
+    }
+
+    @Test
+    void answers_are_compressed_for_whoever_takes_that_and_caches_are_told() throws Exception {
+        HttpResponse<byte[]> compressed = vocabulary("gzip");
+        HttpResponse<byte[]> plain = vocabulary("identity");
+
+        assertThat(new GZIPInputStream(new ByteArrayInputStream(compressed.body())).readAllBytes())
+                .isEqualTo(plain.body());
+        assertThat(compressed.headers().firstValue("Content-Encoding")).contains("gzip");
+        assertThat(plain.headers().firstValue("Content-Encoding")).isEmpty();
+        assertThat(List.of(compressed, plain))
+                .allSatisfy(r -> assertThat(r.headers().allValues("Vary")).contains("Accept-Encoding"));
+    }
+
+    private HttpResponse<byte[]> vocabulary(String encoding) throws Exception {
+        return HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(reviews.resolve("/vocabulary"))
+                                .header("Accept-Encoding", encoding)
+                                .build(),
+                        HttpResponse.BodyHandlers.ofByteArray());
     }
 
     @Test
@@ -408,7 +468,7 @@ class ServiceTest {
 
     @Test
     void an_edition_is_given_in_canonical_form_and_tagged_with_its_digest() {
-        String tag = "\"sha256:" + "2".repeat(64) + "\"";
+        String tag = "W/\"sha256:" + "2".repeat(64) + "\"";
         given().get("/rulesets/shire/2024")
                 .then()
                 .statusCode(200)

@@ -69,13 +69,17 @@ public final class ReportBuilder {
                 .of(
                         assessment("DPR-1", LengthUnit.INCH, findings),
                         SUBMISSION.getBytes(StandardCharsets.UTF_8),
-                        SUBMISSION,
+                        () -> SUBMISSION,
                         List::of);
     }
 
     public static Report report(String reference, FindingBuilder... findings) {
         return new Reports(VOCABULARY, VERSION)
-                .of(assessment(reference, findings), SUBMISSION.getBytes(StandardCharsets.UTF_8), SUBMISSION, List::of);
+                .of(
+                        assessment(reference, findings),
+                        SUBMISSION.getBytes(StandardCharsets.UTF_8),
+                        () -> SUBMISSION,
+                        List::of);
     }
 
     /** Without findings, on a layout of its own and with a site schedule by the values of practice given. */
@@ -105,7 +109,7 @@ public final class ReportBuilder {
                         new Assessment(
                                 layout, unloaded(layout), withPractice, List.of(), List.of(), Determination.COMPLIES),
                         SUBMISSION.getBytes(StandardCharsets.UTF_8),
-                        SUBMISSION,
+                        () -> SUBMISSION,
                         List::of);
     }
 

@@ -16,7 +16,7 @@ class ReportedScheduleTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private static String json(Decks deck) {
-        return ReportJson.text(ReportBuilder.report(deck.layout(), GivenPractice.parameters()));
+        return WrittenReport.text(ReportBuilder.report(deck.layout(), GivenPractice.parameters()));
     }
 
     @Test
@@ -50,7 +50,7 @@ class ReportedScheduleTest {
 
     @Test
     void an_edition_without_site_practice_gives_no_schedule() throws Exception {
-        assertThat(JSON.readTree(ReportJson.text(ReportBuilder.report())).has("schedule"))
+        assertThat(JSON.readTree(WrittenReport.text(ReportBuilder.report())).has("schedule"))
                 .isFalse();
     }
 

@@ -16,10 +16,10 @@ import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
 import org.deckplanreview.report.Report;
-import org.deckplanreview.report.ReportJson;
 import org.deckplanreview.report.ReportSchema;
 import org.deckplanreview.report.ReportedAmendment;
 import org.deckplanreview.report.ReportedFinding;
+import org.deckplanreview.report.WrittenReport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -142,7 +142,7 @@ class AmendedReviewTest {
                                 "125",
                                 "tighter",
                                 "office-stiffer-decks"));
-        assertThat(ReportSchema.faults(ReportJson.text(report))).isEmpty();
+        assertThat(ReportSchema.faults(WrittenReport.text(report))).isEmpty();
         assertThat(text(report))
                 .contains(
                         "Amended by office-stiffer-decks: A design office's own rule for decks that sag less",
@@ -154,7 +154,7 @@ class AmendedReviewTest {
 
     @Test
     void a_report_without_amendments_has_no_member_for_them() {
-        String json = ReportJson.text(report(deck("uk-england", Optional.empty())));
+        String json = WrittenReport.text(report(deck("uk-england", Optional.empty())));
         assertThat(json).doesNotContain("\"amendments\"", "\"amendedValues\"", "\"pickedBy\"", "\"published\"");
     }
 
@@ -163,8 +163,9 @@ class AmendedReviewTest {
         Report report = report(deck("modelland", Optional.of("2021")));
         assertThat(text(report))
                 .contains("published on 2021-08-31, binding only where adopted; named by the submission");
-        assertThat(ReportSchema.faults(ReportJson.text(report))).isEmpty();
-        assertThat(ReportJson.text(report)).contains("\"published\": \"2021-08-31\"", "\"pickedBy\": \"submission\"");
+        assertThat(ReportSchema.faults(WrittenReport.text(report))).isEmpty();
+        assertThat(WrittenReport.text(report))
+                .contains("\"published\": \"2021-08-31\"", "\"pickedBy\": \"submission\"");
     }
 
     @Test
@@ -172,7 +173,7 @@ class AmendedReviewTest {
         Report report = report(deck("modelland", Optional.empty(), "county"));
         assertThat(report.edition().edition()).isEqualTo("2018");
         assertThat(text(report)).contains("binding only where adopted; adopted by the amendment county");
-        assertThat(ReportSchema.faults(ReportJson.text(report))).isEmpty();
+        assertThat(ReportSchema.faults(WrittenReport.text(report))).isEmpty();
     }
 
     @Test

@@ -27,6 +27,7 @@ import java.util.stream.Stream;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.submission.NotReviewed;
 import org.deckplanreview.submission.SampleDeck;
@@ -154,7 +155,7 @@ class EveryMemberCountsTest {
     }
 
     private static JsonNode tree(Report report) {
-        return SampleDeck.parse(new String(JsonRendering.render(report), StandardCharsets.UTF_8));
+        return SampleDeck.parse(new String(JsonRendering.render(report, Detail.FULL), StandardCharsets.UTF_8));
     }
 
     private static JsonNode changed(JsonNode document, String pointer, JsonNode other) {

@@ -14,6 +14,7 @@ import org.deckplanreview.assessment.Catalogue;
 import org.deckplanreview.rendering.json.JsonRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.report.Report;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -84,7 +85,7 @@ class SameBytesTest {
         List<String> forms = new ArrayList<>();
         BuiltIn.samples().forEach(sample -> {
             Report report = ((ReviewResult.Reviewed) reviewer.review(BuiltIn.read(sample))).report();
-            forms.add(new String(JsonRendering.render(report), StandardCharsets.UTF_8));
+            forms.add(new String(JsonRendering.render(report, Detail.FULL), StandardCharsets.UTF_8));
             forms.add(TextRendering.render(report, WorkingShown.ALL));
         });
         return forms;

@@ -19,6 +19,7 @@ import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.rendering.json.JsonRendering;
 import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportSchema;
 import org.deckplanreview.report.ReportedFinding;
@@ -151,7 +152,7 @@ class SameDeckInInchesTest {
     @ParameterizedTest
     @MethodSource("samplesInMillimetres")
     void a_report_in_inches_is_valid_against_the_schema(Path sample) {
-        byte[] report = JsonRendering.render(inInches(sample));
+        byte[] report = JsonRendering.render(inInches(sample), Detail.FULL);
         assertThat(ReportSchema.faults(new String(report, StandardCharsets.UTF_8)))
                 .isEmpty();
     }

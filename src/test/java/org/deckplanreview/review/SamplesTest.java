@@ -19,6 +19,7 @@ import org.deckplanreview.rendering.text.TextRendering;
 import org.deckplanreview.rendering.text.WorkingShown;
 import org.deckplanreview.report.ApprovedReports;
 import org.deckplanreview.report.ApprovedReports.JsonDigest;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.BeforeAll;
@@ -56,7 +57,7 @@ class SamplesTest {
 
     private static JsonDigest digest(Path sample, Report report) {
         String edition = report.edition().region() + "/" + report.edition().edition();
-        return JsonDigest.of(name(sample), edition, JsonRendering.render(report));
+        return JsonDigest.of(name(sample), edition, JsonRendering.render(report, Detail.FULL));
     }
 
     /** As the service answers and the command prints. */
@@ -83,7 +84,7 @@ class SamplesTest {
         JsonDigest now = digest(sample, report);
         assertThat(ApprovedReports.json()).containsKey(name(sample));
         JsonDigest approved = ApprovedReports.json().get(name(sample));
-        ApprovedReports.keep(now, JsonRendering.render(report));
+        ApprovedReports.keep(now, JsonRendering.render(report, Detail.FULL));
         if (!now.equals(approved)) {
             fail(ApprovedReports.help(approved, now));
         }
@@ -111,7 +112,7 @@ class SamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void the_report_is_valid_against_its_published_schema(Path sample) {
-        byte[] report = JsonRendering.render(BuiltIn.report(BuiltIn.read(sample)));
+        byte[] report = JsonRendering.render(BuiltIn.report(BuiltIn.read(sample)), Detail.FULL);
         assertThat(ReportSchema.faults(new String(report, StandardCharsets.UTF_8)))
                 .isEmpty();
     }

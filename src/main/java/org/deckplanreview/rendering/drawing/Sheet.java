@@ -3,7 +3,6 @@ package org.deckplanreview.rendering.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.report.Provenance;
 import org.deckplanreview.report.Report;
 
 /**
@@ -172,7 +171,6 @@ record Sheet(
                         report.title().orElse(""),
                         "Outcome: " + report.outcome().word(),
                         Sheet.CAPTION));
-        Provenance from = report.provenance();
         cell(
                 figure,
                 second + PAD,
@@ -182,7 +180,7 @@ record Sheet(
                         "Reference: " + report.reference(),
                         edition(secondRoom),
                         "Reviewed for: " + report.reviewOn() + ", sheet " + number + " of " + count,
-                        "Report: " + shortDigest(from)));
+                        "Report: " + shortDigest()));
         cell(
                 figure,
                 third + PAD,
@@ -203,11 +201,7 @@ record Sheet(
     }
 
     private String shortDigest() {
-        return shortDigest(report.provenance());
-    }
-
-    private static String shortDigest(Provenance from) {
-        return from.report().substring(0, Math.min(DIGEST_SHOWN, from.report().length()));
+        return report.digest().substring(0, DIGEST_SHOWN);
     }
 
     private static void cell(Canvas.Figure figure, double left, double top, double room, List<String> lines) {

@@ -233,7 +233,7 @@ public final class ReportPage {
                 .basedOn()
                 .forEach(b -> rows.add(
                         List.of(b.edition().isEmpty() ? b.title() : b.title() + ", " + b.edition(), b.digest())));
-        rows.add(List.of("This report in canonical form, without its provenance", from.report()));
+        rows.add(List.of("This report as JSON, without its provenance", report.digest()));
         return PageTable.of("Digests", List.of("Of", "Digest"), rows, r -> r);
     }
 
@@ -243,7 +243,7 @@ public final class ReportPage {
         String shown = reference.codePointCount(0, reference.length()) > FOOTER_REFERENCE
                 ? reference.substring(0, reference.offsetByCodePoints(0, FOOTER_REFERENCE)) + "…"
                 : reference;
-        String digest = report.provenance().report();
+        String digest = report.digest();
         return shown + " · report " + digest.substring(0, Math.min(SHORT_DIGEST, digest.length()));
     }
 }

@@ -109,7 +109,7 @@ public final class SarifRendering {
                         .forEach(pointer -> notReviewed.add(pointer.value())));
         properties.put("reference", PlainText.of(report.reference()));
         properties.put("edition", report.provenance().edition());
-        properties.put("report", report.provenance().report());
+        properties.put("report", report.digest());
         return log;
     }
 

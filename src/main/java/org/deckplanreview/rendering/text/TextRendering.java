@@ -290,7 +290,7 @@ public final class TextRendering {
         report.edition()
                 .basedOn()
                 .forEach(b -> digest(b.edition().isEmpty() ? b.title() : b.title() + ", " + b.edition(), b.digest()));
-        digest("This report in canonical form, without its provenance", provenance.report());
+        digest("This report as JSON, without its provenance", report.digest());
     }
 
     private void digest(String of, String digest) {

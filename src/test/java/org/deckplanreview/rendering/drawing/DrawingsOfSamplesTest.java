@@ -134,7 +134,7 @@ class DrawingsOfSamplesTest {
     @MethodSource("samples")
     void the_title_block_tells_where_the_drawing_comes_from_and_what_it_is_not(String sample) {
         DrawnDeck deck = DrawnDecks.sample(sample);
-        String digest = deck.report().provenance().report();
+        String digest = deck.report().digest();
         for (Drawing drawing : DrawnDecks.all(deck)) {
             List<String> block = ReadSvg.of(drawing).lettered("title-block");
             assertThat(block)

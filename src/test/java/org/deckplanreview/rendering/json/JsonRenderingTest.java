@@ -5,13 +5,14 @@ import static org.deckplanreview.report.FindingBuilder.finding;
 import static org.deckplanreview.report.ReportBuilder.report;
 
 import java.nio.charset.StandardCharsets;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.report.ReportSchema;
 import org.junit.jupiter.api.Test;
 
 class JsonRenderingTest {
     @Test
     void a_rendered_report_is_utf_8_ends_with_a_line_end_and_is_valid() {
-        byte[] bytes = JsonRendering.render(report("Bächlein", finding("a").doesNotComply()));
+        byte[] bytes = JsonRendering.render(report("Bächlein", finding("a").doesNotComply()), Detail.FULL);
         String text = new String(bytes, StandardCharsets.UTF_8);
 
         assertThat(text).startsWith("{\n").endsWith("}\n").contains("\"reference\": \"Bächlein\"");

@@ -35,7 +35,7 @@ class PdfOfSamplesTest {
             assertThat(text)
                     .contains(ReadPdf.unbroken("Outcome: " + report.outcome().word()))
                     .contains(ReadPdf.unbroken("page " + pages + " of " + pages))
-                    .contains(ReadPdf.unbroken(report.provenance().report()));
+                    .contains(ReadPdf.unbroken(report.digest()));
             report.findings().stream()
                     .filter(f -> f.determination() == Determination.DOES_NOT_COMPLY)
                     .map(f -> ReadPdf.unbroken(f.title() + ": " + f.subject().label()))

@@ -1,0 +1,12 @@
+package org.deckplanreview.report;
+
+import java.nio.charset.StandardCharsets;
+
+/** A report as JSON in full, indented. */
+public final class WrittenReport {
+    private WrittenReport() {}
+
+    public static String text(Report report) {
+        return new String(ReportJson.indented(report, Detail.FULL), StandardCharsets.UTF_8);
+    }
+}
