@@ -77,6 +77,14 @@ interface Calculation {
                 Calculation argument = arguments.get(0);
                 yield v -> Math.sqrt(argument.of(v));
             }
+            case SIN -> {
+                Calculation radians = arguments.get(0);
+                yield v -> StrictMath.sin(radians.of(v));
+            }
+            case COS -> {
+                Calculation radians = arguments.get(0);
+                yield v -> StrictMath.cos(radians.of(v));
+            }
         };
     }
 

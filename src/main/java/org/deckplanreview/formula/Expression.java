@@ -65,7 +65,7 @@ public sealed interface Expression
     }
 
     /**
-     * Reads what rulesets' documents print: sums, products, powers, brackets, {@code min}, {@code max} and {@code sqrt};
+     * Reads what rulesets' documents print: sums, products, powers, brackets and the functions of {@link MathFunction};
      * numbers may have a unit, as {@code 150 [mm]}. Several expressions, each with its condition, are parted by semicolons:
      * {@code 1 if λ <= 0.75; 1.56 - 0.75 * λ if λ <= 1.4; 1 / λ^2}.
      *

@@ -7,7 +7,9 @@ import java.util.Optional;
 public enum MathFunction {
     MIN("min"),
     MAX("max"),
-    SQRT("sqrt");
+    SQRT("sqrt"),
+    SIN("sin"),
+    COS("cos");
 
     private final String word;
 

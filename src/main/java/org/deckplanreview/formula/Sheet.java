@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.deckplanreview.kernel.Pointer;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.UnitSystem;
 
@@ -94,6 +95,20 @@ public final class Sheet {
             throw new IllegalArgumentException("'" + symbol + "' was not given before");
         }
         return step.value();
+    }
+
+    /**
+     * What a symbol stands for, with its unit.
+     *
+     * @throws IllegalArgumentException if it is not on the sheet, or no finite number
+     */
+    public Measure measure(String symbol) {
+        return Measure.of(value(symbol), find(symbol).unit());
+    }
+
+    /** What a formula comes to, without writing it on the sheet. */
+    public Measure measure(Formula formula) {
+        return Measure.of(aside(formula), formula.unit());
     }
 
     /** The last step of that symbol; null for none, since this is asked thousands of times a review. */

@@ -105,7 +105,11 @@ final class Units {
         }
         if (of instanceof Expression.Call c) {
             Optional<Dimension> arguments = alike(of, c.arguments(), symbols, units);
-            return c.function() == MathFunction.SQRT ? arguments.map(d -> d.to(0.5)) : arguments;
+            return switch (c.function()) {
+                case MIN, MAX -> arguments;
+                case SQRT -> arguments.map(d -> d.to(0.5));
+                case SIN, COS -> Optional.of(ofAngle(c, arguments));
+            };
         }
         Expression.Piecewise piecewise = (Expression.Piecewise) of;
         for (Expression.Branch b : piecewise.branches()) {
@@ -113,6 +117,13 @@ final class Units {
         }
         return alike(
                 of, piecewise.branches().stream().map(Expression.Branch::then).toList(), symbols, units);
+    }
+
+    private static Dimension ofAngle(Expression.Call c, Optional<Dimension> argument) {
+        if (argument.filter(Dimension.of(MeasureUnit.DEGREE)::isSame).isEmpty()) {
+            throw new IllegalArgumentException("'" + Texts.of(c) + "' is not of an angle");
+        }
+        return Dimension.NONE;
     }
 
     private static Dimension known(Expression of, List<Symbol> symbols, List<MeasureUnit> units) {

@@ -43,4 +43,9 @@ public record Measure(double value, MeasureUnit unit) implements Value {
     public double in(MeasureUnit other) {
         return unit.convert(value, other);
     }
+
+    /** The same in another unit of the same dimension. */
+    public Measure to(MeasureUnit other) {
+        return new Measure(in(other), other);
+    }
 }

@@ -1,8 +1,10 @@
 package org.deckplanreview.method;
 
 import java.util.List;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.vocabulary.Sense;
 
@@ -24,7 +26,14 @@ public sealed interface Evaluation {
             String remark,
             List<WorkingStep> working,
             List<String> assumptions)
-            implements Evaluation {}
+            implements Evaluation {
+
+        /** What a sheet comes to that ends with its utilisation. */
+        public static Measured on(
+                Sheet sheet, Measure found, Sense sense, Measure allowed, String remark, List<String> assumptions) {
+            return new Measured(found, sense, allowed, sheet.value("utilisation"), remark, sheet.steps(), assumptions);
+        }
+    }
 
     record Missing(List<Need> needs) implements Evaluation {}
 

@@ -18,6 +18,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Map;
+import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -150,6 +151,34 @@ class SheetTest {
                 "(8.32)",
                 Map.of("d", MILLIMETRE, "ρ_k", KILOGRAM_PER_CUBIC_METRE));
         assertThat(sheet.calculate(formula)).isCloseTo(0.082 * 0.88 * 350, within(1e-9));
+    }
+
+    /** cos 60 = sin 30 = 1/2. */
+    @Test
+    void sine_and_cosine_take_angles_in_degrees() {
+        give("l", 600, MILLIMETRE);
+        give("α", 60, MeasureUnit.DEGREE);
+        assertThat(sheet.calculate(Formula.of("s = l * cos(α)", MILLIMETRE, "")))
+                .isCloseTo(300, within(1e-12));
+        assertThat(last().substituted().orElseThrow().text()).isEqualTo("600 mm * cos(60 deg)");
+        give("α", 30, MeasureUnit.DEGREE);
+        assertThat(sheet.calculate(Formula.of("s = l * sin(α)", MILLIMETRE, "")))
+                .isCloseTo(300, within(1e-12));
+    }
+
+    @Test
+    void the_sine_of_what_is_no_angle_is_refused() {
+        give("x", 0.5, RATIO);
+        assertThatThrownBy(() -> sheet.calculate(Formula.of("y = sin(x)", RATIO, "")))
+                .hasMessage("'sin(x)' is not of an angle");
+    }
+
+    @Test
+    void a_measure_is_a_value_with_its_unit_and_leaves_the_sheet_as_it_is() {
+        give("P", 100, POUND_FORCE);
+        assertThat(sheet.measure("P")).isEqualTo(Measure.of(100, POUND_FORCE));
+        assertThat(sheet.measure(Formula.of("R = P / 4", POUND_FORCE, ""))).isEqualTo(Measure.of(25, POUND_FORCE));
+        assertThat(sheet.steps()).hasSize(1);
     }
 
     @Test

@@ -2,11 +2,11 @@ package org.deckplanreview.method.decking;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.submission.ManufacturedBoards;
@@ -38,8 +38,9 @@ public final class ManufacturedDecking {
         return field.pointer().child("manufactured").child(member);
     }
 
-    static Evaluation atMost(Measure found, Measure allowed, Sheet working) {
-        double utilisation = found.in(allowed.unit()) / allowed.value();
-        return new Evaluation.Measured(found, Sense.AT_MOST, allowed, utilisation, "", working.steps(), List.of());
+    /** What was found against what the maker states, both on the sheet. */
+    static Evaluation atMost(Sheet sheet, Formula utilisation, String found, String stated) {
+        sheet.calculate(utilisation);
+        return Evaluation.Measured.on(sheet, sheet.measure(found), Sense.AT_MOST, sheet.measure(stated), "", List.of());
     }
 }

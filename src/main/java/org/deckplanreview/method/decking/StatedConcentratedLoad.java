@@ -2,14 +2,15 @@ package org.deckplanreview.method.decking;
 
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.LoadPath.BoardLoads;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -19,6 +20,8 @@ import org.deckplanreview.vocabulary.Parameters;
 
 /** The characteristic concentrated load, whole on one manufactured board, against the one that the maker states. */
 final class StatedConcentratedLoad implements Method {
+
+    private static final Formula UTILISATION = Formula.of("utilisation = P / P_max", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "decking.concentratedLoad",
@@ -54,14 +57,14 @@ final class StatedConcentratedLoad implements Method {
             return new Evaluation.Missing(known.needs());
         }
         Sheet w = Sheet.blank();
-        double p = w.given("P", loads.get().concentratedN(), NEWTON_, "concentrated imposed load", "");
-        double most = w.given(
+        w.given("P", loads.get().concentratedN(), NEWTON_, "concentrated imposed load", "");
+        w.given(
                 "P_max",
                 known.get(),
                 NEWTON_,
                 "concentrated load by the maker",
                 "",
                 ManufacturedDecking.stated(field, "concentratedLoad"));
-        return ManufacturedDecking.atMost(Measure.of(p, NEWTON_), Measure.of(most, NEWTON_), w);
+        return ManufacturedDecking.atMost(w, UTILISATION, "P", "P_max");
     }
 }

@@ -6,13 +6,13 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -34,6 +34,9 @@ final class StatedJoistSpacing implements Method {
     private static final String LARGEST_OVERHANG = "largestOverhang";
     private static final double SQUARE_DEGREES = 90;
     private static final double DIAGONAL_DEGREES = 45;
+
+    private static final Formula SQUARE_SPACING = Formula.of("s = l * sin(α)", MILLIMETRE, "");
+    private static final Formula UTILISATION = Formula.of("utilisation = s / s_max", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "decking.joistSpacing",
@@ -116,20 +119,22 @@ final class StatedJoistSpacing implements Method {
                 "angle between the boards and the joists",
                 "",
                 field.pointer().child("direction"));
-        double spacing = working.given(
-                "s",
-                all.get()[0] * StrictMath.sin(StrictMath.toRadians(degrees)),
+        working.given(
+                "l",
+                all.get()[0],
                 MILLIMETRE,
-                "largest distance between joists, square to them",
-                "");
-        double most = working.given(
+                "largest distance between joists, along the boards",
+                "",
+                field.pointer());
+        working.calculate(SQUARE_SPACING);
+        working.given(
                 "s_max",
                 all.get()[2],
                 MILLIMETRE,
                 "largest joist spacing by the maker",
                 "",
                 ManufacturedDecking.stated(field, member));
-        return ManufacturedDecking.atMost(Measure.mm(spacing), Measure.mm(most), working);
+        return ManufacturedDecking.atMost(working, UTILISATION, "s", "s_max");
     }
 
     /** Between two directions without sense. */

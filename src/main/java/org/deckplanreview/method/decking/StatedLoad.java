@@ -4,12 +4,12 @@ import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.LoadPath.DeckLoads;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -24,7 +24,13 @@ import org.deckplanreview.vocabulary.Parameters;
  */
 final class StatedLoad implements Method {
 
-    private static final String ACCOMPANYING = "accompanyingShare";
+    private static final ParameterDescription ACCOMPANYING = ParameterDescription.number(
+                    "accompanyingShare", RATIO, "part of the smaller of imposed load and snow beside the larger")
+            .higherIsStricter();
+
+    private static final Formula LOAD =
+            Formula.of("p = g + max(q, s) + r * min(q, s)", KILONEWTON_PER_SQUARE_METRE, "");
+    private static final Formula UTILISATION = Formula.of("utilisation = p / p_max", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "decking.load",
@@ -32,9 +38,7 @@ final class StatedLoad implements Method {
             "load on the boards",
             KILONEWTON_PER_SQUARE_METRE,
             ManufacturedDecking.SUBJECTS,
-            List.of(ParameterDescription.number(
-                            ACCOMPANYING, RATIO, "part of the smaller of imposed load and snow beside the larger")
-                    .higherIsStricter()),
+            List.of(ACCOMPANYING),
             "Imposed load and snow, the larger whole and a share of the smaller, with finishes, against the uniform load that"
                     + " the maker of manufactured boards states.");
 
@@ -67,30 +71,19 @@ final class StatedLoad implements Method {
                 .finishes()
                 .map(f -> f.in(KILONEWTON_PER_SQUARE_METRE))
                 .orElse(0.0);
-        Sheet w = Sheet.blank();
-        double g = w.given("g", finishes, KILONEWTON_PER_SQUARE_METRE, "finishes", "");
-        double q = w.given("q", loads.get().imposed(), KILONEWTON_PER_SQUARE_METRE, "imposed load", "");
-        double s = w.given("s", loads.get().snow(), KILONEWTON_PER_SQUARE_METRE, "snow on the deck", "");
-        double r = w.given(
-                "r",
-                parameters.number(ACCOMPANYING, RATIO),
-                RATIO,
-                "part of the smaller beside the larger",
-                parameters.source(ACCOMPANYING));
-        double p = w.step(
-                "p",
-                "g + max(q, s) + r * min(q, s)",
-                g + Math.max(q, s) + r * Math.min(q, s),
-                KILONEWTON_PER_SQUARE_METRE,
-                "");
-        double most = w.given(
+        Sheet sheet = Sheet.blank();
+        sheet.given("g", finishes, KILONEWTON_PER_SQUARE_METRE, "finishes", "");
+        sheet.given("q", loads.get().imposed(), KILONEWTON_PER_SQUARE_METRE, "imposed load", "");
+        sheet.given("s", loads.get().snow(), KILONEWTON_PER_SQUARE_METRE, "snow on the deck", "");
+        parameters.enter(sheet, "r", ACCOMPANYING);
+        sheet.calculate(LOAD);
+        sheet.given(
                 "p_max",
                 known.get(),
                 KILONEWTON_PER_SQUARE_METRE,
                 "load by the maker",
                 "",
                 ManufacturedDecking.stated(field, "load"));
-        return ManufacturedDecking.atMost(
-                Measure.of(p, KILONEWTON_PER_SQUARE_METRE), Measure.of(most, KILONEWTON_PER_SQUARE_METRE), w);
+        return ManufacturedDecking.atMost(sheet, UTILISATION, "p", "p_max");
     }
 }

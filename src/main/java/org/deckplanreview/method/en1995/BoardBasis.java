@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -24,14 +25,21 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
-/** What a check of boards starts from: one board as a beam from joist to joist. */
+/**
+ * What a check of boards starts from: one board as a beam from joist to joist.
+ *
+ * @param start the sheet with which every working begins: b, and h that grooves leave
+ */
 record BoardBasis(
         BoardField field,
         Loads loads,
-        StrengthClass strengthClass,
+        Material material,
         Psi psi,
         Parameters parameters,
-        ReviewContext context) {
+        Pointer timberPointer,
+        Sheet start) {
+
+    private static final Formula LEFT_DEPTH = Formula.of("h = h_0 - g", MILLIMETRE, "");
 
     static final List<SubjectKind> SUBJECTS = List.of(SubjectKind.BOARDS);
 
@@ -54,33 +62,27 @@ record BoardBasis(
                 .boards(field)
                 .with(field.spanMm(), (board, span) -> new Loads(board, span, 0))
                 .with(field.overhangMm(), (l, overhang) -> new Loads(l.board(), l.spanMm(), overhang));
+        Pointer timber = context.submission().timberPointer(field.timber().id());
         return Inputs.gather(
                 field.timber(),
-                context.submission().timberPointer(field.timber().id()),
+                timber,
                 loads,
                 context.loadCategories().get(field.platformIndex()),
                 parameters,
-                (l, strengthClass, psi) ->
-                        check.apply(new BoardBasis(field, l, strengthClass, psi, parameters, context)));
+                (l, strengthClass, psi) -> check.apply(new BoardBasis(
+                        field,
+                        l,
+                        new Material(strengthClass, timber.child("strengthClass"), parameters),
+                        psi,
+                        parameters,
+                        timber,
+                        section(field, timber, parameters))));
     }
 
     /** Combinations of a state and loading. */
     List<Combination> combinations(State state, Loading loading) {
         return loading.filter(
                 Combination.of(parameters, state, psi, loads.board().snowNPerMm() != 0));
-    }
-
-    private boolean smooth() {
-        return field.boards().profile().filter(p -> p == BoardProfile.SMOOTH).isPresent();
-    }
-
-    private double grooveDepthMm() {
-        return smooth() ? 0 : parameters.number(GROOVE_DEPTH.name(), MILLIMETRE);
-    }
-
-    /** What grooves leave of the board. */
-    Section section() {
-        return new Section(field.timber().breadth().mm(), field.timber().depth().mm() - grooveDepthMm());
     }
 
     /** N/mm along the board. */
@@ -96,71 +98,73 @@ record BoardBasis(
                 * loads.board().concentratedN();
     }
 
-    DesignStrength designStrength(String property, double characteristic, Combination combination) {
-        return new DesignStrength(
-                property,
-                characteristic,
-                Modification.of(parameters, combination.factors()),
-                1,
-                parameters.number(DesignStrength.GAMMA_M.name(), RATIO));
-    }
-
-    Pointer timberPointer() {
-        return context.submission().timberPointer(field.timber().id());
-    }
-
-    Pointer strengthClassPointer() {
-        return timberPointer().child("strengthClass");
-    }
-
-    /** Shows b and h. */
-    void writeSection(Sheet w) {
-        w.given(
-                "b",
-                section().breadthMm(),
-                MILLIMETRE,
-                "width of a board",
-                "",
-                timberPointer().child("breadth"));
-        Pointer depth = timberPointer().child("depth");
-        if (smooth()) {
-            w.given("h", section().depthMm(), MILLIMETRE, "thickness", "", depth);
-            return;
+    private static Sheet section(BoardField field, Pointer timber, Parameters parameters) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("b", field.timber().breadth().mm(), MILLIMETRE, "width of a board", "", timber.child("breadth"));
+        boolean isSmooth =
+                field.boards().profile().filter(p -> p == BoardProfile.SMOOTH).isPresent();
+        double thicknessMm = field.timber().depth().mm();
+        sheet.given(isSmooth ? "h" : "h_0", thicknessMm, MILLIMETRE, "thickness", "", timber.child("depth"));
+        if (!isSmooth) {
+            sheet.given(
+                    "g",
+                    parameters.number(GROOVE_DEPTH.name(), MILLIMETRE),
+                    MILLIMETRE,
+                    "depth of grooves",
+                    parameters.source(GROOVE_DEPTH.name()),
+                    field.pointer().child("profile"));
+            sheet.calculate(LEFT_DEPTH);
         }
-        w.given("h_0", field.timber().depth().mm(), MILLIMETRE, "thickness", "", depth);
-        w.given(
-                "g",
-                grooveDepthMm(),
-                MILLIMETRE,
-                "depth of grooves",
-                parameters.source(GROOVE_DEPTH.name()),
-                field.pointer().child("profile"));
-        w.step("h", "h_0 - g", section().depthMm(), MILLIMETRE, "");
+        return sheet;
     }
 
-    /** Shows q_d and, where there is one, P_d. */
-    void writeLoads(Sheet w, Combination combination) {
+    /** What of a strength is the same under all combinations. */
+    Sheet characteristic(Strength strength) {
+        Sheet sheet = Sheet.on(start);
+        material.enter(sheet, strength, 1);
+        return sheet;
+    }
+
+    /** A strength for design under a combination. */
+    Sheet design(Sheet characteristic, Strength strength, Combination combination) {
+        Sheet sheet = Sheet.on(characteristic);
+        material.calculate(sheet, strength, modification(combination));
+        return sheet;
+    }
+
+    private Modification modification(Combination combination) {
+        return Modification.of(parameters, combination.factors());
+    }
+
+    /** A combination and the load duration that counts in it, for a finding's remark. */
+    String named(Combination combination) {
+        return "combination " + combination.id() + ", "
+                + modification(combination).duration();
+    }
+
+    /** Enters q_d and, where there is one, P_d. */
+    void enterLoads(Sheet sheet, Combination combination) {
         String source = parameters.source(Combination.COMBINATIONS.name());
-        w.given(
+        sheet.given(
                 "q_d",
                 uniformNPerMm(combination.factors()),
                 NEWTON_PER_MILLIMETRE,
-                "uniform load along a board, " + combination.id(),
+                () -> "uniform load along a board, " + combination.id(),
                 source,
                 field.pointer());
         if (combination.isConcentrated()) {
-            w.given(
+            sheet.given(
                     "P_d",
                     concentratedN(combination.factors()),
                     NEWTON_,
-                    "concentrated load on a board, " + combination.id(),
+                    () -> "concentrated load on a board, " + combination.id(),
                     source,
                     field.pointer());
         }
     }
 
-    void writeSpan(Sheet w) {
-        w.given(
+    double enterSpan(Sheet sheet) {
+        return sheet.given(
                 "l",
                 loads.spanMm(),
                 MILLIMETRE,

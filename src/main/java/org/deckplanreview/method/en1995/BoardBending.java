@@ -1,17 +1,14 @@
 package org.deckplanreview.method.en1995;
 
-import static org.deckplanreview.measure.MeasureUnit.CUBIC_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -30,11 +27,8 @@ final class BoardBending implements Method {
             NEWTON_PER_SQUARE_MILLIMETRE,
             BoardBasis.SUBJECTS,
             MemberBasis.parameters(
-                    DesignStrength.PARAMETERS,
-                    SizeEffect.PARAMETERS,
-                    StrengthClass.TABLE,
-                    Combination.COMBINATIONS,
-                    Combination.Psi.TABLE,
+                    Material.PARAMETERS,
+                    List.of(StrengthClass.TABLE, Combination.COMBINATIONS, Combination.Psi.TABLE),
                     Loading.PARAMETER,
                     BoardBasis.GROOVE_DEPTH,
                     BoardBasis.SHARE),
@@ -52,106 +46,71 @@ final class BoardBending implements Method {
     }
 
     private static Evaluation worst(BoardBasis basis) {
+        Sheet characteristic = Sheet.on(basis.start());
+        basis.material().enterBending(characteristic, 1, Material.SIZE_FACTOR);
         List<Place> places = new ArrayList<>();
         for (Combination c : basis.combinations(State.ULTIMATE, Loading.of(basis.parameters()))) {
-            DesignStrength fm = basis.designStrength("m", basis.strengthClass().fmk(), c);
-            places.add(new Place(basis, c, false, fm));
-            places.add(new Place(basis, c, true, fm));
+            Sheet strength = basis.design(characteristic, Strength.BENDING, c);
+            for (Stretch stretch : Stretch.values()) {
+                places.add(Place.of(basis, c, stretch, strength));
+            }
         }
         return Case.worst(places);
     }
 
-    /** Between joists, or on the overhang, under one combination. */
-    private record Place(BoardBasis basis, Combination combination, boolean overhang, DesignStrength fm)
-            implements Case {
-        private double lengthMm() {
-            return overhang ? basis.loads().overhangMm() : basis.loads().spanMm();
+    /** A part of a board that bends. */
+    private enum Stretch {
+        BETWEEN_JOISTS("between joists", "q_d * l^2 / 8", "P_d * l / 4"),
+        OVERHANG("over the last joist", "q_d * l^2 / 2", "P_d * l");
+
+        private final String place;
+        private final Formula uniformMoment;
+        private final Formula momentWithPoint;
+
+        Stretch(String place, String uniform, String point) {
+            this.place = place;
+            uniformMoment = Formula.of("M_d = " + uniform, NEWTON_MILLIMETRE, "");
+            momentWithPoint = Formula.of("M_d = " + uniform + " + " + point, NEWTON_MILLIMETRE, "");
         }
 
-        private double momentNmm() {
-            double q = basis.uniformNPerMm(combination.factors());
-            double p = basis.concentratedN(combination.factors());
-            double l = lengthMm();
-            return overhang ? q * l * l / 2 + p * l : q * l * l / 8 + p * l / 4;
-        }
-
-        private String momentExpression() {
-            String point = overhang ? " + P_d * l" : " + P_d * l / 4";
-            return "q_d * l^2 / " + (overhang ? "2" : "8") + (combination.isConcentrated() ? point : "");
-        }
-
-        private double stress() {
-            return momentNmm() / basis.section().sectionModulusMm3();
-        }
-
-        private double kh() {
-            return SizeEffect.of(basis.parameters())
-                    .kh(basis.section().depthMm(), basis.strengthClass().rhoK());
-        }
-
-        private double strength() {
-            return kh() * fm.value();
-        }
-
-        @Override
-        public double utilisation() {
-            return stress() / strength();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(stress(), NEWTON_PER_SQUARE_MILLIMETRE),
-                    Sense.AT_MOST,
-                    Measure.of(strength(), NEWTON_PER_SQUARE_MILLIMETRE),
-                    utilisation(),
-                    place() + ", combination " + combination.id() + ", "
-                            + fm.modification().duration(),
-                    working(),
-                    basis.assumptions());
-        }
-
-        private String place() {
-            return overhang ? "over the last joist" : "between joists";
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            basis.writeLoads(w, combination);
-            if (overhang) {
-                w.given(
+        void enterLength(Sheet sheet, BoardBasis basis) {
+            if (this == BETWEEN_JOISTS) {
+                basis.enterSpan(sheet);
+            } else {
+                sheet.given(
                         "l",
-                        lengthMm(),
+                        basis.loads().overhangMm(),
                         MILLIMETRE,
                         "largest length of board beyond the last joist",
                         "",
                         basis.field().pointer());
-            } else {
-                basis.writeSpan(w);
             }
-            w.step("M_d", momentExpression(), momentNmm(), NEWTON_MILLIMETRE, "");
-            w.step("W_y", "b * h^2 / 6", basis.section().sectionModulusMm3(), CUBIC_MILLIMETRE, "");
-            w.step("σ_m,d", "M_d / W_y", stress(), NEWTON_PER_SQUARE_MILLIMETRE, "(6.11)");
-            fm.writeFactors(w, p, "bending strength of " + basis.strengthClass().name(), basis.strengthClassPointer());
-            w.step(
-                    "k_h",
-                    SizeEffect.of(p)
-                            .expression(
-                                    basis.section().depthMm(),
-                                    basis.strengthClass().rhoK()),
-                    kh(),
-                    RATIO,
-                    "(3.1)");
-            w.step(
-                    "f_m,d",
-                    "k_mod * k_h * k_sys * f_m,k / γ_M",
-                    strength(),
-                    NEWTON_PER_SQUARE_MILLIMETRE,
-                    "(2.14), 3.2");
-            w.step("utilisation", "σ_m,d / f_m,d", utilisation(), RATIO, "(6.11)");
-            return w.steps();
+        }
+    }
+
+    /** A stretch under one combination. */
+    private record Place(BoardBasis basis, Combination combination, Stretch stretch, Sheet sheet, double utilisation)
+            implements Case {
+        static Place of(BoardBasis basis, Combination combination, Stretch stretch, Sheet strength) {
+            Sheet stress = Sheet.on(basis.start());
+            basis.enterLoads(stress, combination);
+            stretch.enterLength(stress, basis);
+            stress.calculate(combination.isConcentrated() ? stretch.momentWithPoint : stretch.uniformMoment);
+            stress.calculate(Section.MODULUS);
+            stress.calculate(BendingStress.OF_SECTION);
+            Sheet sheet = Sheet.on(stress, strength);
+            return new Place(basis, combination, stretch, sheet, sheet.calculate(BendingStress.UTILISATION));
+        }
+
+        @Override
+        public Evaluation.Measured measured() {
+            return Evaluation.Measured.on(
+                    sheet,
+                    sheet.measure("σ_m,d"),
+                    Sense.AT_MOST,
+                    sheet.measure("f_m,d"),
+                    stretch.place + ", " + basis.named(combination),
+                    basis.assumptions());
         }
     }
 }

@@ -2,17 +2,13 @@ package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.QUARTIC_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.loadpath.ActionFactors;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -28,6 +24,9 @@ final class BoardDeflection implements Method {
     private static final ParameterDescription SPAN_RATIO = ParameterDescription.number(
                     "spanRatio", RATIO, "span over largest deflection")
             .higherIsStricter();
+
+    private static final Formula DEFLECTION =
+            Formula.of("w_fin = 5 * q_fin * l^4 / (384 * E_0,mean * I_y)", MILLIMETRE, "2.2.3");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.boardDeflection",
@@ -54,84 +53,44 @@ final class BoardDeflection implements Method {
     }
 
     private static Evaluation worst(BoardBasis basis) {
-        Creep creep = Creep.of(basis.parameters(), basis.field().timber());
+        Sheet board = Sheet.on(basis.start());
+        basis.enterSpan(board);
+        basis.material().enterStiffness(board);
+        board.calculate(Section.SECOND_MOMENT);
+        DeflectionState.calculateLimit(board, basis.parameters(), SPAN_RATIO);
+        Creep creep = new Creep(basis.parameters(), basis.field().timber(), basis.timberPointer());
+        creep.calculate(board);
         return Case.worst(basis.combinations(State.SERVICEABILITY, Loading.UNIFORM).stream()
-                .map(c -> new Place(basis, c, creep))
+                .map(c -> Place.of(basis, c, creep, board))
                 .toList());
     }
 
     /** The span under one combination. */
-    private record Place(BoardBasis basis, Combination combination, Creep creep) implements Case {
-        private double loadNPerMm() {
-            ActionFactors factors = combination.withCreep(creep.kdef(), basis.psi());
-            return basis.uniformNPerMm(factors);
-        }
-
-        private double deflectionMm() {
-            double l = basis.loads().spanMm();
-            return 5
-                    * loadNPerMm()
-                    * l
-                    * l
-                    * l
-                    * l
-                    / (384 * basis.strengthClass().e0Mean() * basis.section().secondMomentMm4());
-        }
-
-        private double ratio() {
-            return basis.parameters().number(SPAN_RATIO.name(), RATIO);
-        }
-
-        private double allowedMm() {
-            return basis.loads().spanMm() / ratio();
-        }
-
-        @Override
-        public double utilisation() {
-            return deflectionMm() / allowedMm();
+    private record Place(BoardBasis basis, Combination combination, Sheet sheet, double utilisation) implements Case {
+        static Place of(BoardBasis basis, Combination combination, Creep creep, Sheet board) {
+            Sheet sheet = Sheet.on(board);
+            sheet.given(
+                    "q_fin",
+                    basis.uniformNPerMm(creep.factors(sheet, combination, basis.psi())),
+                    NEWTON_PER_MILLIMETRE,
+                    "uniform load along a board with these factors",
+                    "2.2.3 (2.2)",
+                    basis.field().pointer());
+            sheet.calculate(DEFLECTION);
+            return new Place(basis, combination, sheet, sheet.calculate(DeflectionState.FINAL.utilisation()));
         }
 
         @Override
         public Evaluation.Measured measured() {
             List<String> assumptions = new ArrayList<>(basis.assumptions());
             assumptions.addAll(Creep.assumptions(basis.field().timber()));
-            return new Evaluation.Measured(
-                    Measure.mm(deflectionMm()),
+            return Evaluation.Measured.on(
+                    sheet,
+                    sheet.measure("w_fin"),
                     Sense.AT_MOST,
-                    Measure.mm(allowedMm()),
-                    utilisation(),
+                    sheet.measure("w_lim"),
                     "between joists, combination " + combination.id(),
-                    working(),
                     List.copyOf(assumptions));
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            basis.writeSpan(w);
-            creep.write(w, p, basis.timberPointer());
-            combination.writeCreep(w, p, creep.kdef(), basis.psi());
-            w.given(
-                    "q_fin",
-                    loadNPerMm(),
-                    NEWTON_PER_MILLIMETRE,
-                    "uniform load along a board with these factors",
-                    "2.2.3 (2.2)",
-                    basis.field().pointer());
-            w.given(
-                    "E_0,mean",
-                    basis.strengthClass().e0Mean(),
-                    NEWTON_PER_SQUARE_MILLIMETRE,
-                    "mean modulus of elasticity of " + basis.strengthClass().name(),
-                    p.source(StrengthClass.TABLE.name()),
-                    basis.strengthClassPointer());
-            w.step("I_y", "b * h^3 / 12", basis.section().secondMomentMm4(), QUARTIC_MILLIMETRE, "");
-            w.step("w_fin", "5 * q_fin * l^4 / (384 * E_0,mean * I_y)", deflectionMm(), MILLIMETRE, "2.2.3");
-            w.given("r", ratio(), RATIO, "span over largest deflection", p.source(SPAN_RATIO.name()));
-            w.step("w_lim", "l / r", allowedMm(), MILLIMETRE, "7.2");
-            w.step("utilisation", "w_fin / w_lim", utilisation(), RATIO, "7.2");
-            return w.steps();
         }
     }
 }

@@ -1,15 +1,12 @@
 package org.deckplanreview.method.en1995;
 
-import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -21,6 +18,9 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Shear of boards beside a joist, 6.1.7 (6.13) with (6.13a). */
 final class BoardShear implements Method {
+    private static final Formula UNIFORM_SHEAR = Formula.of("V_d = q_d * l / 2", NEWTON_, "");
+    private static final Formula SHEAR_WITH_POINT = Formula.of("V_d = q_d * l / 2 + P_d", NEWTON_, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.boardShear",
             En1995.SOURCE,
@@ -28,7 +28,7 @@ final class BoardShear implements Method {
             NEWTON_PER_SQUARE_MILLIMETRE,
             BoardBasis.SUBJECTS,
             MemberBasis.parameters(
-                    DesignStrength.PARAMETERS,
+                    Material.PARAMETERS,
                     List.of(StrengthClass.TABLE, Combination.COMBINATIONS, Combination.Psi.TABLE),
                     Loading.PARAMETER,
                     ShearStress.KCR,
@@ -48,65 +48,35 @@ final class BoardShear implements Method {
     }
 
     private static Evaluation worst(BoardBasis basis) {
+        Sheet breadth = Sheet.on(basis.start());
+        basis.enterSpan(breadth);
+        ShearStress.enterBreadth(breadth, basis.parameters());
+        Sheet characteristic = basis.characteristic(Strength.SHEAR);
         return Case.worst(basis.combinations(State.ULTIMATE, Loading.of(basis.parameters())).stream()
-                .map(c -> new Place(
-                        basis,
-                        c,
-                        basis.designStrength("v", basis.strengthClass().fvk(), c)))
+                .map(c -> Place.of(basis, c, breadth, basis.design(characteristic, Strength.SHEAR, c)))
                 .toList());
     }
 
     /** Beside a joist under one combination. */
-    private record Place(BoardBasis basis, Combination combination, DesignStrength fv) implements Case {
-        private double shearN() {
-            return basis.uniformNPerMm(combination.factors()) * basis.loads().spanMm() / 2
-                    + basis.concentratedN(combination.factors());
-        }
-
-        private double kcr() {
-            return basis.parameters().number(ShearStress.KCR.name(), RATIO);
-        }
-
-        private double effectiveBreadthMm() {
-            return ShearStress.effectiveBreadth(kcr(), basis.section().breadthMm());
-        }
-
-        private double stress() {
-            return ShearStress.ofRectangle(
-                    shearN(), effectiveBreadthMm(), basis.section().depthMm());
-        }
-
-        @Override
-        public double utilisation() {
-            return stress() / fv.value();
+    private record Place(BoardBasis basis, Combination combination, Sheet sheet, double utilisation) implements Case {
+        static Place of(BoardBasis basis, Combination combination, Sheet breadth, Sheet strength) {
+            Sheet stress = Sheet.on(breadth);
+            basis.enterLoads(stress, combination);
+            stress.calculate(combination.isConcentrated() ? SHEAR_WITH_POINT : UNIFORM_SHEAR);
+            stress.calculate(ShearStress.OF_RECTANGLE);
+            Sheet sheet = Sheet.on(stress, strength);
+            return new Place(basis, combination, sheet, sheet.calculate(ShearStress.UTILISATION));
         }
 
         @Override
         public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(stress(), NEWTON_PER_SQUARE_MILLIMETRE),
+            return Evaluation.Measured.on(
+                    sheet,
+                    sheet.measure("τ_d"),
                     Sense.AT_MOST,
-                    Measure.of(fv.value(), NEWTON_PER_SQUARE_MILLIMETRE),
-                    utilisation(),
-                    "beside a joist, combination " + combination.id() + ", "
-                            + fv.modification().duration(),
-                    working(),
+                    sheet.measure("f_v,d"),
+                    "beside a joist, " + basis.named(combination),
                     basis.assumptions());
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            basis.writeLoads(w, combination);
-            basis.writeSpan(w);
-            w.step("V_d", "q_d * l / 2" + (combination.isConcentrated() ? " + P_d" : ""), shearN(), NEWTON_, "");
-            w.given("k_cr", kcr(), RATIO, "crack factor", p.source(ShearStress.KCR.name()));
-            w.step("b_ef", "k_cr * b", effectiveBreadthMm(), MILLIMETRE, "(6.13a)");
-            w.step("τ_d", "1.5 * V_d / (b_ef * h)", stress(), NEWTON_PER_SQUARE_MILLIMETRE, "6.1.7");
-            fv.write(w, p, "shear strength of " + basis.strengthClass().name(), basis.strengthClassPointer());
-            w.step("utilisation", "τ_d / f_v,d", utilisation(), RATIO, "(6.13)");
-            return w.steps();
         }
     }
 }

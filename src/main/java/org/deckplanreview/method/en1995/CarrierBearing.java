@@ -1,18 +1,14 @@
 package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
-import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.JoistBearing;
@@ -21,8 +17,6 @@ import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
-import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -49,14 +43,13 @@ final class CarrierBearing implements Method {
             NEWTON_PER_SQUARE_MILLIMETRE,
             List.of(SubjectKind.JOISTS),
             MemberBasis.parameters(
-                    DesignStrength.PARAMETERS,
+                    Material.PARAMETERS,
                     SystemStrength.PARAMETERS,
                     StrengthClass.TABLE,
                     Combination.COMBINATIONS,
                     Combination.Psi.TABLE,
                     Loading.PARAMETER,
-                    MemberBearing.EXTENSION,
-                    MemberBearing.KC90),
+                    Seat.KC90),
             "Largest stress across the grain of the beams and the ledger on which a joist lies, under its contact with the"
                     + " effective length along their grain, against k_c,90 f_c,90,d: equations (6.3) and (6.4).");
 
@@ -82,7 +75,7 @@ final class CarrierBearing implements Method {
 
     private static Evaluation worst(MemberBasis basis, JoistLine joist) {
         List<Need> needs = new ArrayList<>();
-        List<Place> places = new ArrayList<>();
+        List<Case> cases = new ArrayList<>();
         for (int i = 0; i < joist.supports().size(); i++) {
             if (!lies(joist.supports().get(i))) {
                 continue;
@@ -101,9 +94,9 @@ final class CarrierBearing implements Method {
                         "Strength class " + name.get() + " is not in the table",
                         basis.parameters().source(StrengthClass.TABLE.name()));
             }
-            places.addAll(places(basis, carrier, found.get()));
+            cases.addAll(cases(basis, carrier, found.get()));
         }
-        Optional<Evaluation.Measured> measured = places.isEmpty() ? Optional.empty() : Optional.of(Case.worst(places));
+        Optional<Evaluation.Measured> measured = cases.isEmpty() ? Optional.empty() : Optional.of(Case.worst(cases));
         boolean fails =
                 measured.filter(m -> !Sense.AT_MOST.holds(m.utilisation(), 1)).isPresent();
         return needs.isEmpty() || fails
@@ -111,25 +104,49 @@ final class CarrierBearing implements Method {
                 : new Evaluation.Missing(needs.stream().distinct().sorted().toList());
     }
 
-    private static List<Place> places(MemberBasis basis, Carrier carrier, StrengthClass strengthClass) {
-        List<Place> places = new ArrayList<>();
+    private static List<Case> cases(MemberBasis basis, Carrier carrier, StrengthClass strengthClass) {
+        Material material = new Material(strengthClass, carrier.classPointer(basis), basis.parameters());
+        Sheet characteristic = Sheet.blank();
+        material.enter(characteristic, Strength.COMPRESSION_ACROSS, 1);
+        Seat seat = new Seat(
+                basis,
+                carrier.support(),
+                material,
+                area(basis, carrier),
+                "of " + carrier.label(),
+                List.of("Members lie square and in full contact on what carries them."));
+        List<Case> cases = new ArrayList<>();
         for (Combination combination : Loading.of(basis.parameters()).filter(basis.combinations(State.ULTIMATE))) {
             Effects effects = basis.analysis().effects(combination.factors());
-            DesignStrength fc90 = new DesignStrength(
-                    "c,90",
-                    strengthClass.fc90k(),
-                    Modification.of(basis.parameters(), combination.factors()),
-                    1,
-                    basis.parameters().number(DesignStrength.GAMMA_M.name(), RATIO));
-            places.add(new Place(
-                    basis,
-                    carrier,
-                    strengthClass,
-                    combination,
-                    effects.supports().get(carrier.support()).largestReactionN(),
-                    fc90));
+            double reactionN = effects.supports().get(carrier.support()).largestReactionN();
+            Sheet strength = Sheet.on(characteristic);
+            material.calculate(strength, Strength.COMPRESSION_ACROSS, basis.modification(combination));
+            cases.add(seat.under(combination, reactionN, strength, Seat.Support.GENERAL));
         }
-        return places;
+        return cases;
+    }
+
+    /** The joist's breadth is the contact's length along the carrier's grain. */
+    private static Sheet area(MemberBasis basis, Carrier carrier) {
+        Sheet sheet = Sheet.blank();
+        int support = carrier.support();
+        sheet.given(
+                "b",
+                Notches.bearsMm(basis.member(), support, -1) + Notches.bearsMm(basis.member(), support, 1),
+                MILLIMETRE,
+                "contact length along the joist",
+                "",
+                basis.member().supports().get(support).pointer());
+        double length = sheet.given(
+                "l",
+                basis.breadthMm(),
+                MILLIMETRE,
+                () -> "breadth of the joist, along the grain of " + carrier.label(),
+                "",
+                basis.timberPointer().child("breadth"));
+        carrier.contact(length).calculate(sheet, carrier.label());
+        sheet.calculate(Seat.AREA);
+        return sheet;
     }
 
     /**
@@ -178,128 +195,24 @@ final class CarrierBearing implements Method {
             return basis.context().submission().timberPointer(timber.id()).child("strengthClass");
         }
 
-        /** Clear length of carrier beside the joist, towards its start (-1) or end (1), half of it up to the next joist. */
-        double besideMm(int towards, double breadthMm) {
-            double toEnd = towards < 0 ? atMm : lengthMm - atMm;
-            DoubleStream gaps = othersMm.stream()
-                    .mapToDouble(o -> towards * (o - atMm))
+        /** With a joist of this breadth. */
+        Contact contact(double breadthMm) {
+            return new Contact(
+                    breadthMm,
+                    Math.max(0, atMm - breadthMm / 2),
+                    Math.max(0, lengthMm - atMm - breadthMm / 2),
+                    gapMm(-1, breadthMm),
+                    gapMm(1, breadthMm),
+                    OptionalDouble.empty());
+        }
+
+        /** Clear distance to the next joist towards the carrier's start (-1) or end (1). */
+        private OptionalDouble gapMm(int towards, double breadthMm) {
+            return othersMm.stream()
+                    .mapToDouble(other -> towards * (other - atMm))
                     .filter(gap -> gap > 0)
-                    .map(gap -> (gap - breadthMm) / 2);
-            return Math.max(0, Math.min(toEnd - breadthMm / 2, gaps.min().orElse(Double.POSITIVE_INFINITY)));
-        }
-    }
-
-    /** One support under one combination. */
-    private record Place(
-            MemberBasis basis,
-            Carrier carrier,
-            StrengthClass strengthClass,
-            Combination combination,
-            double reactionN,
-            DesignStrength fc90)
-            implements Case {
-
-        private double breadthMm() {
-            return basis.section().breadthMm();
-        }
-
-        private double contactMm() {
-            return Notches.bearsMm(basis.member(), carrier.support(), -1)
-                    + Notches.bearsMm(basis.member(), carrier.support(), 1);
-        }
-
-        private double besideMm(int towards) {
-            double most = basis.parameters().number(MemberBearing.EXTENSION.name(), MILLIMETRE);
-            return Math.min(Math.min(most, breadthMm()), carrier.besideMm(towards, breadthMm()));
-        }
-
-        private double lengthMm() {
-            return breadthMm() + besideMm(-1) + besideMm(1);
-        }
-
-        private double areaMm2() {
-            return contactMm() * lengthMm();
-        }
-
-        private double stress() {
-            return Math.max(0, reactionN) / areaMm2();
-        }
-
-        private double kc90() {
-            return basis.parameters()
-                    .table(MemberBearing.KC90.name())
-                    .find("support", "general", "kind", strengthClass.kind())
-                    .orElseThrow(() -> new IllegalArgumentException("No k_c,90 for " + strengthClass.kind()))
-                    .number("kc90", RATIO);
-        }
-
-        private double allowed() {
-            return kc90() * fc90.value();
-        }
-
-        @Override
-        public double utilisation() {
-            return stress() / allowed();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(stress(), NEWTON_PER_SQUARE_MILLIMETRE),
-                    Sense.AT_MOST,
-                    Measure.of(allowed(), NEWTON_PER_SQUARE_MILLIMETRE),
-                    utilisation(),
-                    "of " + carrier.label() + ", combination " + combination.id() + ", "
-                            + fc90.modification().duration(),
-                    working(),
-                    List.of("Members lie square and in full contact on what carries them."));
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            w.given(
-                    "b",
-                    breadthMm(),
-                    MILLIMETRE,
-                    "breadth of the joist, along the grain of " + carrier.label(),
-                    "",
-                    basis.timberPointer().child("breadth"));
-            w.given(
-                    "l",
-                    contactMm(),
-                    MILLIMETRE,
-                    "contact length along the joist",
-                    "",
-                    basis.member().supports().get(carrier.support()).pointer());
-            w.given(
-                    "Δ_s",
-                    besideMm(-1),
-                    MILLIMETRE,
-                    "added on one side, at most "
-                            + Numbers.plain(p.number(MemberBearing.EXTENSION.name(), MILLIMETRE))
-                            + " mm, b, what the carrier has there"
-                            + " and half the clear distance to the next joist",
-                    p.source(MemberBearing.EXTENSION.name()));
-            w.given(
-                    "Δ_e",
-                    besideMm(1),
-                    MILLIMETRE,
-                    "added on the other side",
-                    p.source(MemberBearing.EXTENSION.name()));
-            w.step("A_ef", "l * (b + Δ_s + Δ_e)", areaMm2(), SQUARE_MILLIMETRE, "6.1.5(1)");
-            w.given(
-                    "F_c,90,d",
-                    Math.max(0, reactionN),
-                    NEWTON_,
-                    "design reaction at " + basis.supportName(carrier.support()) + ", " + combination.id(),
-                    p.source(Combination.COMBINATIONS.name()),
-                    basis.member().pointer());
-            w.step("σ_c,90,d", "F_c,90,d / A_ef", stress(), NEWTON_PER_SQUARE_MILLIMETRE, "(6.4)");
-            fc90.write(w, p, "strength across the grain of " + strengthClass.name(), carrier.classPointer(basis));
-            w.given("k_c,90", kc90(), RATIO, "general", p.source(MemberBearing.KC90.name()));
-            w.step("utilisation", "σ_c,90,d / (k_c,90 * f_c,90,d)", utilisation(), RATIO, "(6.3)");
-            return w.steps();
+                    .map(gap -> Math.max(0, gap - breadthMm))
+                    .min();
         }
     }
 }

@@ -6,7 +6,6 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
 import java.util.Optional;
-import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -69,52 +68,6 @@ record Combination(String id, ActionFactors factors) {
 
     boolean isConcentrated() {
         return factors.concentrated() != 0;
-    }
-
-    /**
-     * Factors for the final deflection, EN 1995-1-1, 2.2.3 (2.3) to (2.5): creep follows the permanent action and the
-     * quasi-permanent part of the variable ones.
-     */
-    ActionFactors withCreep(double kdef, Psi psi) {
-        return new ActionFactors(
-                factors.permanent() * (1 + kdef),
-                crept(factors.imposed(), kdef * psi.imposed2()),
-                crept(factors.concentrated(), kdef * psi.imposed2()),
-                crept(factors.snow(), kdef * psi.snow2()));
-    }
-
-    /** Shows the factors of {@link #withCreep}; k_def stands in the working already. */
-    void writeCreep(Sheet w, Parameters parameters, double kdef, Psi psi) {
-        ActionFactors last = withCreep(kdef, psi);
-        w.given(
-                "φ_G",
-                factors.permanent(),
-                RATIO,
-                "factor of the permanent action",
-                parameters.source(COMBINATIONS.name()));
-        w.step("φ_G,fin", "φ_G * (1 + k_def)", last.permanent(), RATIO, "(2.3)");
-        if (factors.imposed() != 0) {
-            writeCreep(w, parameters, "Q", "imposed load", factors.imposed(), psi.imposed2(), last.imposed());
-        }
-        if (factors.snow() != 0) {
-            writeCreep(w, parameters, "S", "snow", factors.snow(), psi.snow2(), last.snow());
-        }
-    }
-
-    private static void writeCreep(
-            Sheet w, Parameters parameters, String index, String action, double factor, double psi2, double last) {
-        w.given("φ_" + index, factor, RATIO, "factor of the " + action, parameters.source(COMBINATIONS.name()));
-        w.given(
-                "ψ_2," + index,
-                psi2,
-                RATIO,
-                "quasi-permanent part of the " + action,
-                parameters.source(Psi.TABLE.name()));
-        w.step("φ_" + index + ",fin", "φ_" + index + " + ψ_2," + index + " * k_def", last, RATIO, "(2.4), (2.5)");
-    }
-
-    private static double crept(double factor, double creep) {
-        return factor == 0 ? 0 : factor + creep;
     }
 
     /** Combination factors psi0 and psi2 of the imposed load's category and of snow. */

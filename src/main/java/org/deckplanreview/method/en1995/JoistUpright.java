@@ -8,11 +8,11 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -37,6 +37,9 @@ final class JoistUpright implements Method {
             wordColumn("state"),
             numberColumn(LIMIT, RATIO));
 
+    private static final Formula DEPTH_OVER_BREADTH = Formula.of("r = h / b", RATIO, "2.10.8");
+    private static final Formula UTILISATION = Formula.of("utilisation = r / r_max", RATIO, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.upright",
             "BS 5268-2:2002 (withdrawn), 2.10.8, Table 19",
@@ -59,29 +62,25 @@ final class JoistUpright implements Method {
         Optional<Boolean> blocked =
                 context.layout().platformOf(joist).platform().joists().flatMap(JoistField::blocked);
         boolean hung = joist.supports().stream().allMatch(s -> s.seating() == JoistSeating.HANGERS);
-        double depth = joist.timber().depth().mm();
-        double breadth = joist.timber().breadth().mm();
-        String state = state(hung || blocked.orElse(true), depth / breadth, parameters);
         Pointer timber = context.submission().timberPointer(joist.timber().id());
-        Sheet w = Sheet.blank();
-        w.given("h", depth, MILLIMETRE, "depth", "", timber.child("depth"));
-        w.given("b", breadth, MILLIMETRE, "breadth", "", timber.child("breadth"));
-        double found = w.step("r", "h / b", depth / breadth, RATIO, "2.10.8");
-        double limit = w.given(
+        Sheet sheet = Sheet.blank();
+        sheet.given("h", joist.timber().depth().mm(), MILLIMETRE, "depth", "", timber.child("depth"));
+        sheet.given("b", joist.timber().breadth().mm(), MILLIMETRE, "breadth", "", timber.child("breadth"));
+        String state = state(hung || blocked.orElse(true), sheet.calculate(DEPTH_OVER_BREADTH), parameters);
+        sheet.given(
                 "r_max",
                 limit(state, parameters),
                 RATIO,
                 "largest depth over breadth, " + state,
                 parameters.source(RATIOS.name()),
                 joist.pointer().child("blocked"));
-        double utilisation = w.step("utilisation", "r / r_max", found / limit, RATIO, "");
-        return new Evaluation.Measured(
-                Measure.of(found, RATIO),
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet,
+                sheet.measure("r"),
                 Sense.AT_MOST,
-                Measure.of(limit, RATIO),
-                utilisation,
+                sheet.measure("r_max"),
                 state,
-                w.steps(),
                 assumptions(state, hung, blocked));
     }
 

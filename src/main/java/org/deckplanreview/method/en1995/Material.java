@@ -71,8 +71,11 @@ record Material(StrengthClass strengthClass, Pointer pointer, Parameters paramet
     }
 
     double enterStiffness(Sheet sheet) {
-        return enter(
-                sheet, "E_0,mean", strengthClass.e0Mean(), NEWTON_PER_SQUARE_MILLIMETRE, "mean modulus of elasticity");
+        return enterStiffness(sheet, "E_0,mean");
+    }
+
+    double enterStiffness(Sheet sheet, String symbol) {
+        return enter(sheet, symbol, strengthClass.e0Mean(), NEWTON_PER_SQUARE_MILLIMETRE, "mean modulus of elasticity");
     }
 
     double enterLowStiffness(Sheet sheet) {

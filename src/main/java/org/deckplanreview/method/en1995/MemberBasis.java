@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.Member;
@@ -83,39 +82,6 @@ record MemberBasis(
         return timberPointer().child("strengthClass");
     }
 
-    Section section() {
-        return new Section(
-                member.plies() * member.timber().breadth().mm(),
-                member.timber().depth().mm());
-    }
-
-    Section ply() {
-        return new Section(
-                member.timber().breadth().mm(), member.timber().depth().mm());
-    }
-
-    DesignStrength designStrength(String property, double characteristic, Combination combination) {
-        return new DesignStrength(
-                property,
-                characteristic,
-                Modification.of(parameters, combination.factors()),
-                SystemStrength.of(parameters).factor(member),
-                parameters.number(DesignStrength.GAMMA_M.name(), RATIO));
-    }
-
-    /** Shows b and h. */
-    void writeSection(Sheet w) {
-        Pointer breadth = timberPointer().child("breadth");
-        if (member.plies() == 1) {
-            w.given("b", ply().breadthMm(), MILLIMETRE, "breadth", "", breadth);
-        } else {
-            w.given("b_1", ply().breadthMm(), MILLIMETRE, "breadth of a ply", "", breadth);
-            w.given("n", member.plies(), RATIO, "plies", "", member.pointer().child("plies"));
-            w.step("b", "n * b_1", section().breadthMm(), MILLIMETRE, "");
-        }
-        w.given("h", ply().depthMm(), MILLIMETRE, "depth", "", timberPointer().child("depth"));
-    }
-
     Material material() {
         return new Material(strengthClass, strengthClassPointer(), parameters);
     }
@@ -168,12 +134,10 @@ record MemberBasis(
     }
 
     /** The whole working of a place, from the loads on. */
-    List<WorkingStep> working(ActionFactors factors, Sheet place) {
+    Sheet working(ActionFactors factors, Sheet place) {
         return Sheet.on(
-                        new MemberLoads(member, analysis, context, factors, combinationSource())
-                                .sheet(UnitSystem.METRIC),
-                        place)
-                .steps();
+                new MemberLoads(member, analysis, context, factors, combinationSource()).sheet(UnitSystem.METRIC),
+                place);
     }
 
     /** Where the factors of combinations come from. */

@@ -15,7 +15,6 @@ import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -38,7 +37,6 @@ final class MemberBending implements Method {
             RATIO,
             "slope from which on a notch may lie on the tension side of a member in bending, run over depth");
 
-    private static final Formula STRESS = Formula.of("σ_m,d = M_d / W_y", NEWTON_PER_SQUARE_MILLIMETRE, "(6.11)");
     private static final Formula ALLOWED = Formula.of("σ_Rd = k_crit * f_m,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.33)");
     private static final Formula UTILISATION = Formula.of("utilisation = σ_m,d / (k_crit * f_m,d)", RATIO, "(6.33)");
 
@@ -179,7 +177,7 @@ final class MemberBending implements Method {
                 stress.calculate(Section.LEFT_DEPTH);
             });
             stress.calculate(moment.notch().isPresent() ? Section.LEFT_MODULUS : Section.MODULUS);
-            stress.calculate(STRESS);
+            stress.calculate(BendingStress.OF_SECTION);
             Buckling.Slender slender = buckling.of(moment);
             Sheet sheet = Sheet.on(stress, strength, slender.sheet());
             return new Place(basis, combination, moment, slender.length(), sheet, sheet.calculate(UTILISATION));
@@ -187,13 +185,12 @@ final class MemberBending implements Method {
 
         @Override
         public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(sheet.value("σ_m,d"), NEWTON_PER_SQUARE_MILLIMETRE),
-                    Sense.AT_MOST,
-                    Measure.of(sheet.aside(ALLOWED), NEWTON_PER_SQUARE_MILLIMETRE),
-                    utilisation,
-                    moment.place() + ", " + basis.named(combination),
+            return Evaluation.Measured.on(
                     basis.working(combination.factors(), sheet),
+                    sheet.measure("σ_m,d"),
+                    Sense.AT_MOST,
+                    sheet.measure(ALLOWED),
+                    moment.place() + ", " + basis.named(combination),
                     basis.assumptions(List.of(
                             "Supports hold members against twisting (EN 1995-1-1, 6.3.3).", length.assumption())));
         }

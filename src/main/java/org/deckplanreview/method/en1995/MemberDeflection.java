@@ -1,18 +1,15 @@
 package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.Effects;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -70,121 +67,75 @@ final class MemberDeflection implements Method {
     }
 
     private Evaluation worst(MemberBasis basis) {
+        Sheet stiffness = Sheet.on(basis.start());
+        basis.material().enterStiffness(stiffness);
+        Creep creep = new Creep(basis.parameters(), basis.member().timber(), basis.timberPointer());
+        if (state == DeflectionState.FINAL) {
+            creep.calculate(stiffness);
+        }
+        List<Sheet> limits =
+                basis.member().spans().stream().map(s -> limit(basis, s)).toList();
         List<Place> places = new ArrayList<>();
         for (Combination combination : Loading.UNIFORM.filter(basis.combinations(State.SERVICEABILITY))) {
-            Effects effects = basis.analysis().effects(factors(basis, combination));
+            Sheet loaded = Sheet.on(stiffness);
+            ActionFactors factors = state == DeflectionState.FINAL
+                    ? creep.factors(loaded, combination, basis.psi())
+                    : combination.factors();
+            Effects effects = basis.analysis().effects(factors);
             for (int i = 0; i < effects.spans().size(); i++) {
-                double down = effects.spans().get(i).down().value();
-                places.add(new Place(basis, combination, i, down));
+                Sheet deflection = Sheet.on(loaded);
+                enterDeflection(deflection, basis, effects.spans().get(i).down().value(), i, combination);
+                Sheet sheet = Sheet.on(deflection, limits.get(i));
+                places.add(new Place(state, basis, combination, i, sheet, sheet.calculate(state.utilisation())));
             }
         }
         return Case.worst(places);
     }
 
-    private ActionFactors factors(MemberBasis basis, Combination combination) {
-        return state == DeflectionState.FINAL
-                ? combination.withCreep(creep(basis).kdef(), basis.psi())
-                : combination.factors();
+    private void enterDeflection(Sheet sheet, MemberBasis basis, double downMm, int span, Combination combination) {
+        sheet.given(
+                state.symbol(),
+                downMm,
+                MILLIMETRE,
+                () -> "largest deflection in " + basis.spanName(span) + ", " + combination.id(),
+                state.clause(),
+                basis.member().pointer());
     }
 
-    private static Creep creep(MemberBasis basis) {
-        return Creep.of(basis.parameters(), basis.member().timber());
+    private static Sheet limit(MemberBasis basis, Span span) {
+        Sheet sheet = Sheet.blank();
+        sheet.given(
+                "l",
+                span.lengthMm(),
+                MILLIMETRE,
+                () -> "length of " + basis.spanName(basis.member().spans().indexOf(span)),
+                "",
+                basis.member().pointer());
+        DeflectionState.calculateLimit(sheet, basis.parameters(), span.isCantilever() ? CANTILEVER_RATIO : SPAN_RATIO);
+        return sheet;
     }
 
     /** One span under one combination. */
-    private final class Place implements Case {
-        private final MemberBasis basis;
-        private final Combination combination;
-        private final int spanIndex;
-        private final double deflectionMm;
-
-        Place(MemberBasis basis, Combination combination, int spanIndex, double deflectionMm) {
-            this.basis = basis;
-            this.combination = combination;
-            this.spanIndex = spanIndex;
-            this.deflectionMm = deflectionMm;
-        }
-
-        private Span span() {
-            return basis.member().spans().get(spanIndex);
-        }
-
-        private ParameterDescription ratioParameter() {
-            return span().isCantilever() ? CANTILEVER_RATIO : SPAN_RATIO;
-        }
-
-        private double ratio() {
-            return basis.parameters().number(ratioParameter().name(), RATIO);
-        }
-
-        private double allowedMm() {
-            return span().lengthMm() / ratio();
-        }
-
-        @Override
-        public double utilisation() {
-            return deflectionMm / allowedMm();
-        }
-
+    private record Place(
+            DeflectionState state,
+            MemberBasis basis,
+            Combination combination,
+            int span,
+            Sheet sheet,
+            double utilisation)
+            implements Case {
         @Override
         public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.mm(deflectionMm),
+            return Evaluation.Measured.on(
+                    sheet,
+                    sheet.measure(state.symbol()),
                     Sense.AT_MOST,
-                    Measure.mm(allowedMm()),
-                    utilisation(),
-                    place() + ", combination " + combination.id(),
-                    working(),
+                    sheet.measure("w_lim"),
+                    "in " + basis.spanName(span) + ", combination " + combination.id(),
                     basis.assumptions(
                             state == DeflectionState.FINAL
                                     ? Creep.assumptions(basis.member().timber())
                                     : List.of()));
-        }
-
-        private String place() {
-            return "in " + basis.spanName(spanIndex);
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            w.given(
-                    "E_0,mean",
-                    basis.strengthClass().e0Mean(),
-                    NEWTON_PER_SQUARE_MILLIMETRE,
-                    "mean modulus of elasticity of " + basis.strengthClass().name(),
-                    p.source(StrengthClass.TABLE.name()),
-                    basis.strengthClassPointer());
-            String symbol = state == DeflectionState.FINAL ? "w_fin" : "w_inst";
-            if (state == DeflectionState.FINAL) {
-                Creep creep = creep(basis);
-                creep.write(w, p, basis.timberPointer());
-                combination.writeCreep(w, p, creep.kdef(), basis.psi());
-            }
-            w.given(
-                    symbol,
-                    deflectionMm,
-                    MILLIMETRE,
-                    "largest deflection " + place() + ", " + combination.id(),
-                    state == DeflectionState.FINAL ? "2.2.3 (2.2)" : "2.2.3",
-                    basis.member().pointer());
-            w.given(
-                    "l",
-                    span().lengthMm(),
-                    MILLIMETRE,
-                    "length of " + basis.spanName(spanIndex),
-                    "",
-                    basis.member().pointer());
-            w.given(
-                    "r",
-                    ratio(),
-                    RATIO,
-                    "length over largest deflection",
-                    p.source(ratioParameter().name()));
-            w.step("w_lim", "l / r", allowedMm(), MILLIMETRE, "7.2");
-            w.step("utilisation", symbol + " / w_lim", utilisation(), RATIO, "7.2");
-            return w.steps();
         }
     }
 }

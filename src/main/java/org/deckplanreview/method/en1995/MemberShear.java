@@ -7,7 +7,6 @@ import java.util.List;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -77,13 +76,12 @@ final class MemberShear implements Method {
 
         @Override
         public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(sheet.value("τ_d"), NEWTON_PER_SQUARE_MILLIMETRE),
-                    Sense.AT_MOST,
-                    Measure.of(sheet.value("f_v,d"), NEWTON_PER_SQUARE_MILLIMETRE),
-                    utilisation,
-                    "at " + basis.supportName(support) + ", " + basis.named(combination),
+            return Evaluation.Measured.on(
                     basis.working(combination.factors(), sheet),
+                    sheet.measure("τ_d"),
+                    Sense.AT_MOST,
+                    sheet.measure("f_v,d"),
+                    "at " + basis.supportName(support) + ", " + basis.named(combination),
                     basis.assumptions(List.of()));
         }
     }

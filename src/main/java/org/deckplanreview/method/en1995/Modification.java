@@ -61,7 +61,7 @@ record Modification(String duration, double kmod) {
                 parameters.source(KMOD.name()));
     }
 
-    private static Modification ofDuration(Parameters parameters, String duration) {
+    static Modification ofDuration(Parameters parameters, String duration) {
         String serviceClass = parameters.word(SERVICE_CLASS.name());
         return new Modification(
                 duration,

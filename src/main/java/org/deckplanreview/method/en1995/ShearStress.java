@@ -26,14 +26,4 @@ final class ShearStress {
         parameters.enter(sheet, "k_cr", KCR);
         sheet.calculate(EFFECTIVE_BREADTH);
     }
-
-    /** b_ef = k_cr b, mm, (6.13a). */
-    static double effectiveBreadth(double kcr, double breadthMm) {
-        return kcr * breadthMm;
-    }
-
-    /** Largest shear stress of a rectangle, N/mm2. */
-    static double ofRectangle(double shearN, double breadthMm, double depthMm) {
-        return 1.5 * shearN / (breadthMm * depthMm);
-    }
 }

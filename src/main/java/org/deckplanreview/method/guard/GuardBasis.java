@@ -7,14 +7,13 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.GuardRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
-import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.PartialFactors;
@@ -23,7 +22,6 @@ import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** What every check of a guard starts from: its loads, and the members that the submission must give. */
 record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewContext context) {
@@ -32,6 +30,8 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
     static final String ALONG_LOAD = "The depth of the timber of guards lies along the horizontal load.";
     static final String SEPARATE =
             "The line load, the load on the infill's area and the load on one place of it act one at" + " a time.";
+
+    private static final Formula LOAD_HEIGHT = Formula.of("h = min(H, h_max)", MILLIMETRE, "");
 
     static Evaluation evaluate(
             Subject subject, Parameters parameters, ReviewContext context, Function<GuardBasis, Evaluation> check) {
@@ -86,27 +86,17 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
         return id.flatMap(i -> SingleTimber.of(timber(i), context.submission().timberPointer(i), parameters));
     }
 
-    /** γ_Q. */
-    double factor() {
-        return PartialFactors.of(parameters).imposed();
-    }
-
-    /** Where the line load acts, above the boards. */
-    double loadHeightMm(double guardHeightMm) {
-        return Math.min(guardHeightMm, parameters.number(GuardLoads.LARGEST_HEIGHT.name(), MILLIMETRE));
-    }
-
-    void writeFactor(Sheet w) {
-        w.given(
+    void enterFactor(Sheet sheet) {
+        sheet.given(
                 "γ_Q",
-                factor(),
+                PartialFactors.of(parameters).imposed(),
                 RATIO,
                 "partial factor of the load on a guard",
                 parameters.source(PartialFactors.PARAMETER.name()));
     }
 
-    void writeLineLoad(Sheet w) {
-        w.given(
+    void enterLineLoad(Sheet sheet) {
+        sheet.given(
                 "q_k",
                 loads.lineNPerMm(),
                 NEWTON_PER_MILLIMETRE,
@@ -115,38 +105,30 @@ record GuardBasis(GuardRun run, GuardLoads loads, Parameters parameters, ReviewC
                 Pointer.of("/use/occupancy"));
     }
 
-    void writeSpacing(Sheet w, GuardPosts posts) {
-        w.given("s", posts.spacing().mm(), MILLIMETRE, "spacing of the posts", "", postsMember("spacing"));
+    void enterSpacing(Sheet sheet, GuardPosts posts) {
+        sheet.given("s", posts.spacing().mm(), MILLIMETRE, "spacing of the posts", "", postsMember("spacing"));
     }
 
-    void writeHeights(Sheet w, double guardHeightMm) {
-        w.given(
+    /** What a load on a post starts from: q_k, γ_Q, s, and h, at which it acts. */
+    Sheet loadOnPost(GuardPosts posts, double guardHeightMm) {
+        Sheet sheet = Sheet.blank();
+        enterLineLoad(sheet);
+        enterFactor(sheet);
+        enterSpacing(sheet, posts);
+        calculateLoadHeight(sheet, guardHeightMm);
+        return sheet;
+    }
+
+    /** Calculates h, where the line load acts above the boards. */
+    void calculateLoadHeight(Sheet sheet, double guardHeightMm) {
+        sheet.given(
                 "H",
                 guardHeightMm,
                 MILLIMETRE,
                 "height of the guard",
                 "",
                 run.pointer().child("height"));
-        w.given(
-                "h_max",
-                parameters.number(GuardLoads.LARGEST_HEIGHT.name(), MILLIMETRE),
-                MILLIMETRE,
-                "largest height at which the line load acts",
-                parameters.source(GuardLoads.LARGEST_HEIGHT.name()));
-        w.step("h", "min(H, h_max)", loadHeightMm(guardHeightMm), MILLIMETRE, "");
-    }
-
-    /** (6.11) of EN 1995-1-1 for a timber on its own; M_d stands in the working already. */
-    static Evaluation bending(
-            SingleTimber timber, double momentNmm, String meaning, Sheet w, List<String> assumptions) {
-        timber.writeBending(w, momentNmm, meaning);
-        return new Evaluation.Measured(
-                Measure.of(momentNmm / timber.sectionModulusMm3(), MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
-                Sense.AT_MOST,
-                Measure.of(timber.bendingStrength(), MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE),
-                timber.bendingUtilisation(momentNmm),
-                timber.loadDuration(),
-                w.steps(),
-                assumptions);
+        parameters.enter(sheet, "h_max", GuardLoads.LARGEST_HEIGHT);
+        sheet.calculate(LOAD_HEIGHT);
     }
 }

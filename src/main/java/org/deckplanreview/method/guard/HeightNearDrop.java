@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -11,7 +12,6 @@ import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -25,7 +25,12 @@ import org.deckplanreview.vocabulary.Sense;
 /** Height of the guard along an edge beside which the ground lies low within a distance, not only at the edge itself. */
 final class HeightNearDrop implements Method {
 
-    private static final String LEAST_HEIGHT = "leastHeight";
+    private static final ParameterDescription LEAST_HEIGHT = ParameterDescription.number(
+                    "leastHeight", MILLIMETRE, "minimum height of a guard")
+            .higherIsStricter();
+
+    /** A guard of no height at all still has a number. */
+    private static final Formula UTILISATION = Formula.of("utilisation = h_min / max(h_guard, 1 [mm])", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.heightNearDrop",
@@ -33,11 +38,7 @@ final class HeightNearDrop implements Method {
             "guard height",
             MILLIMETRE,
             List.of(SubjectKind.EDGES),
-            List.of(
-                    NearbyDrop.DROP_OVER,
-                    NearbyDrop.WITHIN,
-                    ParameterDescription.number(LEAST_HEIGHT, MILLIMETRE, "least height of a guard")
-                            .higherIsStricter()),
+            List.of(NearbyDrop.DROP_OVER, NearbyDrop.WITHIN, LEAST_HEIGHT),
             "The height of the guard along the edge, where the ground anywhere within a distance square to the edge lies farther"
                     + " below the boards than a given drop; beside another platform its boards count.");
 
@@ -67,22 +68,16 @@ final class HeightNearDrop implements Method {
 
     private static Evaluation measured(
             Drop drop, double heightMm, Pointer pointer, Parameters parameters, ReviewContext context) {
-        Sheet w = Sheet.blank();
-        NearbyDrop.write(w, drop);
-        w.given("h_guard", heightMm, MILLIMETRE, "height of the guard", "", pointer);
-        double least = w.given(
-                "h_min",
-                parameters.number(LEAST_HEIGHT, MILLIMETRE),
-                MILLIMETRE,
-                "least height of a guard",
-                parameters.source(LEAST_HEIGHT));
-        return new Evaluation.Measured(
-                Measure.of(heightMm, MILLIMETRE),
+        Sheet sheet = NearbyDrop.sheet(drop);
+        sheet.given("h_guard", heightMm, MILLIMETRE, "height of the guard", "", pointer);
+        parameters.enter(sheet, "h_min", LEAST_HEIGHT);
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet,
+                sheet.measure("h_guard"),
                 Sense.AT_LEAST,
-                Measure.of(least, MILLIMETRE),
-                w.step("utilisation", "h_min / max(h_guard, 1)", least / Math.max(heightMm, 1), RATIO, ""),
+                sheet.measure("h_min"),
                 NearbyDrop.place(drop, context),
-                w.steps(),
                 List.of());
     }
 }

@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -22,6 +23,8 @@ import org.deckplanreview.vocabulary.Parameters;
 
 /** Bending of one baluster, or one horizontal rail, under the load on one place of the infill. */
 final class InfillBending implements Method {
+
+    private static final Formula MOMENT = Formula.of("M_d = γ_Q * Q_k * l / 4", MeasureUnit.NEWTON_MILLIMETRE, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.infillBending",
@@ -94,28 +97,26 @@ final class InfillBending implements Method {
     }
 
     private static Evaluation measured(GuardBasis basis, SingleTimber timber, Span span) {
-        double point = basis.loads().infillPointN();
-        Sheet w = Sheet.blank();
-        w.given(
+        Sheet sheet = Sheet.blank();
+        sheet.given(
                 "Q_k",
-                point,
+                basis.loads().infillPointN(),
                 NEWTON_,
                 "horizontal load on one place of the infill",
                 basis.parameters().source(GuardLoads.TABLE.name()),
                 Pointer.of("/use/occupancy"));
-        basis.writeFactor(w);
-        w.given("l", span.mm(), MILLIMETRE, span.meaning(), "", span.from());
-        double moment = w.step(
-                "M_d", "γ_Q * Q_k * l / 4", basis.factor() * point * span.mm() / 4, MeasureUnit.NEWTON_MILLIMETRE, "");
-        return GuardBasis.bending(
-                timber,
-                moment,
-                "one member of the infill",
-                w,
-                List.of(
-                        GuardBasis.ALONG_LOAD,
-                        GuardBasis.SEPARATE,
-                        "One baluster or rail of a guard's infill carries the whole load on one place; its share of the load on"
-                                + " the infill's area is less."));
+        basis.enterFactor(sheet);
+        sheet.given("l", span.mm(), MILLIMETRE, span.meaning(), "", span.from());
+        sheet.calculate(MOMENT);
+        return timber.bending(
+                        sheet,
+                        "one member of the infill",
+                        "",
+                        List.of(
+                                GuardBasis.ALONG_LOAD,
+                                GuardBasis.SEPARATE,
+                                "One baluster or rail of a guard's infill carries the whole load on one place; its share of"
+                                        + " the load on the infill's area is less."))
+                .measured();
     }
 }

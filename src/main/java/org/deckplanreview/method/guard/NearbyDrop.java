@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -28,11 +29,13 @@ import org.deckplanreview.vocabulary.Sense;
 final class NearbyDrop implements Method {
 
     static final ParameterDescription DROP_OVER = ParameterDescription.number(
-                    "dropOver", MILLIMETRE, "a drop up to this needs no guard")
+                    "dropOver", MILLIMETRE, "largest drop without a guard")
             .lowerIsStricter();
     static final ParameterDescription WITHIN = ParameterDescription.number(
                     "within", MILLIMETRE, "how far from the edge the ground counts")
             .higherIsStricter();
+
+    private static final Formula UTILISATION = Formula.of("utilisation = h_drop / h_max", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.dropNearby",
@@ -62,22 +65,16 @@ final class NearbyDrop implements Method {
         if (!drop.isKnown()) {
             return new Evaluation.Missing(drop.needs());
         }
-        Sheet w = Sheet.blank();
-        double found = write(w, drop.get());
-        double allowed = w.given(
-                "h_max",
-                parameters.number(DROP_OVER.name(), MILLIMETRE),
-                MILLIMETRE,
-                "largest drop without a guard",
-                parameters.source(DROP_OVER.name()));
-        return new Evaluation.Measured(
-                Measure.of(found, MILLIMETRE),
-                Sense.AT_MOST,
-                Measure.of(allowed, MILLIMETRE),
-                w.step("utilisation", "h_drop / h_max", found / allowed, RATIO, ""),
-                place(drop.get(), context),
-                w.steps(),
-                List.of());
+        return atMost(drop.get(), DROP_OVER, parameters, context);
+    }
+
+    /** A drop against the largest that is allowed. */
+    static Evaluation atMost(Drop drop, ParameterDescription largest, Parameters parameters, ReviewContext context) {
+        Sheet sheet = sheet(drop);
+        parameters.enter(sheet, "h_max", largest);
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet, sheet.measure("h_drop"), Sense.AT_MOST, sheet.measure("h_max"), place(drop, context), List.of());
     }
 
     static Evaluation undescribed(EdgeRun edge) {
@@ -127,9 +124,11 @@ final class NearbyDrop implements Method {
         return Sense.OVER.holds(drop.largestMm(), parameters.number(DROP_OVER.name(), MILLIMETRE));
     }
 
-    static double write(Sheet w, Drop drop) {
-        return w.given(
-                "h_drop", drop.largestMm(), MILLIMETRE, "height of the boards above the ground near the edge", "");
+    /** The sheet with which workings begin: h_drop. */
+    static Sheet sheet(Drop drop) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("h_drop", drop.largestMm(), MILLIMETRE, "height of the boards above the ground near the edge", "");
+        return sheet;
     }
 
     /** Where the largest drop is, in the units of the review. */

@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -11,7 +12,6 @@ import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -26,7 +26,11 @@ import org.deckplanreview.vocabulary.Sense;
 /** Openings in the guard along an edge beside which the ground lies low within a distance, not only at the edge itself. */
 final class OpeningNearDrop implements Method {
 
-    private static final String SPHERE = "sphere";
+    private static final ParameterDescription SPHERE = ParameterDescription.number(
+                    "sphere", MILLIMETRE, "diameter of a sphere that must not pass")
+            .lowerIsStricter();
+
+    private static final Formula UTILISATION = Formula.of("utilisation = d / d_max", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.openingNearDrop",
@@ -34,11 +38,7 @@ final class OpeningNearDrop implements Method {
             "largest opening",
             MILLIMETRE,
             List.of(SubjectKind.EDGES),
-            List.of(
-                    NearbyDrop.DROP_OVER,
-                    NearbyDrop.WITHIN,
-                    ParameterDescription.number(SPHERE, MILLIMETRE, "a sphere that must not pass")
-                            .lowerIsStricter()),
+            List.of(NearbyDrop.DROP_OVER, NearbyDrop.WITHIN, SPHERE),
             "The smaller side of the largest opening in the guard along the edge, and without infill the guard's whole height,"
                     + " where the ground anywhere within a distance square to the edge lies farther below the boards than a"
                     + " given drop; beside another platform its boards count.");
@@ -74,22 +74,16 @@ final class OpeningNearDrop implements Method {
 
     private static Evaluation measured(
             Drop drop, double openingMm, Pointer guard, Parameters parameters, ReviewContext context) {
-        Sheet w = Sheet.blank();
-        NearbyDrop.write(w, drop);
-        w.given("d", openingMm, MILLIMETRE, "largest opening", "", guard);
-        double sphere = w.given(
-                "d_max",
-                parameters.number(SPHERE, MILLIMETRE),
-                MILLIMETRE,
-                "sphere that must not pass",
-                parameters.source(SPHERE));
-        return new Evaluation.Measured(
-                Measure.of(openingMm, MILLIMETRE),
+        Sheet sheet = NearbyDrop.sheet(drop);
+        sheet.given("d", openingMm, MILLIMETRE, "largest opening", "", guard);
+        parameters.enter(sheet, "d_max", SPHERE);
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet,
+                sheet.measure("d"),
                 Sense.UNDER,
-                Measure.of(sphere, MILLIMETRE),
-                w.step("utilisation", "d / d_max", openingMm / sphere, RATIO, ""),
+                sheet.measure("d_max"),
                 NearbyDrop.place(drop, context),
-                w.steps(),
                 List.of());
     }
 }

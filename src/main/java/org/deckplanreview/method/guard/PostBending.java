@@ -2,6 +2,7 @@ package org.deckplanreview.method.guard;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -26,6 +27,8 @@ final class PostBending implements Method {
 
     private static final String WHOLE =
             "The root of a guard's post is at the boards' upper face, and the post is not notched there.";
+
+    private static final Formula MOMENT = Formula.of("M_d = γ_Q * q_k * s * h", MeasureUnit.NEWTON_MILLIMETRE, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.postBending",
@@ -79,18 +82,9 @@ final class PostBending implements Method {
 
     private static Evaluation measured(
             GuardBasis basis, GuardPosts posts, SingleTimber timber, double heightMm, String root) {
-        Sheet w = Sheet.blank();
-        basis.writeLineLoad(w);
-        basis.writeFactor(w);
-        basis.writeSpacing(w, posts);
-        basis.writeHeights(w, heightMm);
-        double moment = w.step(
-                "M_d",
-                "γ_Q * q_k * s * h",
-                basis.factor() * basis.loads().lineNPerMm() * posts.spacing().mm() * basis.loadHeightMm(heightMm),
-                MeasureUnit.NEWTON_MILLIMETRE,
-                "");
-        return GuardBasis.bending(
-                timber, moment, "a post", w, List.of(GuardBasis.ALONG_LOAD, GuardBasis.SEPARATE, root));
+        Sheet sheet = basis.loadOnPost(posts, heightMm);
+        sheet.calculate(MOMENT);
+        return timber.bending(sheet, "a post", "", List.of(GuardBasis.ALONG_LOAD, GuardBasis.SEPARATE, root))
+                .measured();
     }
 }

@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -25,6 +26,14 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** The upper fixing of a guard's post to the frame: the couple with the lower fixing that holds the moment, and the load itself. */
 final class PostFixing implements Method {
+
+    static final String UPPER =
+            "The upper fixing of a guard's post is at the boards' upper face; one lower down carries more.";
+
+    private static final Formula LOAD = Formula.of("F_d = γ_Q * q_k * s", NEWTON_, "");
+    private static final Formula MOMENT = Formula.of("M_d = F_d * h", NEWTON_MILLIMETRE, "");
+    private static final Formula TENSION = Formula.of("T_d = M_d / a + F_d", NEWTON_, "");
+    private static final Formula UTILISATION = Formula.of("utilisation = T_d / R_d", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.postFixing",
@@ -74,44 +83,31 @@ final class PostFixing implements Method {
     }
 
     private static Evaluation against(GuardBasis basis, GuardPosts posts, double armMm, double heightMm) {
-        Sheet w = Sheet.blank();
-        basis.writeLineLoad(w);
-        basis.writeFactor(w);
-        basis.writeSpacing(w, posts);
-        basis.writeHeights(w, heightMm);
-        double h = basis.loadHeightMm(heightMm);
-        double load = w.step(
-                "F_d",
-                "γ_Q * q_k * s",
-                basis.factor() * basis.loads().lineNPerMm() * posts.spacing().mm(),
-                NEWTON_,
-                "");
-        double moment = w.step("M_d", "F_d * h", load * h, NEWTON_MILLIMETRE, "");
-        w.given("a", armMm, MILLIMETRE, "between the upper and the lower fixing", "", basis.postsMember("leverArm"));
-        double tension = w.step("T_d", "M_d / a + F_d", moment / armMm + load, NEWTON_, "");
+        Sheet sheet = basis.loadOnPost(posts, heightMm);
+        sheet.calculate(LOAD);
+        sheet.calculate(MOMENT);
+        sheet.given(
+                "a", armMm, MILLIMETRE, "between the upper and the lower fixing", "", basis.postsMember("leverArm"));
+        sheet.calculate(TENSION);
+        Measure tension = sheet.measure("T_d").to(KILONEWTON);
         if (posts.fixingResistance().isEmpty()) {
-            return new Evaluation.Missing(List.of(resistance(
-                    basis,
-                    "; it complies from "
-                            + basis.context().written(Measure.of(NEWTON_.convert(tension, KILONEWTON), KILONEWTON)))));
+            return new Evaluation.Missing(List.of(
+                    resistance(basis, "; it complies from " + basis.context().written(tension))));
         }
-        double resistance = w.given(
+        sheet.given(
                 "R_d",
                 posts.fixingResistance().get().in(NEWTON_),
                 NEWTON_,
                 "design resistance of one fixing in tension",
                 "",
                 basis.postsMember("fixingResistance"));
-        double utilisation = w.step("utilisation", "T_d / R_d", tension / resistance, RATIO, "");
-        return new Evaluation.Measured(
-                Measure.of(NEWTON_.convert(tension, KILONEWTON), KILONEWTON),
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet,
+                tension,
                 Sense.AT_MOST,
-                Measure.of(NEWTON_.convert(resistance, KILONEWTON), KILONEWTON),
-                utilisation,
+                sheet.measure("R_d").to(KILONEWTON),
                 "",
-                w.steps(),
-                List.of(
-                        GuardBasis.SEPARATE,
-                        "The upper fixing of a guard's post is at the boards' upper face; one lower down carries more."));
+                List.of(GuardBasis.SEPARATE, UPPER));
     }
 }

@@ -8,6 +8,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -31,6 +32,10 @@ final class PostFixingPointLoad implements Method {
     private static final ParameterDescription LOAD = ParameterDescription.number(
                     "guardPostLoad", NEWTON_, "load at the top of a guard, in any direction")
             .higherIsStricter();
+
+    private static final Formula MOMENT = Formula.of("M = F * h", NEWTON_MILLIMETRE, "");
+    private static final Formula TENSION = Formula.of("T = M / a + F", NEWTON_, "");
+    private static final Formula UTILISATION = Formula.of("utilisation = T / R", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.postFixingPointLoad",
@@ -79,39 +84,32 @@ final class PostFixingPointLoad implements Method {
     private static Evaluation measured(
             GuardRun run, double armMm, double heightMm, Measure allowable, Parameters parameters) {
         Pointer posts = run.pointer().child("posts");
-        Sheet w = Sheet.blank();
-        double f = w.given(
-                "F",
-                parameters.number(LOAD.name(), NEWTON_),
-                NEWTON_,
-                "load at the top of the guard",
-                parameters.source(LOAD.name()));
-        double h = w.given(
+        Sheet sheet = Sheet.blank();
+        parameters.enter(sheet, "F", LOAD);
+        sheet.given(
                 "h",
                 heightMm,
                 MILLIMETRE,
                 "height of the guard",
                 "",
                 run.pointer().child("height"));
-        double a =
-                w.given("a", armMm, MILLIMETRE, "between the upper and the lower fixing", "", posts.child("leverArm"));
-        double moment = w.step("M", "F * h", f * h, NEWTON_MILLIMETRE, "");
-        double tension = w.step("T", "M / a + F", moment / a + f, NEWTON_, "");
-        double r = w.given(
+        sheet.given("a", armMm, MILLIMETRE, "between the upper and the lower fixing", "", posts.child("leverArm"));
+        sheet.calculate(MOMENT);
+        sheet.calculate(TENSION);
+        sheet.given(
                 "R",
                 allowable.in(NEWTON_),
                 NEWTON_,
                 "allowable tension of one fixing",
                 "",
                 posts.child("fixingResistance"));
-        return new Evaluation.Measured(
-                Measure.of(NEWTON_.convert(tension, KILONEWTON), KILONEWTON),
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet,
+                sheet.measure("T").to(KILONEWTON),
                 Sense.AT_MOST,
-                Measure.of(NEWTON_.convert(r, KILONEWTON), KILONEWTON),
-                w.step("utilisation", "T / R", tension / r, RATIO, ""),
+                sheet.measure("R").to(KILONEWTON),
                 "",
-                w.steps(),
-                List.of(
-                        "The upper fixing of a guard's post is at the boards' upper face; one lower down carries more."));
+                List.of(PostFixing.UPPER));
     }
 }

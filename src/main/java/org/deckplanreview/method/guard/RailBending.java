@@ -2,6 +2,7 @@ package org.deckplanreview.method.guard;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
@@ -17,6 +18,8 @@ import org.deckplanreview.vocabulary.Parameters;
 
 /** Bending of the top rail from post to post under the line load. */
 final class RailBending implements Method {
+
+    private static final Formula MOMENT = Formula.of("M_d = γ_Q * q_k * s^2 / 8", MeasureUnit.NEWTON_MILLIMETRE, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.railBending",
@@ -50,25 +53,20 @@ final class RailBending implements Method {
     }
 
     private static Evaluation measured(GuardBasis basis, GuardPosts posts, SingleTimber timber) {
-        double s = posts.spacing().mm();
-        Sheet w = Sheet.blank();
-        basis.writeLineLoad(w);
-        basis.writeFactor(w);
-        basis.writeSpacing(w, posts);
-        double moment = w.step(
-                "M_d",
-                "γ_Q * q_k * s^2 / 8",
-                basis.factor() * basis.loads().lineNPerMm() * s * s / 8,
-                MeasureUnit.NEWTON_MILLIMETRE,
-                "");
-        return GuardBasis.bending(
-                timber,
-                moment,
-                "the rail",
-                w,
-                List.of(
-                        GuardBasis.ALONG_LOAD,
-                        GuardBasis.SEPARATE,
-                        "The top rail of a guard spans from post to post as a simple beam and carries the line load alone."));
+        Sheet sheet = Sheet.blank();
+        basis.enterLineLoad(sheet);
+        basis.enterFactor(sheet);
+        basis.enterSpacing(sheet, posts);
+        sheet.calculate(MOMENT);
+        return timber.bending(
+                        sheet,
+                        "the rail",
+                        "",
+                        List.of(
+                                GuardBasis.ALONG_LOAD,
+                                GuardBasis.SEPARATE,
+                                "The top rail of a guard spans from post to post as a simple beam and carries the line load"
+                                        + " alone."))
+                .measured();
     }
 }

@@ -6,14 +6,15 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.SingleTimber;
+import org.deckplanreview.method.en1995.SingleTimber.Stiffness;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -25,6 +26,16 @@ final class TopDeflection implements Method {
 
     private static final ParameterDescription LIMIT = ParameterDescription.number(
             "guardDeflectionLimit", MILLIMETRE, "largest horizontal displacement of any point of a guard");
+
+    private static final Stiffness POST_STIFFNESS = Stiffness.of("post");
+    private static final Stiffness RAIL_STIFFNESS = Stiffness.of("rail");
+    private static final Formula FORCE = Formula.of("F = q_k * s", NEWTON_, "");
+    private static final Formula OF_POST =
+            Formula.of("w_post = F * h^2 * (3 * H - h) / (6 * E_post * I_post)", MILLIMETRE, "");
+    private static final Formula OF_RAIL =
+            Formula.of("w_rail = 5 * q_k * s^4 / (384 * E_rail * I_rail)", MILLIMETRE, "");
+    private static final Formula TOTAL = Formula.of("w = w_post + w_rail", MILLIMETRE, "");
+    private static final Formula UTILISATION = Formula.of("utilisation = w / w_lim", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.deflection",
@@ -64,51 +75,27 @@ final class TopDeflection implements Method {
     }
 
     private static Evaluation measured(GuardBasis basis, GuardPosts posts, Timbers timbers, double heightMm) {
-        double limit = basis.parameters().number(LIMIT.name(), MILLIMETRE);
-        double q = basis.loads().lineNPerMm();
-        double s = posts.spacing().mm();
-        double h = basis.loadHeightMm(heightMm);
-        Sheet w = Sheet.blank();
-        basis.writeLineLoad(w);
-        basis.writeSpacing(w, posts);
-        basis.writeHeights(w, heightMm);
-        double force = w.step("F", "q_k * s", q * s, NEWTON_, "");
-        timbers.post().writeStiffness(w, "post", "a post");
-        double ofPost = w.step(
-                "w_post",
-                "F * h^2 * (3 * H - h) / (6 * E_post * I_post)",
-                force * h * h * (3 * heightMm - h) / (6 * stiffness(timbers.post())),
-                MILLIMETRE,
-                "");
-        timbers.rail().writeStiffness(w, "rail", "the rail");
-        double ofRail = w.step(
-                "w_rail",
-                "5 * q_k * s^4 / (384 * E_rail * I_rail)",
-                5 * q * s * s * s * s / (384 * stiffness(timbers.rail())),
-                MILLIMETRE,
-                "");
-        double total = w.step("w", "w_post + w_rail", ofPost + ofRail, MILLIMETRE, "");
-        w.given(
-                "w_lim",
-                limit,
-                MILLIMETRE,
-                "largest displacement of a guard",
-                basis.parameters().source(LIMIT.name()));
-        double utilisation = w.step("utilisation", "w / w_lim", total / limit, RATIO, "");
-        return new Evaluation.Measured(
-                Measure.mm(total),
+        Sheet sheet = Sheet.blank();
+        basis.enterLineLoad(sheet);
+        basis.enterSpacing(sheet, posts);
+        basis.calculateLoadHeight(sheet, heightMm);
+        sheet.calculate(FORCE);
+        timbers.post().calculate(sheet, POST_STIFFNESS, "a post");
+        sheet.calculate(OF_POST);
+        timbers.rail().calculate(sheet, RAIL_STIFFNESS, "the rail");
+        sheet.calculate(OF_RAIL);
+        sheet.calculate(TOTAL);
+        basis.parameters().enter(sheet, "w_lim", LIMIT);
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet,
+                sheet.measure("w"),
                 Sense.AT_MOST,
-                Measure.mm(limit),
-                utilisation,
+                sheet.measure("w_lim"),
                 "midway between two posts",
-                w.steps(),
                 List.of(
                         GuardBasis.ALONG_LOAD,
                         PostBending.ROOT,
                         "The frame and the fixing at the root of a guard's post do not give way."));
-    }
-
-    private static double stiffness(SingleTimber timber) {
-        return timber.e0Mean() * timber.secondMomentMm4();
     }
 }

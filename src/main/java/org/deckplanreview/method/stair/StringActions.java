@@ -1,5 +1,6 @@
 package org.deckplanreview.method.stair;
 
+import static org.deckplanreview.measure.MeasureUnit.DEGREE;
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_METRE;
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE;
@@ -14,6 +15,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -25,6 +27,7 @@ import org.deckplanreview.method.en1995.PartialFactors;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
 import org.deckplanreview.submission.Strings;
+import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Table;
@@ -48,6 +51,9 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
             "weight of guards by what fills them",
             wordColumn("infill"),
             numberColumn("weight", KILONEWTON_PER_METRE));
+
+    private static final Formula GUARD_IN_PLAN = Formula.of("g_G = g_s / cos(α)", NEWTON_PER_MILLIMETRE, "");
+    private static final Formula TREAD_SPAN = Formula.of("l = (b_s - t_s) / (n - 1)", MILLIMETRE, "");
 
     static final List<ParameterDescription> PARAMETERS = List.of(LOADS, WEIGHT, GUARDS, PartialFactors.PARAMETER);
 
@@ -78,87 +84,68 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
         return stair.pointer().child("strings").child(name);
     }
 
-    double spanMm() {
-        return stair.goingMm();
-    }
-
-    /** γ_Q Q_k, N. */
-    double pointN() {
-        return factors().imposed() * loads.number("concentrated", NEWTON_);
-    }
-
-    /** On one string along its going, N/mm, with the load on each area or with weight alone. */
-    double stringNPerMm(boolean onOnePlace) {
-        return areaNPerMm2(onOnePlace) * stair.widthMm() / shares() + factors().permanent() * guardNPerMm();
-    }
-
-    /** On a tread of this breadth along it, N/mm, likewise. */
-    double treadNPerMm(boolean onOnePlace, double breadthMm) {
-        return areaNPerMm2(onOnePlace) * breadthMm;
-    }
-
-    /** Writes going, the load along a string as p_d and, where it acts, the load on one place as Q_k. */
-    Sheet writeString(boolean onOnePlace) {
-        Sheet w = Sheet.blank();
-        w.given(
+    /** Going, and the load along the most loaded string, p_d. */
+    Sheet string(StairLoad load) {
+        Sheet sheet = Sheet.blank();
+        sheet.given(
                 "l",
-                spanMm(),
+                stair.goingMm(),
                 MILLIMETRE,
                 "going of the whole flight, in plan",
                 "",
                 stair.pointer().child("going"));
-        w.given(
+        enterWidth(sheet);
+        sheet.given(
+                "n_s",
+                strings.count() <= 2 ? strings.count() : strings.count() - 1,
+                RATIO,
+                "parts of the width, of which the most loaded string carries one",
+                "",
+                stringsMember("count"));
+        enterArea(sheet, load);
+        stair.guard().ifPresent(guard -> enterGuard(sheet, guard));
+        sheet.calculate(load.onString(stair.guard().isPresent()));
+        return sheet;
+    }
+
+    /** Length of a board of a tread from string to string, and the load along it, p_d. */
+    Sheet tread(StairLoad load, Timber tread, Pointer treadPointer, Timber string) {
+        Sheet sheet = Sheet.blank();
+        double breadthMm = tread.breadth().mm();
+        sheet.given("b_t", breadthMm, MILLIMETRE, "breadth of one board of a tread", "", treadPointer.child("breadth"));
+        enterArea(sheet, load);
+        sheet.calculate(load.onTread());
+        enterWidth(sheet);
+        sheet.given("t_s", string.breadth().mm(), MILLIMETRE, "breadth of a string", "", stringsMember("timber"));
+        sheet.given("n", strings.count(), RATIO, "strings", "", stringsMember("count"));
+        sheet.calculate(TREAD_SPAN);
+        return sheet;
+    }
+
+    private void enterWidth(Sheet sheet) {
+        sheet.given(
                 "b_s",
                 stair.widthMm(),
                 MILLIMETRE,
                 "width of the stair",
                 "",
                 stair.pointer().child("line"));
-        w.given(
-                "n_s",
-                shares(),
-                RATIO,
-                "parts of the width, of which the most loaded string carries one",
-                "",
-                stringsMember("count"));
-        writeArea(w, onOnePlace);
-        String guard = "";
-        if (guardNPerMm() > 0) {
-            w.given(
-                    "g_G",
-                    guardNPerMm(),
-                    NEWTON_PER_MILLIMETRE,
-                    "weight of the guard beside the flight, along the going",
-                    parameters.source(GUARDS.name()),
-                    stair.pointer().child("guard"));
-            guard = " + γ_G * g_G";
-        }
-        w.step("p_d", area(onOnePlace) + " * b_s / n_s" + guard, stringNPerMm(onOnePlace), NEWTON_PER_MILLIMETRE, "");
-        return w;
     }
 
-    /** Writes the load along a tread as p_d and, where it acts, the load on one place as Q_k. */
-    Sheet writeTread(boolean onOnePlace, double breadthMm, Pointer breadth) {
-        Sheet w = Sheet.blank();
-        w.given("b_t", breadthMm, MILLIMETRE, "breadth of one board of a tread", "", breadth);
-        writeArea(w, onOnePlace);
-        w.step("p_d", area(onOnePlace) + " * b_t", treadNPerMm(onOnePlace, breadthMm), NEWTON_PER_MILLIMETRE, "");
-        return w;
-    }
-
-    private void writeArea(Sheet w, boolean onOnePlace) {
-        w.given(
+    private void enterArea(Sheet sheet, StairLoad load) {
+        sheet.given(
                 "g_k",
-                weightNPerMm2(),
+                parameters.number(WEIGHT.name(), NEWTON_PER_SQUARE_MILLIMETRE),
                 NEWTON_PER_SQUARE_MILLIMETRE,
                 "weight of the stair, in plan",
                 parameters.source(WEIGHT.name()));
+        PartialFactors factors = PartialFactors.of(parameters);
         String source = parameters.source(PartialFactors.PARAMETER.name());
-        w.given("γ_G", factors().permanent(), RATIO, "partial factor of weight", source);
-        w.given("γ_Q", factors().imposed(), RATIO, "partial factor of the imposed load", source);
+        sheet.given("γ_G", factors.permanent(), RATIO, "partial factor of weight", source);
+        sheet.given("γ_Q", factors.imposed(), RATIO, "partial factor of the imposed load", source);
         Pointer occupancy = Pointer.of("/use/occupancy");
-        if (onOnePlace) {
-            w.given(
+        if (load == StairLoad.ON_ONE_PLACE) {
+            sheet.given(
                     "Q_k",
                     loads.number("concentrated", NEWTON_),
                     NEWTON_,
@@ -166,9 +153,9 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
                     parameters.source(LOADS.name()),
                     occupancy);
         } else {
-            w.given(
+            sheet.given(
                     "q_k",
-                    imposedNPerMm2(),
+                    loads.number("uniform", NEWTON_PER_SQUARE_MILLIMETRE),
                     NEWTON_PER_SQUARE_MILLIMETRE,
                     "imposed load, in plan",
                     parameters.source(LOADS.name()),
@@ -176,47 +163,22 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
         }
     }
 
-    static String remark(boolean onOnePlace) {
-        return onOnePlace ? "load on one place" : "load on each area";
-    }
-
-    private static String area(boolean onOnePlace) {
-        return onOnePlace ? "γ_G * g_k" : "(γ_G * g_k + γ_Q * q_k)";
-    }
-
-    private double areaNPerMm2(boolean onOnePlace) {
-        return factors().permanent() * weightNPerMm2()
-                + (onOnePlace ? 0 : factors().imposed() * imposedNPerMm2());
-    }
-
-    private PartialFactors factors() {
-        return PartialFactors.of(parameters);
-    }
-
-    private int shares() {
-        return strings.count() <= 2 ? strings.count() : strings.count() - 1;
-    }
-
-    private double weightNPerMm2() {
-        return parameters.number(WEIGHT.name(), NEWTON_PER_SQUARE_MILLIMETRE);
-    }
-
-    private double imposedNPerMm2() {
-        return loads.number("uniform", NEWTON_PER_SQUARE_MILLIMETRE);
-    }
-
-    /** Of the guard on the slope, in plan; the heaviest where what fills it is not given. */
-    private double guardNPerMm() {
-        return stair.guard().map(this::guardNPerMm).orElse(0.0)
-                / StrictMath.cos(StrictMath.toRadians(stair.pitchDegrees()));
-    }
-
-    private double guardNPerMm(Guard guard) {
+    /** The guard on the slope; the heaviest where what fills it is not given. */
+    private void enterGuard(Sheet sheet, Guard guard) {
         Optional<String> infill = guard.infill().map(GuardInfill::word);
-        return parameters.table(GUARDS.name()).rows().stream()
+        double weight = parameters.table(GUARDS.name()).rows().stream()
                 .filter(row -> infill.isEmpty() || row.word("infill").equals(infill.get()))
                 .mapToDouble(row -> row.number("weight", NEWTON_PER_MILLIMETRE))
                 .max()
                 .orElse(0);
+        sheet.given(
+                "g_s",
+                weight,
+                NEWTON_PER_MILLIMETRE,
+                "weight of the guard beside the flight, along its slope",
+                parameters.source(GUARDS.name()),
+                stair.pointer().child("guard"));
+        sheet.given("α", stair.pitchDegrees(), DEGREE, "pitch of the flight", "", stair.pointer());
+        sheet.calculate(GUARD_IN_PLAN);
     }
 }

@@ -1,6 +1,5 @@
 package org.deckplanreview.method.stair;
 
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 
 import java.util.List;
@@ -9,7 +8,7 @@ import java.util.stream.Stream;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -19,7 +18,6 @@ import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Bending of the string that carries most: a simple beam over the stair's going in plan. */
 final class StringBending implements Method {
@@ -79,25 +77,12 @@ final class StringBending implements Method {
     }
 
     private static Evaluation measured(StringActions actions, SingleTimber timber) {
-        double l = actions.spanMm();
-        double uniformMoment = actions.stringNPerMm(false) * l * l / 8;
-        double pointMoment = actions.stringNPerMm(true) * l * l / 8 + actions.pointN() * l / 4;
-        boolean onOnePlace = pointMoment > uniformMoment;
-        Sheet w = actions.writeString(onOnePlace);
-        double moment = w.step(
-                "M_d",
-                onOnePlace ? "p_d * l^2 / 8 + γ_Q * Q_k * l / 4" : "p_d * l^2 / 8",
-                Math.max(uniformMoment, pointMoment),
-                NEWTON_MILLIMETRE,
-                "");
-        timber.writeBending(w, moment, "a string");
-        return new Evaluation.Measured(
-                Measure.of(moment / timber.sectionModulusMm3(), NEWTON_PER_SQUARE_MILLIMETRE),
-                Sense.AT_MOST,
-                Measure.of(timber.bendingStrength(), NEWTON_PER_SQUARE_MILLIMETRE),
-                timber.bendingUtilisation(moment),
-                StringActions.remark(onOnePlace) + ", " + timber.loadDuration(),
-                w.steps(),
-                ASSUMPTIONS);
+        return Case.worst(Stream.of(StairLoad.values())
+                .map(load -> {
+                    Sheet sheet = actions.string(load);
+                    sheet.calculate(load.moment());
+                    return timber.bending(sheet, "a string", load.meaning(), ASSUMPTIONS);
+                })
+                .toList());
     }
 }

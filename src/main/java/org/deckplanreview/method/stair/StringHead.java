@@ -5,11 +5,12 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -21,6 +22,8 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** What the most loaded string hands to the frame at its head. */
 final class StringHead implements Method {
+
+    private static final Formula UTILISATION = Formula.of("utilisation = F_d / R_d", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "stair.stringHead",
@@ -44,36 +47,43 @@ final class StringHead implements Method {
     }
 
     private static Evaluation check(StringActions actions, ReviewContext context) {
-        double l = actions.spanMm();
-        double uniform = actions.stringNPerMm(false) * l / 2;
-        double point = actions.stringNPerMm(true) * l / 2 + actions.pointN();
-        boolean onOnePlace = point > uniform;
-        double force = Math.max(uniform, point);
+        List<Place> places = Stream.of(StairLoad.values())
+                .map(load -> Place.of(actions, load))
+                .toList();
+        Place worst = places.stream()
+                .reduce((a, b) -> b.forceN() > a.forceN() ? b : a)
+                .orElseThrow();
         Pointer pointer = actions.stringsMember("headResistance");
         if (actions.strings().headResistance().isEmpty()) {
             return new Evaluation.Missing(List.of(new Need(
                     pointer,
                     "the design resistance of the fixing of one string of "
                             + actions.stair().label() + " at its head, in "
-                            + context.units().unit(KILONEWTON).symbol() + Enough.from(force, context.units()))));
+                            + context.units().unit(KILONEWTON).symbol()
+                            + Enough.from(worst.forceN(), context.units()))));
         }
-        Sheet w = actions.writeString(onOnePlace);
-        w.step("F_d", onOnePlace ? "p_d * l / 2 + γ_Q * Q_k" : "p_d * l / 2", force, NEWTON_, "");
-        double resistance = w.given(
+        Sheet sheet = worst.sheet();
+        sheet.given(
                 "R_d",
                 actions.strings().headResistance().get().in(NEWTON_),
                 NEWTON_,
                 "design resistance of the fixing of one string at its head",
                 "",
                 pointer);
-        double utilisation = w.step("utilisation", "F_d / R_d", force / resistance, RATIO, "");
-        return new Evaluation.Measured(
-                Measure.of(NEWTON_.convert(force, KILONEWTON), KILONEWTON),
+        sheet.calculate(UTILISATION);
+        return Evaluation.Measured.on(
+                sheet,
+                sheet.measure("F_d").to(KILONEWTON),
                 Sense.AT_MOST,
-                Measure.of(NEWTON_.convert(resistance, KILONEWTON), KILONEWTON),
-                utilisation,
-                StringActions.remark(onOnePlace),
-                w.steps(),
+                sheet.measure("R_d").to(KILONEWTON),
+                worst.load().meaning(),
                 StringActions.ASSUMPTIONS);
+    }
+
+    private record Place(StairLoad load, Sheet sheet, double forceN) {
+        static Place of(StringActions actions, StairLoad load) {
+            Sheet sheet = actions.string(load);
+            return new Place(load, sheet, sheet.calculate(load.force()));
+        }
     }
 }

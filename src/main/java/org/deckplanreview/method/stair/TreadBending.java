@@ -1,17 +1,16 @@
 package org.deckplanreview.method.stair;
 
-import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.deckplanreview.formula.Sheet;
+import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -21,7 +20,6 @@ import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Bending of one board of a tread between the strings that hold it. */
 final class TreadBending implements Method {
@@ -61,51 +59,21 @@ final class TreadBending implements Method {
         Timber timber = context.submission().timber(id.get());
         Pointer pointer = context.submission().timberPointer(id.get());
         return SingleTimber.outOfScope(timber, actions.parameters()).orElseGet(() -> {
-            var single = SingleTimber.of(timber, pointer, actions.parameters());
-            double string = context.submission()
-                    .timber(actions.strings().timber())
-                    .breadth()
-                    .mm();
-            return single.isKnown()
-                    ? measured(actions, single.get(), timber, pointer, string)
-                    : new Evaluation.Missing(single.needs());
+            Timber string = context.submission().timber(actions.strings().timber());
+            Derived<Evaluation> result = SingleTimber.of(timber, pointer, actions.parameters())
+                    .map(single -> measured(actions, single, timber, pointer, string));
+            return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
         });
     }
 
     private static Evaluation measured(
-            StringActions actions, SingleTimber single, Timber timber, Pointer pointer, double stringMm) {
-        double width = actions.stair().widthMm();
-        int count = actions.strings().count();
-        double l = (width - stringMm) / (count - 1);
-        double breadth = timber.breadth().mm();
-        double uniformMoment = actions.treadNPerMm(false, breadth) * l * l / 8;
-        double pointMoment = actions.treadNPerMm(true, breadth) * l * l / 8 + actions.pointN() * l / 4;
-        boolean onOnePlace = pointMoment > uniformMoment;
-        Sheet w = actions.writeTread(onOnePlace, breadth, pointer.child("breadth"));
-        w.given(
-                "b_s",
-                width,
-                MILLIMETRE,
-                "width of the stair",
-                "",
-                actions.stair().pointer().child("line"));
-        w.given("t_s", stringMm, MILLIMETRE, "breadth of a string", "", actions.stringsMember("timber"));
-        w.given("n", count, RATIO, "strings", "", actions.stringsMember("count"));
-        w.step("l", "(b_s - t_s) / (n - 1)", l, MILLIMETRE, "");
-        double moment = w.step(
-                "M_d",
-                onOnePlace ? "p_d * l^2 / 8 + γ_Q * Q_k * l / 4" : "p_d * l^2 / 8",
-                Math.max(uniformMoment, pointMoment),
-                NEWTON_MILLIMETRE,
-                "");
-        single.writeBending(w, moment, "one board of a tread");
-        return new Evaluation.Measured(
-                Measure.of(moment / single.sectionModulusMm3(), NEWTON_PER_SQUARE_MILLIMETRE),
-                Sense.AT_MOST,
-                Measure.of(single.bendingStrength(), NEWTON_PER_SQUARE_MILLIMETRE),
-                single.bendingUtilisation(moment),
-                StringActions.remark(onOnePlace) + ", " + single.loadDuration(),
-                w.steps(),
-                ASSUMPTIONS);
+            StringActions actions, SingleTimber single, Timber timber, Pointer pointer, Timber string) {
+        return Case.worst(Stream.of(StairLoad.values())
+                .map(load -> {
+                    Sheet sheet = actions.tread(load, timber, pointer, string);
+                    sheet.calculate(load.moment());
+                    return single.bending(sheet, "one board of a tread", load.meaning(), ASSUMPTIONS);
+                })
+                .toList());
     }
 }

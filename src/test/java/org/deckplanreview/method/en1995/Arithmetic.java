@@ -9,7 +9,7 @@ import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.measure.MeasureUnit;
 
 /**
- * Computes what a working shows: numbers, + - * / ^, brackets, min, max, sqrt; numbers with units in SI by JSR 385. Knows nothing
+ * Computes what a working shows: numbers, + - * / ^, brackets, min, max, sqrt, sin, cos; numbers with units in SI by JSR 385. Knows nothing
  * of how it was made.
  */
 public final class Arithmetic {
@@ -81,6 +81,12 @@ public final class Arithmetic {
         }
         if (take("sqrt(")) {
             return Math.sqrt(arguments().get(0));
+        }
+        if (take("sin(")) {
+            return StrictMath.sin(arguments().get(0));
+        }
+        if (take("cos(")) {
+            return StrictMath.cos(arguments().get(0));
         }
         if (take("min(")) {
             return arguments().stream().mapToDouble(d -> d).min().orElseThrow();

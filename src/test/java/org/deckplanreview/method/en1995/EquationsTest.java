@@ -14,28 +14,33 @@ import org.junit.jupiter.api.Test;
 class EquationsTest {
 
     private static final StandardParameters PARAMETERS = StandardParameters.ofEurocodes();
-    private static final SizeEffect SIZE = SizeEffect.of(PARAMETERS);
-    private static final NotchedSupport NOTCH = NotchedSupport.of(PARAMETERS);
 
     /** (3.1): (150/97)^0.2 = 1.0911. */
     @Test
     void a_depth_of_97_mm_raises_the_strength_by_9_percent() {
-        assertThat(SIZE.kh(97, 350)).isCloseTo(1.0911, within(5e-5));
+        assertThat(sizeFactor(97, 350)).isCloseTo(1.0911, within(5e-5));
     }
 
     /** (3.1): from (150/h)^0.2 = 1.3, h = 40.4 mm. */
     @Test
     void a_depth_of_40_mm_and_less_has_the_cap_of_k_h() {
-        assertThat(SIZE.kh(40, 350)).isEqualTo(1.3);
-        assertThat(SIZE.kh(41, 350)).isLessThan(1.3);
+        assertThat(sizeFactor(40, 350)).isEqualTo(1.3);
+        assertThat(sizeFactor(41, 350)).isLessThan(1.3);
     }
 
     /** 3.2(3): for depths below 150 mm and characteristic densities of at most 700 kg/m3. */
     @Test
     void size_counts_only_below_150_mm_and_up_to_700_kg_per_m3() {
-        assertThat(SIZE.kh(150, 350)).isEqualTo(1);
-        assertThat(SIZE.kh(97, 700)).isGreaterThan(1);
-        assertThat(SIZE.kh(97, 701)).isEqualTo(1);
+        assertThat(sizeFactor(150, 350)).isEqualTo(1);
+        assertThat(sizeFactor(97, 700)).isGreaterThan(1);
+        assertThat(sizeFactor(97, 701)).isEqualTo(1);
+    }
+
+    private static double sizeFactor(double depthMm, double density) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("h", depthMm, MeasureUnit.MILLIMETRE, "", "");
+        sheet.given("ρ_k", density, MeasureUnit.KILOGRAM_PER_CUBIC_METRE, "", "");
+        return sheet.calculate(Material.SIZE_FACTOR);
     }
 
     /** Table 3.1, solid timber, service class 3; 3.1.3(2): the shortest action decides. */
@@ -103,20 +108,32 @@ class EquationsTest {
      */
     @Test
     void a_square_notch_of_a_quarter_of_the_depth_has_the_k_v_of_a_hand_calculation() {
-        assertThat(NOTCH.kv(200, 150, 0, 100)).isCloseTo(0.45085, within(5e-5));
+        assertThat(notchFactor(200, 150, 0, 100)).isCloseTo(0.45085, within(5e-5));
     }
 
     /** (6.62): the slope of 1:3 multiplies by 1 + 1.1 * 3^1.5 / sqrt(200) = 1.40417. */
     @Test
     void a_sloped_notch_is_better_than_a_square_one() {
-        assertThat(NOTCH.kv(200, 150, 3, 100) / NOTCH.kv(200, 150, 0, 100)).isCloseTo(1.40417, within(5e-5));
+        assertThat(notchFactor(200, 150, 3, 100) / notchFactor(200, 150, 0, 100))
+                .isCloseTo(1.40417, within(5e-5));
     }
 
     /** (6.62): k_v is at most 1, and without a notch nothing is lost. */
     @Test
     void k_v_is_never_more_than_1() {
-        assertThat(NOTCH.kv(200, 200, 0, 0)).isEqualTo(1);
-        assertThat(NOTCH.kv(20, 19, 10, 0)).isEqualTo(1);
+        assertThat(notchFactor(200, 200, 0, 0)).isEqualTo(1);
+        assertThat(notchFactor(20, 19, 10, 0)).isEqualTo(1);
+    }
+
+    private static double notchFactor(double depthMm, double leftMm, double slope, double distanceMm) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("h", depthMm, MeasureUnit.MILLIMETRE, "", "");
+        sheet.given("h_ef", leftMm, MeasureUnit.MILLIMETRE, "", "");
+        sheet.given("i", slope, MeasureUnit.RATIO, "", "");
+        sheet.given("x", distanceMm, MeasureUnit.MILLIMETRE, "", "");
+        sheet.given("k_n", PARAMETERS.number("kn", MeasureUnit.RATIO), MeasureUnit.RATIO, "", "");
+        sheet.calculate(MemberNotch.LEFT_SHARE);
+        return sheet.calculate(MemberNotch.FACTOR);
     }
 
     /** EN 1990, (6.10) with Tables A1.1 and A1.2(B): 1.35 G + 1.5 Q + 1.5 * 0.5 S, and 1.35 G + 1.5 S + 1.5 * 0.7 Q. */
@@ -140,19 +157,24 @@ class EquationsTest {
     @Test
     void creep_in_service_class_3_triples_the_permanent_deflection() {
         Combination imposed = new Combination("6.14b imposed", new ActionFactors(1, 1, 0, 0));
-        assertThat(imposed.withCreep(2.0, Psi.find(PARAMETERS, "A").orElseThrow()))
-                .isEqualTo(new ActionFactors(3, 1.6, 0, 0));
-        assertThat(imposed.withCreep(2.0, Psi.find(PARAMETERS, "C").orElseThrow())
-                        .imposed())
-                .isCloseTo(2.2, within(1e-12));
+        assertThat(crept(imposed, "A")).isEqualTo(new ActionFactors(3, 1.6, 0, 0));
+        assertThat(crept(imposed, "C").imposed()).isCloseTo(2.2, within(1e-12));
     }
 
     /** (2.5): an accompanying variable action has psi0 + psi2 k_def. */
     @Test
     void an_accompanying_load_creeps_by_its_quasi_permanent_part() {
         Combination snow = new Combination("6.14b snow leading imposed", new ActionFactors(1, 0.7, 0, 1));
-        ActionFactors last = snow.withCreep(2.0, Psi.find(PARAMETERS, "A").orElseThrow());
+        ActionFactors last = crept(snow, "A");
         assertThat(last.imposed()).isCloseTo(0.7 + 0.3 * 2.0, within(1e-12));
         assertThat(last.snow()).isEqualTo(1);
+    }
+
+    /** With k_def 2.0. */
+    private static ActionFactors crept(Combination combination, String category) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("k_def", 2, MeasureUnit.RATIO, "", "");
+        Psi psi = Psi.find(PARAMETERS, category).orElseThrow();
+        return new Creep(PARAMETERS, null, null).factors(sheet, combination, psi);
     }
 }

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.loadpath.Action;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.en1995.LinearAnalysis.Share;
@@ -118,11 +120,17 @@ class SupportChecksTest {
     /** 6.1.5(1): at most 30 mm, the end distance, the contact length and half the clear distance. */
     @Test
     void the_contact_is_extended_by_the_least_of_its_four_limits() {
-        assertThat(contact(3600, 100, 40, 50).effectiveLengthMm(30)).isEqualTo(40 + 30 + 30);
-        assertThat(contact(3600, 30, 40, 50).effectiveLengthMm(30)).isEqualTo(40 + 10 + 30);
-        assertThat(contact(3600, 100, 20, 50).effectiveLengthMm(30)).isEqualTo(20 + 20 + 20);
-        assertThat(contact(3600, 100, 40, 160).effectiveLengthMm(30)).isEqualTo(40 + 30 + 30);
-        assertThat(contact(170, 100, 40, 60).effectiveLengthMm(30)).isEqualTo(40 + 30 + 10);
+        assertThat(effectiveLengthMm(3600, 100, 40, 50)).isEqualTo(40 + 30 + 30);
+        assertThat(effectiveLengthMm(3600, 30, 40, 50)).isEqualTo(40 + 10 + 30);
+        assertThat(effectiveLengthMm(3600, 100, 20, 50)).isEqualTo(20 + 20 + 20);
+        assertThat(effectiveLengthMm(3600, 100, 40, 160)).isEqualTo(40 + 30 + 30);
+        assertThat(effectiveLengthMm(170, 100, 40, 60)).isEqualTo(40 + 30 + 10);
+    }
+
+    private static double effectiveLengthMm(double lengthMm, double atMm, double contactMm, double otherMm) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("l", contactMm, MeasureUnit.MILLIMETRE, "", "");
+        return contact(lengthMm, atMm, contactMm, otherMm).calculate(sheet, "the member");
     }
 
     /** The first contact of a member of this length, the second one 100 mm long and beginning so that 20 mm remain. */
