@@ -28,7 +28,7 @@ import org.deckplanreview.vocabulary.Sense;
 /** Shear at notched supports of joists and beams, 6.5.2 (6.60). */
 final class MemberNotch implements Method {
     private static final ParameterDescription KN =
-            ParameterDescription.number("kn", RATIO, "k_n of solid timber, with depths in mm");
+            ParameterDescription.number("kn", RATIO, "factor of solid timber for notches, with depths in mm");
 
     static final Formula LEFT_SHARE = Formula.of("α = h_ef / h", RATIO, "6.5.2");
 
