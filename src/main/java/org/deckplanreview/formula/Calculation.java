@@ -2,6 +2,7 @@ package org.deckplanreview.formula;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleUnaryOperator;
 
 /** An expression made ready to calculate: each symbol is a place in an array. */
 @FunctionalInterface
@@ -73,19 +74,15 @@ interface Calculation {
         return switch (c.function()) {
             case MIN -> folded(arguments, Math::min);
             case MAX -> folded(arguments, Math::max);
-            case SQRT -> {
-                Calculation argument = arguments.get(0);
-                yield v -> Math.sqrt(argument.of(v));
-            }
-            case SIN -> {
-                Calculation radians = arguments.get(0);
-                yield v -> StrictMath.sin(radians.of(v));
-            }
-            case COS -> {
-                Calculation radians = arguments.get(0);
-                yield v -> StrictMath.cos(radians.of(v));
-            }
+            case SQRT -> applied(arguments.get(0), Math::sqrt);
+            case SIN -> applied(arguments.get(0), StrictMath::sin);
+            case COS -> applied(arguments.get(0), StrictMath::cos);
+            case ACOS -> applied(arguments.get(0), StrictMath::acos);
         };
+    }
+
+    private static Calculation applied(Calculation argument, DoubleUnaryOperator function) {
+        return v -> function.applyAsDouble(argument.of(v));
     }
 
     private static Calculation folded(List<Calculation> arguments, DoubleBinaryOperator operator) {

@@ -66,6 +66,17 @@ public final class Formula {
         calculation = Calculation.of(expression, operands);
     }
 
+    private Formula(Formula same, MeasureUnit unit, String clause) {
+        symbol = same.symbol;
+        expression = same.expression;
+        wanted = same.wanted;
+        symbols = same.symbols;
+        operands = same.operands;
+        calculation = same.calculation;
+        this.unit = unit;
+        this.clause = clause;
+    }
+
     /**
      * An equation that holds in any units.
      *
@@ -95,20 +106,14 @@ public final class Formula {
         return formula;
     }
 
-    private Formula(Formula other, MeasureUnit unit) {
-        symbol = other.symbol;
-        expression = other.expression;
-        this.unit = unit;
-        clause = other.clause;
-        wanted = other.wanted;
-        symbols = other.symbols;
-        operands = other.operands;
-        calculation = other.calculation;
+    /** The same equation, of which the values are such that it comes to another unit. */
+    public Formula in(MeasureUnit other) {
+        return other == unit ? this : new Formula(this, other, clause);
     }
 
-    /** The same equation, which comes to another unit of the same dimension. */
-    Formula in(MeasureUnit other) {
-        return other == unit ? this : new Formula(this, other);
+    /** The same equation as another clause permits it. */
+    public Formula by(String otherClause) {
+        return new Formula(this, unit, otherClause);
     }
 
     private static void collect(Expression of, Set<Symbol> symbols, Set<Expression.Number> numbers) {

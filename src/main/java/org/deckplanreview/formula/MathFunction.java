@@ -9,7 +9,10 @@ public enum MathFunction {
     MAX("max"),
     SQRT("sqrt"),
     SIN("sin"),
-    COS("cos");
+    COS("cos"),
+
+    /** In radians. */
+    ACOS("acos");
 
     private final String word;
 

@@ -90,11 +90,15 @@ public final class Sheet {
      * @throws IllegalArgumentException if it is not on the sheet
      */
     public double value(String symbol) {
+        return step(symbol).value();
+    }
+
+    private WorkingStep step(String symbol) {
         WorkingStep step = find(symbol);
         if (step == null) {
             throw new IllegalArgumentException("'" + symbol + "' was not given before");
         }
-        return step.value();
+        return step;
     }
 
     /**
@@ -103,7 +107,8 @@ public final class Sheet {
      * @throws IllegalArgumentException if it is not on the sheet, or no finite number
      */
     public Measure measure(String symbol) {
-        return Measure.of(value(symbol), find(symbol).unit());
+        WorkingStep step = step(symbol);
+        return Measure.of(step.value(), step.unit());
     }
 
     /** What a formula comes to, without writing it on the sheet. */

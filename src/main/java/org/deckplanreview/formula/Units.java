@@ -109,6 +109,7 @@ final class Units {
                 case MIN, MAX -> arguments;
                 case SQRT -> arguments.map(d -> d.to(0.5));
                 case SIN, COS -> Optional.of(ofAngle(c, arguments));
+                case ACOS -> Optional.of(Dimension.NONE);
             };
         }
         Expression.Piecewise piecewise = (Expression.Piecewise) of;

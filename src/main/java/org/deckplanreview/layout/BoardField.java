@@ -3,6 +3,7 @@ package org.deckplanreview.layout;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.submission.Boards;
+import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 
@@ -25,6 +26,11 @@ public record BoardField(
         Derived<Double> angleToFallDegrees,
         Derived<Double> groundClearanceMm)
         implements TimberPiece {
+    /** The angle in plan between the boards and another direction, both taken without sense: 0 to 90 degrees. */
+    public double degreesTo(Direction other) {
+        return Axis.of(boards.direction()).degreesTo(Axis.of(other));
+    }
+
     @Override
     public SubjectKind kind() {
         return SubjectKind.BOARDS;

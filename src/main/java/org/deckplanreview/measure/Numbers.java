@@ -16,7 +16,15 @@ public final class Numbers {
 
     private static final MathContext TEN_DIGITS = new MathContext(10, RoundingMode.HALF_EVEN);
 
+    /** What is left of the last digits when the same length is given in another unit. */
+    private static final double NOISE = 1e-9;
+
     private Numbers() {}
+
+    /** Whether two numbers are one in every comparison: they differ by no more than a part in a thousand million. */
+    public static boolean areSame(double a, double b) {
+        return Math.abs(a - b) <= NOISE * Math.max(Math.abs(a), Math.abs(b));
+    }
 
     /** Six significant digits without exponent or trailing zeros. */
     public static String plain(double value) {

@@ -1,6 +1,7 @@
 package org.deckplanreview.vocabulary;
 
 import java.math.RoundingMode;
+import org.deckplanreview.measure.Numbers;
 
 /** Which side of a value complies. */
 public enum Sense {
@@ -10,8 +11,6 @@ public enum Sense {
     UNDER("under", "less than"),
     EQUAL("is", "exactly"),
     ONE_OF("oneOf", "one of");
-
-    private static final double SAME = 1e-9;
 
     private final String word;
     private final String phrase;
@@ -40,12 +39,9 @@ public enum Sense {
         };
     }
 
-    /**
-     * Whether a number complies. Numbers that differ by less than a part in a thousand million are one number: what is
-     * left of the last digits when the same length is given in another unit decides nothing.
-     */
+    /** Whether a number complies; two that {@link Numbers#areSame are the same} count as equal. */
     public boolean holds(double found, double allowed) {
-        boolean same = Math.abs(found - allowed) <= SAME * Math.max(Math.abs(found), Math.abs(allowed));
+        boolean same = Numbers.areSame(found, allowed);
         return switch (this) {
             case AT_LEAST -> same || found > allowed;
             case AT_MOST -> same || found < allowed;

@@ -204,4 +204,32 @@ class SheetTest {
         assertThat(sheet.calculate(Formula.of("R = P / 4", POUND_FORCE, ""))).isEqualTo(25);
         assertThat(sheet.value("R")).isEqualTo(25);
     }
+
+    @Test
+    void a_formula_comes_to_another_unit_where_its_values_are_in_it() {
+        Formula half = Formula.of("s = l / 2", MILLIMETRE, "");
+        give("l", 3, MeasureUnit.FOOT);
+        assertThat(sheet.calculate(half.in(MeasureUnit.FOOT))).isEqualTo(1.5);
+        assertThat(sheet.measure("s")).isEqualTo(Measure.of(1.5, MeasureUnit.FOOT));
+        assertThat(sheet.calculate(half.by("note 3"))).isCloseTo(457.2, within(1e-9));
+        assertThat(sheet.steps().get(2).equation()).isEqualTo("note 3");
+    }
+
+    /** 1/3 of a circle's angle, of which the cosine is 1/2. */
+    @Test
+    void the_angle_of_a_cosine_is_in_radians() {
+        give("e", 50, MILLIMETRE);
+        give("r", 100, MILLIMETRE);
+        assertThat(sheet.calculate(Formula.of("α = acos(e / r)", RATIO, ""))).isCloseTo(Math.PI / 3, within(1e-12));
+    }
+
+    /** 150 mm divided by 25.4 and multiplied again may come out beside it in the last digit. */
+    @Test
+    void noise_of_another_unit_takes_no_other_branch() {
+        Formula formula = Formula.of("k = 1 if h < 150 [mm]; 2", RATIO, "");
+        give("h", 150 * (1 - 1e-12), MILLIMETRE);
+        assertThat(sheet.calculate(formula)).isEqualTo(2);
+        give("h", 149.99, MILLIMETRE);
+        assertThat(sheet.calculate(formula)).isEqualTo(1);
+    }
 }

@@ -16,7 +16,6 @@ import org.deckplanreview.measure.Length;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.ManufacturedBoards;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -79,7 +78,7 @@ final class StatedJoistSpacing implements Method {
                     Derived.missing(platform.pointer().child("joists"), "the joists under " + field.label())
                             .needs());
         }
-        double degrees = degrees(field.boards().direction(), joists.get().direction());
+        double degrees = field.degreesTo(joists.get().direction());
         if (Sense.UNDER.holds(degrees, DIAGONAL_DEGREES)) {
             return new Evaluation.OutOfScope(
                     "makers state joist spacings for boards square to the joists and at 45 degrees, and these lie closer to"
@@ -135,12 +134,5 @@ final class StatedJoistSpacing implements Method {
                 "",
                 ManufacturedDecking.stated(field, member));
         return ManufacturedDecking.atMost(working, UTILISATION, "s", "s_max");
-    }
-
-    /** Between two directions without sense. */
-    private static double degrees(Direction a, Direction b) {
-        double along = a.dx() * b.dx() + a.dy() * b.dy();
-        double across = a.dx() * b.dy() - a.dy() * b.dx();
-        return StrictMath.toDegrees(StrictMath.atan2(Math.abs(across), Math.abs(along)));
     }
 }

@@ -6,6 +6,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -26,6 +27,9 @@ record Balance(String id, double stabilising, double destabilising, double impos
             numberColumn("imposed", RATIO),
             numberColumn("concentrated", RATIO));
 
+    private static final Formula DOWN = Formula.of("F_stb,d = γ_stb * G_stb", NEWTON_, "");
+    private static final Formula UP = Formula.of("F_dst,d = γ_dst * G_dst + γ_Q * Q_dst + γ_Qk * Q_k,dst", NEWTON_, "");
+
     static List<Balance> of(Parameters parameters) {
         return parameters.table(TABLE.name()).rows().stream()
                 .map(r -> new Balance(
@@ -42,30 +46,20 @@ record Balance(String id, double stabilising, double destabilising, double impos
         return new Balance(id, stabilising, destabilising, part * imposed, part * concentrated);
     }
 
-    /** What presses down, N. */
-    double downN(LiftForces forces) {
-        return stabilising * forces.permanentDownN();
-    }
-
-    /** What lifts, N, as a positive number. */
-    double upN(LiftForces forces) {
-        return -(destabilising * forces.permanentUpN()
-                + imposed * forces.imposedN()
-                + concentrated * forces.concentratedN());
-    }
-
-    /** Shows what presses down as {@code F_stb,d} and what lifts as {@code F_dst,d}. */
-    void write(Sheet w, LiftForces forces, Parameters parameters) {
+    /** A sheet on which stand what presses down, {@code F_stb,d}, and what lifts, {@code F_dst,d}. */
+    Sheet of(LiftForces forces, Parameters parameters) {
         String source = parameters.source(TABLE.name());
-        w.given("γ_stb", stabilising, RATIO, "factor of the permanent action that holds down, " + id, source);
-        w.given("G_stb", forces.permanentDownN(), NEWTON_, "permanent action that holds down", "");
-        w.step("F_stb,d", "γ_stb * G_stb", downN(forces), NEWTON_, "");
-        w.given("γ_dst", destabilising, RATIO, "factor of the permanent action that lifts", source);
-        w.given("G_dst", 0 - forces.permanentUpN(), NEWTON_, "permanent action that lifts", "");
-        w.given("γ_Q", imposed, RATIO, "factor of the uniform imposed load", source);
-        w.given("Q_dst", 0 - forces.imposedN(), NEWTON_, "uniform imposed load where it lifts", "");
-        w.given("γ_Qk", concentrated, RATIO, "factor of the concentrated load", source);
-        w.given("Q_k,dst", 0 - forces.concentratedN(), NEWTON_, "concentrated load where it lifts most", "");
-        w.step("F_dst,d", "γ_dst * G_dst + γ_Q * Q_dst + γ_Qk * Q_k,dst", upN(forces), NEWTON_, "");
+        Sheet sheet = Sheet.blank();
+        sheet.given("γ_stb", stabilising, RATIO, () -> "factor of the permanent action that holds down, " + id, source);
+        sheet.given("G_stb", forces.permanentDownN(), NEWTON_, "permanent action that holds down", "");
+        sheet.calculate(DOWN);
+        sheet.given("γ_dst", destabilising, RATIO, "factor of the permanent action that lifts", source);
+        sheet.given("G_dst", 0 - forces.permanentUpN(), NEWTON_, "permanent action that lifts", "");
+        sheet.given("γ_Q", imposed, RATIO, "factor of the uniform imposed load", source);
+        sheet.given("Q_dst", 0 - forces.imposedN(), NEWTON_, "uniform imposed load where it lifts", "");
+        sheet.given("γ_Qk", concentrated, RATIO, "factor of the concentrated load", source);
+        sheet.given("Q_k,dst", 0 - forces.concentratedN(), NEWTON_, "concentrated load where it lifts most", "");
+        sheet.calculate(UP);
+        return sheet;
     }
 }

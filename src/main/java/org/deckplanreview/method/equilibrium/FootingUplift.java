@@ -11,7 +11,6 @@ import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.equilibrium.Joint.Hold;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -19,7 +18,7 @@ import org.deckplanreview.vocabulary.Parameters;
 
 /** Uplift of a footing, which nothing but its weight holds down. What soil holds by friction is not counted. */
 final class FootingUplift implements Method {
-    static final Hold NOTHING = new Hold(0, "resistance of the ground against uplift, not counted", "", List.of());
+    static final Hold NOTHING = Hold.none("resistance of the ground against uplift, not counted");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "equilibrium.footingUplift",

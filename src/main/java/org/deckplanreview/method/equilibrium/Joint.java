@@ -4,10 +4,8 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
-import java.util.function.Consumer;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
-import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.loadpath.LiftForces;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
@@ -19,43 +17,58 @@ import org.deckplanreview.vocabulary.Sense;
  * A joint that may be lifted, under one combination.
  *
  * @param name of the joint, for the finding's sentence; may be empty
+ * @param sheet ends with the utilisation
  */
-record Joint(
-        String name,
-        LiftForces forces,
-        Balance combination,
-        Hold hold,
-        Parameters parameters,
-        List<String> assumed,
-        Push push)
-        implements Case {
-
-    /**
-     * What lifts the joint because the deck is pushed sideways.
-     *
-     * @param written shows it as {@code N_H,d}
-     */
-    record Push(double newtons, Consumer<Sheet> written) {
-        static final Push NONE = new Push(0, w -> {});
-    }
-
-    /**
-     * What holds the joint down beside the weight on it.
-     *
-     * @param source where the ruleset has the force from; empty where it does not come from there
-     */
-    record Hold(double newtons, String meaning, String source, List<Pointer> from) {}
+record Joint(String name, Balance combination, Sheet sheet, double utilisation, List<String> assumed) implements Case {
+    private static final Formula LEFT = Formula.of("R_d = F_stb,d - F_dst,d", NEWTON_, "");
+    private static final Formula UTILISATION = Formula.of(
+            "utilisation = 0 if F_dst,d <= 0 and F_stb,d + T_Rd <= 0; F_dst,d / (F_stb,d + T_Rd)", RATIO, "");
+    private static final Formula LEFT_WHEN_PUSHED = Formula.of("R_d = F_stb,d - (F_dst,d + N_H,d)", NEWTON_, "");
+    private static final Formula UTILISATION_WHEN_PUSHED = Formula.of(
+            "utilisation = 0 if F_dst,d + N_H,d <= 0 and F_stb,d + T_Rd <= 0; (F_dst,d + N_H,d) / (F_stb,d + T_Rd)",
+            RATIO,
+            "");
 
     /** All combinations of one joint. */
     static List<Joint> of(String name, LiftForces forces, Hold hold, Parameters parameters, List<String> assumed) {
         return Balance.of(parameters).stream()
-                .map(c -> new Joint(name, forces, c, hold, parameters, assumed, Push.NONE))
+                .map(c -> of(name, c, c.of(forces, parameters), hold, LEFT, UTILISATION, assumed))
                 .toList();
+    }
+
+    /**
+     * One that is lifted by a push of the deck too.
+     *
+     * @param push on which stands what it lifts with, {@code N_H,d}
+     */
+    static Joint pushed(
+            String name,
+            LiftForces forces,
+            Balance combination,
+            Sheet push,
+            Hold hold,
+            Parameters parameters,
+            List<String> assumed) {
+        Sheet sheet = Sheet.on(combination.of(forces, parameters), push);
+        return of(name, combination, sheet, hold, LEFT_WHEN_PUSHED, UTILISATION_WHEN_PUSHED, assumed);
+    }
+
+    private static Joint of(
+            String name,
+            Balance combination,
+            Sheet sheet,
+            Hold hold,
+            Formula left,
+            Formula utilisation,
+            List<String> assumed) {
+        sheet.calculate(left);
+        hold.enter(sheet);
+        return new Joint(name, combination, sheet, sheet.calculate(utilisation), assumed);
     }
 
     /** What is needed beside weight, N; 0 where weight alone holds the joint down. */
     double neededN() {
-        return Math.max(0, -smallestN());
+        return Math.max(0, -sheet.value("R_d"));
     }
 
     static double neededN(List<Joint> joints) {
@@ -66,46 +79,20 @@ record Joint(
         return Sense.AT_MOST.holds(utilisation(), 1);
     }
 
-    private double smallestN() {
-        return combination.downN(forces) - upN();
-    }
-
-    private double upN() {
-        return combination.upN(forces) + push.newtons();
-    }
-
-    @Override
-    public double utilisation() {
-        double up = upN();
-        return up == 0 ? 0 : up / (combination.downN(forces) + hold.newtons());
+    /** The same under another name and what is assumed of it. */
+    Joint named(String other, List<String> assumptions) {
+        return new Joint(other, combination, sheet, utilisation, assumptions);
     }
 
     @Override
     public Evaluation.Measured measured() {
         return new Evaluation.Measured(
-                Measure.of(smallestN(), NEWTON_),
+                sheet.measure("R_d"),
                 Sense.AT_LEAST,
-                Measure.of(0 - hold.newtons(), NEWTON_),
-                utilisation(),
+                Measure.of(0 - sheet.value("T_Rd"), NEWTON_),
+                utilisation,
                 (name.isEmpty() ? "" : name + ", ") + "combination " + combination.id(),
-                working(),
+                sheet.steps(),
                 assumed);
-    }
-
-    private List<WorkingStep> working() {
-        Sheet w = Sheet.blank();
-        combination.write(w, forces, parameters);
-        String up = push.newtons() == 0 ? "F_dst,d" : "(F_dst,d + N_H,d)";
-        push.written().accept(w);
-        w.step("R_d", "F_stb,d - " + up, smallestN(), NEWTON_, "");
-        w.given(
-                "T_Rd",
-                hold.newtons(),
-                NEWTON_,
-                hold.meaning(),
-                hold.source(),
-                hold.from().toArray(Pointer[]::new));
-        w.step("utilisation", up + " / (F_stb,d + T_Rd)", utilisation(), RATIO, "");
-        return w.steps();
     }
 }

@@ -25,7 +25,6 @@ import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.equilibrium.Joint.Hold;
 import org.deckplanreview.submission.JoistField;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -43,7 +42,7 @@ final class MemberUplift implements Method {
                     "resistance that ordinary fixings at a support are taken to have against uplift")
             .lowerIsStricter();
     /** Joists lie loose on blocks. */
-    private static final Hold LOOSE = new Hold(0, "nothing holds joists down on a block", "", List.of());
+    private static final Hold LOOSE = Hold.none("nothing holds joists down on a block");
 
     private static final String STATED = "holdDownResistance";
 
@@ -72,13 +71,7 @@ final class MemberUplift implements Method {
         }
         Pointer pointer = member.pointer().child(STATED);
         Optional<Measure> stated = stated(member, context.layout().platformOf(member));
-        Hold hold = stated.map(h ->
-                        new Hold(h.in(NEWTON_), "stated resistance of the fixing against uplift", "", List.of(pointer)))
-                .orElseGet(() -> new Hold(
-                        parameters.number(ORDINARY.name(), NEWTON_),
-                        "resistance of ordinary fixings against uplift",
-                        parameters.source(ORDINARY.name()),
-                        List.of()));
+        Hold hold = hold(stated, pointer, parameters);
         List<List<Joint>> joints = joints(member, analysis.get(), hold, parameters);
         if (stated.isEmpty() && !joints.stream().flatMap(List::stream).allMatch(Joint::holds)) {
             return new Evaluation.Missing(List.of(new Need(pointer, asked(member, hold, parameters, context))));
@@ -91,15 +84,14 @@ final class MemberUplift implements Method {
                 .toList();
         return Case.worst(joints.stream()
                 .flatMap(List::stream)
-                .map(j -> new Joint(
-                        "at " + j.name() + alsoLifted(lifted, j.name()),
-                        j.forces(),
-                        j.combination(),
-                        j.hold(),
-                        parameters,
-                        assumed,
-                        j.push()))
+                .map(j -> j.named("at " + j.name() + alsoLifted(lifted, j.name()), assumed))
                 .toList());
+    }
+
+    /** What is stated, or else that of ordinary fixings. */
+    private static Hold hold(Optional<Measure> stated, Pointer pointer, Parameters parameters) {
+        return stated.map(resistance -> Hold.stated(resistance, "fixing", pointer))
+                .orElseGet(() -> Hold.ordinary(ORDINARY, "ordinary fixings", parameters));
     }
 
     /**
@@ -116,15 +108,9 @@ final class MemberUplift implements Method {
         Pointer pointer = beam.pointer().child(STATED);
         Optional<Measure> stated = stated(beam, context.layout().platformOf(beam));
         if (stated.isPresent()) {
-            Hold hold = new Hold(
-                    stated.get().in(NEWTON_), "stated resistance of the fixing against uplift", "", List.of(pointer));
-            return Case.worst(joints.apply(hold, List.of()));
+            return Case.worst(joints.apply(hold(stated, pointer, parameters), List.of()));
         }
-        Hold ordinary = new Hold(
-                parameters.number(ORDINARY.name(), NEWTON_),
-                "resistance of ordinary fixings against uplift",
-                parameters.source(ORDINARY.name()),
-                List.of());
+        Hold ordinary = hold(stated, pointer, parameters);
         List<Joint> held = joints.apply(
                 ordinary,
                 List.of("Ordinary fixings hold " + beam.label() + " down at " + post + " with "

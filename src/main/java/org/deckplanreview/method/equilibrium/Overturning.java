@@ -8,9 +8,11 @@ import static org.deckplanreview.measure.MeasureUnit.SQUARE_MILLIMETRE;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -28,8 +30,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.DeckPush;
-import org.deckplanreview.method.equilibrium.Joint.Hold;
-import org.deckplanreview.method.equilibrium.Joint.Push;
 import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.PlanPoint;
@@ -88,94 +88,106 @@ final class Overturning implements Method {
         }
     }
 
+    private static final Formula LIFT = Formula.of("N_H,d = H_d * h * x / S", NEWTON_, "");
+    private static final Formula LIFT_OF_BRACES = Formula.of("N_H,d = s_b * H_d * h_b / L_b", NEWTON_, "");
+    private static final Formula LIFT_OF_BEAM = Formula.of("N_H,d = s_b * H_d * h_b * (1 / r_b)", NEWTON_, "");
+    private static final Formula LIFT_OF_BEAM_BEFORE_POST =
+            Formula.of("N_H,d = s_b * H_d * h_b * (1 / r_b - 1 / L_b)", NEWTON_, "");
+    private static final Formula LIFT_OF_BEAM_BEHIND_POST =
+            Formula.of("N_H,d = s_b * H_d * h_b * (1 / r_b + 1 / L_b)", NEWTON_, "");
+
     private final Place place;
 
     Overturning(Place place) {
         this.place = place;
     }
 
-    /** How one post is lifted by a push of the deck in one direction. */
-    private record Lift(
-            PostPlace post, PlatformLayout platform, double heightMm, double armMm, double squareMm2, Braced braced) {
+    /**
+     * How one post is lifted by a push of the deck in one direction.
+     *
+     * @param stiff where the deck is stiff: h, x and S
+     * @param braces where it bends: what the post's braces lift with; empty where none do
+     */
+    private record Lift(Sheet stiff, Optional<Braces> braces) {
+
+        /** A sheet on which the larger of the two stands as {@code N_H,d}. */
+        Sheet by(DeckPush push) {
+            Sheet force = Sheet.blank();
+            push.write(force, Balance.TABLE);
+            Sheet byDistance = Sheet.on(force, stiff);
+            double stiffN = byDistance.calculate(LIFT);
+            if (braces.isEmpty()) {
+                return byDistance;
+            }
+            Sheet byBraces = Sheet.on(force, braces.get().sheet());
+            return byBraces.calculate(braces.get().lift()) > stiffN ? byBraces : byDistance;
+        }
+    }
+
+    private static Sheet stiff(PostPlace post, PlatformLayout platform, Direction direction, double heightMm) {
+        double middle = platform.posts().stream()
+                .mapToDouble(p -> placeMm(p, direction))
+                .average()
+                .orElseThrow();
+        double square = platform.posts().stream()
+                .mapToDouble(p -> placeMm(p, direction) - middle)
+                .map(x -> x * x)
+                .sum();
+        Sheet sheet = Sheet.blank();
+        sheet.given("h", heightMm, MILLIMETRE, "height of the boards above the lowest foot", "", platform.pointer());
+        sheet.given(
+                "x",
+                Math.abs(placeMm(post, direction) - middle),
+                MILLIMETRE,
+                "from the middle of all posts, along the push",
+                "",
+                post.pointer());
+        sheet.given("S", square, SQUARE_MILLIMETRE, "sum of the squares of x of all posts", "", platform.pointer());
+        return sheet;
+    }
+
+    /** What the braces of a post lift with: their share of the push times the height over an arm. */
+    private record Braces(Sheet sheet, Formula lift) {
+
+        /** At the foot: the arm is the distance of the nearest post that way. */
+        static Braces atFoot(PostPlace post, double share, double heightMm, double apartMm) {
+            Sheet sheet = sheet(post, share, heightMm);
+            enterApart(sheet, post, apartMm);
+            return new Braces(sheet, LIFT_OF_BRACES);
+        }
 
         /**
-         * What braces lift with: their share of the push times the height over an arm.
+         * At the beam, which a brace lifts at its upper end.
          *
-         * @param reachMm from the post to where its braces lift the beam; 0 at the foot, or where none does
+         * @param reachMm from the post to that end
          * @param apartMm to the nearest post that way, negative where the only one stands the other way; 0 without one
          */
-        private record Braced(double share, double heightMm, double reachMm, double apartMm) {
-            static final Braced NOT = new Braced(0, 0, 0, 0);
-
-            double factor() {
-                return share * heightMm * Math.max(0, perMm());
+        static Braces atBeam(PostPlace post, double share, double heightMm, double reachMm, double apartMm) {
+            Sheet sheet = sheet(post, share, heightMm);
+            sheet.given("r_b", reachMm, MILLIMETRE, "from the post to the brace's upper end", "", post.pointer());
+            if (apartMm == 0) {
+                return new Braces(sheet, LIFT_OF_BEAM);
             }
-
-            private double perMm() {
-                double apart = apartMm == 0 ? 0 : 1 / apartMm;
-                return reachMm == 0 ? Math.abs(apart) : 1 / reachMm - apart;
-            }
-
-            String expression() {
-                if (reachMm == 0) {
-                    return "s_b * H_d * h_b / L_b";
-                }
-                String apart = apartMm == 0 ? "" : apartMm > 0 ? " - 1 / L_b" : " + 1 / L_b";
-                return "s_b * H_d * h_b * (1 / r_b" + apart + ")";
-            }
+            enterApart(sheet, post, Math.abs(apartMm));
+            return new Braces(sheet, apartMm > 0 ? LIFT_OF_BEAM_BEFORE_POST : LIFT_OF_BEAM_BEHIND_POST);
         }
 
-        private double stiffFactor() {
-            return heightMm * armMm / squareMm2;
+        private static Sheet sheet(PostPlace post, double share, double heightMm) {
+            Sheet sheet = Sheet.blank();
+            sheet.given("s_b", share, RATIO, "share of the post's braces, with twist", "", post.pointer());
+            sheet.given("h_b", heightMm, MILLIMETRE, "height of the boards above its foot", "", post.pointer());
+            return sheet;
         }
 
-        Push by(DeckPush push) {
-            return new Push(push.newtons() * Math.max(stiffFactor(), braced.factor()), w -> write(w, push));
-        }
-
-        private void write(Sheet w, DeckPush push) {
-            push.write(w, Balance.TABLE);
-            if (braced.factor() > stiffFactor()) {
-                w.given("s_b", braced.share(), RATIO, "share of the post's braces, with twist", "", post.pointer());
-                w.given(
-                        "h_b",
-                        braced.heightMm(),
-                        MILLIMETRE,
-                        "height of the boards above its foot",
-                        "",
-                        post.pointer());
-                if (braced.reachMm() > 0) {
-                    w.given(
-                            "r_b",
-                            braced.reachMm(),
-                            MILLIMETRE,
-                            "from the post to the brace's upper end",
-                            "",
-                            post.pointer());
-                }
-                if (braced.apartMm() != 0) {
-                    w.given(
-                            "L_b",
-                            Math.abs(braced.apartMm()),
-                            MILLIMETRE,
-                            "to the nearest post that way",
-                            "",
-                            post.pointer());
-                }
-                w.step("N_H,d", braced.expression(), by(push).newtons(), NEWTON_, "");
-                return;
-            }
-            w.given("h", heightMm, MILLIMETRE, "height of the boards above the lowest foot", "", platform.pointer());
-            w.given("x", armMm, MILLIMETRE, "from the middle of all posts, along the push", "", post.pointer());
-            w.given("S", squareMm2, SQUARE_MILLIMETRE, "sum of the squares of x of all posts", "", platform.pointer());
-            w.step("N_H,d", "H_d * h * x / S", by(push).newtons(), NEWTON_, "");
+        private static void enterApart(Sheet sheet, PostPlace post, double apartMm) {
+            sheet.given("L_b", apartMm, MILLIMETRE, "to the nearest post that way", "", post.pointer());
         }
     }
 
     /** The post under one push and one combination. */
-    private record Pushed(Balance balance, DeckPush push, Lift lift) {
+    private record Pushed(Balance balance, DeckPush push, Sheet lift) {
         Joint joint(LiftForces forces, Hold hold, List<String> assumed, Parameters parameters) {
-            return new Joint(push.words(), forces, balance, hold, parameters, assumed, lift.by(push));
+            return Joint.pushed(push.words(), forces, balance, lift, hold, parameters, assumed);
         }
     }
 
@@ -211,30 +223,20 @@ final class Overturning implements Method {
             if (!braced && platform.posts().stream().anyMatch(PostUplift::isEmbedded)) {
                 continue;
             }
-            double middle = platform.posts().stream()
-                    .mapToDouble(p -> placeMm(p, direction))
-                    .average()
-                    .orElseThrow();
-            double square = platform.posts().stream()
-                    .mapToDouble(p -> placeMm(p, direction) - middle)
-                    .map(x -> x * x)
-                    .sum();
-            if (Math.sqrt(square) < SAME_LINE_MM) {
+            Sheet stiff = stiff(post, platform, direction, highest.get() + above.get());
+            if (Math.sqrt(stiff.value("S")) < SAME_LINE_MM) {
                 return new Evaluation.OutOfScope(
                         "all posts stand in one line, and nothing that is calculated keeps the deck from turning over it",
                         "");
             }
-            Lift lift = new Lift(
-                    post,
-                    platform,
-                    highest.get() + above.get(),
-                    Math.abs(placeMm(post, direction) - middle),
-                    square,
-                    place == Place.FOOT
-                            ? braced(post, direction, own.get() + above.get(), support, parameters)
-                            : isAlong
-                                    ? liftingBeam(post, direction, own.get() + above.get(), support, parameters)
-                                    : Lift.Braced.NOT);
+            double boardsMm = own.get() + above.get();
+            Optional<Braces> braces = Optional.empty();
+            if (place == Place.FOOT) {
+                braces = braces(post, direction, boardsMm, support, parameters);
+            } else if (isAlong) {
+                braces = liftingBeam(post, direction, boardsMm, support, parameters);
+            }
+            Lift lift = new Lift(stiff, braces);
             for (Balance balance : Balance.of(parameters)) {
                 Derived<List<DeckPush>> of = DeckPush.of(
                         platform,
@@ -247,7 +249,7 @@ final class Overturning implements Method {
                 needs.addAll(of.needs());
                 of.optional()
                         .ifPresent(all -> all.forEach(
-                                p -> pushes.add(new Pushed(balance.withImposed(p.imposedPart()), p, lift))));
+                                p -> pushes.add(new Pushed(balance.withImposed(p.imposedPart()), p, lift.by(p)))));
             }
         }
         if (!needs.isEmpty()) {
@@ -271,31 +273,32 @@ final class Overturning implements Method {
                 SidewaysSupport.across(direction), post.post().at());
     }
 
-    private static Lift.Braced braced(
+    private static Optional<Braces> braces(
             PostPlace post, Direction direction, double heightMm, SidewaysSupport support, Parameters parameters) {
         OptionalDouble reach = support.braces(direction, post).stream()
                 .mapToDouble(b -> b.brace().reach().mm())
                 .max();
         double apart = reach.isEmpty() ? 0 : apartMm(post, direction, reach.getAsDouble(), support.platform());
         return apart == 0
-                ? Lift.Braced.NOT
-                : new Lift.Braced(DeckPush.share(post, direction, support, parameters), heightMm, 0, apart);
+                ? Optional.empty()
+                : Optional.of(
+                        Braces.atFoot(post, DeckPush.share(post, direction, support, parameters), heightMm, apart));
     }
 
     /** Braces at both sides of a post work against each other: the side with the larger part lifts. */
-    private static Lift.Braced liftingBeam(
+    private static Optional<Braces> liftingBeam(
             PostPlace post, Direction direction, double heightMm, SidewaysSupport support, Parameters parameters) {
         List<BraceLine> braces = support.braces(direction, post);
         double perMm = braces.stream()
                 .mapToDouble(b -> side(b, direction) / b.brace().reach().mm() / braces.size())
                 .sum();
         if (Math.abs(perMm) < NO_LIFT_PER_MM) {
-            return Lift.Braced.NOT;
+            return Optional.empty();
         }
         double towards = nearestMm(post, direction, Math.signum(perMm), support.platform());
         double apart = towards > 0 ? towards : -nearestMm(post, direction, -Math.signum(perMm), support.platform());
-        return new Lift.Braced(
-                DeckPush.share(post, direction, support, parameters), heightMm, 1 / Math.abs(perMm), apart);
+        double share = DeckPush.share(post, direction, support, parameters);
+        return Optional.of(Braces.atBeam(post, share, heightMm, 1 / Math.abs(perMm), apart));
     }
 
     /** 1 for a brace that leans along the direction, -1 against it. */

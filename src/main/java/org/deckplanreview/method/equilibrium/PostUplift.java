@@ -19,7 +19,6 @@ import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.equilibrium.Joint.Hold;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.PostBase;
 import org.deckplanreview.submission.SubjectKind;
@@ -35,7 +34,7 @@ final class PostUplift implements Method {
     static final ParameterDescription ORDINARY = ParameterDescription.number(
                     "holdDown", NEWTON_, "resistance that the ordinary base of a post is taken to have against uplift")
             .lowerIsStricter();
-    static final Hold NOTHING = new Hold(0, "resistance of the base against uplift", "", List.of());
+    static final Hold NOTHING = Hold.none("resistance of the base against uplift");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "equilibrium.postUplift",
@@ -104,18 +103,12 @@ final class PostUplift implements Method {
                     List.of(new Need(base, "what holds " + post.label() + " down on its footing, " + lifting)));
         }
         if (post.post().base().get() == PostBase.NONE) {
-            return Case.worst(joints.apply(new Hold(0, "a post without a base", "", List.of(base)), List.of()));
+            return Case.worst(joints.apply(Hold.none("a post without a base", base), List.of()));
         }
         if (stated.isPresent()) {
-            Hold hold = new Hold(
-                    stated.get().in(NEWTON_), "stated resistance of the base against uplift", "", List.of(pointer));
-            return Case.worst(joints.apply(hold, List.of()));
+            return Case.worst(joints.apply(Hold.stated(stated.get(), "base", pointer), List.of()));
         }
-        Hold ordinary = new Hold(
-                parameters.number(ORDINARY.name(), NEWTON_),
-                "resistance of an ordinary base against uplift",
-                parameters.source(ORDINARY.name()),
-                List.of());
+        Hold ordinary = Hold.ordinary(ORDINARY, "an ordinary base", parameters);
         List<Joint> held = joints.apply(
                 ordinary,
                 List.of("The base of " + post.label() + " holds it down with "

@@ -1,20 +1,20 @@
 package org.deckplanreview.method.foundation;
 
 import static org.deckplanreview.measure.MeasureUnit.CUBIC_METRE_;
+import static org.deckplanreview.measure.MeasureUnit.CUBIC_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON;
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_CUBIC_METRE;
 import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE;
-import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
-import static org.deckplanreview.measure.MeasureUnit.SQUARE_METRE_;
 import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -26,12 +26,12 @@ import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.ActionForces;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SoilClass;
@@ -52,9 +52,14 @@ final class BearingPressure implements Method {
 
     private static final String PRESUMED = "presumedBearing";
     private static final String UNSTATED = "unstatedBearing";
-    private static final String SOIL_WEIGHT = "soilWeight";
+    private static final ParameterDescription SOIL_WEIGHT = ParameterDescription.number(
+                    "soilWeight", KILONEWTON_PER_CUBIC_METRE, "weight of the soil in whose place concrete stands")
+            .lowerIsStricter();
     private static final String COMBINATIONS = "asdCombinations";
     private static final String LARGEST_ECCENTRICITY = "largestEccentricity";
+    private static final Formula NET_LOAD = Formula.of("N_net = N + W - γ_s * V_s", KILONEWTON, "");
+    private static final Formula PRESSURE = Formula.of("p = N_net / A", KILONEWTON_PER_SQUARE_METRE, "");
+    private static final Formula UTILISATION = Formula.of("utilisation = p / q", RATIO, "");
     private static final Pointer SOIL = Pointer.of("/site/soil");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
@@ -76,11 +81,7 @@ final class BearingPressure implements Method {
                                     "the bearing value where neither class nor resistance of the soil is stated")
                             .orNone()
                             .lowerIsStricter(),
-                    ParameterDescription.number(
-                                    SOIL_WEIGHT,
-                                    KILONEWTON_PER_CUBIC_METRE,
-                                    "the weight of the soil in whose place concrete stands")
-                            .lowerIsStricter(),
+                    SOIL_WEIGHT,
                     ParameterDescription.table(
                             COMBINATIONS,
                             "combinations of service loads: the factor of each load",
@@ -164,8 +165,15 @@ final class BearingPressure implements Method {
     }
 
     private record Allowed(Measure value, String meaning, String source, Optional<Pointer> pointer, String assumption) {
-        double kNPerM2() {
-            return value.in(KILONEWTON_PER_SQUARE_METRE);
+        /** Enters q. */
+        void enter(Sheet sheet) {
+            sheet.given(
+                    "q",
+                    value.in(KILONEWTON_PER_SQUARE_METRE),
+                    KILONEWTON_PER_SQUARE_METRE,
+                    meaning,
+                    source,
+                    pointer.stream().toArray(Pointer[]::new));
         }
     }
 
@@ -248,20 +256,20 @@ final class BearingPressure implements Method {
             Allowed allowed) {
 
         Evaluation evaluation() {
-            List<Place> places = parameters.table(COMBINATIONS).rows().stream()
+            List<Loading> loadings = parameters.table(COMBINATIONS).rows().stream()
                     .flatMap(row -> loadings(row).stream())
                     .toList();
             double limit = parameters.number(LARGEST_ECCENTRICITY, RATIO);
-            Optional<Place> tips = places.stream()
-                    .filter(p -> !Sense.AT_MOST.holds(p.eccentricity().partOfSide(), limit))
-                    .findFirst();
-            if (tips.isPresent()) {
+            boolean tips = loadings.stream()
+                    .anyMatch(l -> !Sense.AT_MOST.holds(l.eccentricity().partOfSide(), limit));
+            if (tips) {
                 return new Evaluation.OutOfScope(
                         "the load on the footing is farther off its middle than " + Numbers.plain(limit)
                                 + " of its side",
                         parameters.source(LARGEST_ECCENTRICITY));
             }
-            Evaluation.Measured worst = Case.worst(places);
+            Evaluation.Measured worst =
+                    Case.worst(loadings.stream().map(Loading::pressure).toList());
             boolean tellsWithoutTop = inGroundMm3.isPresent() || Sense.AT_MOST.holds(worst.utilisation(), 1);
             return tellsWithoutTop
                     ? worst
@@ -271,22 +279,22 @@ final class BearingPressure implements Method {
         }
 
         /** All posts loaded, and where there are several each of them alone. */
-        private List<Place> loadings(Table.Row row) {
+        private List<Loading> loadings(Table.Row row) {
             ActionFactors f = new ActionFactors(
                     row.number("permanent", RATIO),
                     row.number("imposed", RATIO),
                     row.number("concentrated", RATIO),
                     row.number("snow", RATIO));
             ActionFactors permanent = new ActionFactors(f.permanent(), 0, 0, 0);
-            List<Place> all = new ArrayList<>();
-            all.add(new Place(
+            List<Loading> all = new ArrayList<>();
+            all.add(new Loading(
                     this, row.word("id"), posts.stream().map(p -> p.largestN(f)).toList()));
             for (int i = 0; posts.size() > 1 && i < posts.size(); i++) {
                 List<Double> alone = new ArrayList<>();
                 for (int j = 0; j < posts.size(); j++) {
                     alone.add(posts.get(j).largestN(i == j ? f : permanent));
                 }
-                all.add(new Place(
+                all.add(new Loading(
                         this,
                         row.word("id") + " on one " + (plan.footing().isBlock() ? "joist" : "post") + " alone",
                         alone));
@@ -296,7 +304,7 @@ final class BearingPressure implements Method {
     }
 
     /** One combination on one footing. */
-    private record Place(Base base, String combination, List<Double> onPostsN) implements Case {
+    private record Loading(Base base, String combination, List<Double> onPostsN) {
 
         private double downN() {
             return onPostsN.stream().mapToDouble(Double::doubleValue).sum();
@@ -316,129 +324,43 @@ final class BearingPressure implements Method {
                     : new Eccentricity(base.plan(), 0, 0);
         }
 
-        private double soilKN() {
-            return soilKNPerM3() * soilM3();
-        }
-
-        private double soilM3() {
-            return MeasureUnit.CUBIC_MILLIMETRE.convert(base.inGroundMm3().orElse(0.0), CUBIC_METRE_);
-        }
-
-        private double soilKNPerM3() {
-            return base.parameters().number(SOIL_WEIGHT, KILONEWTON_PER_CUBIC_METRE);
-        }
-
-        private double addedKN() {
-            return kN(downN()) + kN(base.weightN()) - soilKN();
-        }
-
-        private double areaM2() {
-            return MeasureUnit.SQUARE_MILLIMETRE.convert(eccentricity().effectiveAreaMm2(), SQUARE_METRE_);
-        }
-
-        private double pressure() {
-            return addedKN() / areaM2();
-        }
-
-        @Override
-        public double utilisation() {
-            return pressure() / base.allowed().kNPerM2();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            List<String> assumptions = new ArrayList<>();
-            boolean central = eccentricity().totalMm() == 0;
-            assumptions.add(central ? "The load on each footing acts through its middle." : PadPlan.ASSUMPTION);
-            assumptions.add(base.allowed().assumption());
-            return new Evaluation.Measured(
-                    Measure.of(pressure(), KILONEWTON_PER_SQUARE_METRE),
-                    Sense.AT_MOST,
-                    base.allowed().value(),
-                    utilisation(),
-                    "under service loads, " + combination,
-                    working(central),
-                    assumptions);
-        }
-
-        private List<WorkingStep> working(boolean central) {
-            Sheet w = Sheet.blank();
+        Case pressure() {
             Parameters p = base.parameters();
             Pointer footing = base.plan().footing().pointer();
-            w.given(
+            Eccentricity eccentricity = eccentricity();
+            Sheet load = Sheet.blank();
+            load.given(
                     "N",
-                    kN(downN()),
+                    NEWTON_.convert(downN(), KILONEWTON),
                     KILONEWTON,
-                    "from the deck and its posts, " + combination,
+                    () -> "from the deck and its posts, " + combination,
                     p.source(COMBINATIONS));
-            w.given("W", kN(base.weightN()), KILONEWTON, "weight of the footing", "", footing);
-            w.given("V_s", soilM3(), CUBIC_METRE_, "concrete below the ground, in place of soil", "", footing);
-            w.given("γ_s", soilKNPerM3(), KILONEWTON_PER_CUBIC_METRE, "weight of the soil", p.source(SOIL_WEIGHT));
-            w.step("N_net", "N + W - γ_s * V_s", addedKN(), KILONEWTON, "");
-            writeArea(w, central, footing);
-            w.step("p", "N_net / A", pressure(), KILONEWTON_PER_SQUARE_METRE, "");
-            Allowed allowed = base.allowed();
-            w.given(
-                    "q",
-                    allowed.kNPerM2(),
-                    KILONEWTON_PER_SQUARE_METRE,
-                    allowed.meaning(),
-                    allowed.source(),
-                    allowed.pointer().stream().toArray(Pointer[]::new));
-            w.step("utilisation", "p / q", utilisation(), RATIO, "");
-            return w.steps();
-        }
-
-        private void writeArea(Sheet w, boolean central, Pointer footing) {
-            Eccentricity e = eccentricity();
-            if (central || e.plan().isRound()) {
-                if (!central) {
-                    w.given(
-                            "e",
-                            e.totalMm(),
-                            MILLIMETRE,
-                            "from the footing's centre to the resultant",
-                            "",
-                            footing.child("at"));
-                }
-                w.given(
-                        "A",
-                        areaM2(),
-                        SQUARE_METRE_,
-                        central
-                                ? "area of the footing in plan"
-                                : "area that has the resultant at its middle, two segments of the circle",
-                        "",
-                        footing.child("breadth"));
-                return;
-            }
-            w.given(
-                    "e_1",
-                    e.alongMm(),
-                    MILLIMETRE,
-                    "from the footing's centre to the resultant, along",
+            load.given(
+                    "W", NEWTON_.convert(base.weightN(), KILONEWTON), KILONEWTON, "weight of the footing", "", footing);
+            load.given(
+                    "V_s",
+                    CUBIC_MILLIMETRE.convert(base.inGroundMm3().orElse(0.0), CUBIC_METRE_),
+                    CUBIC_METRE_,
+                    "concrete below the ground, in place of soil",
                     "",
-                    footing.child("at"));
-            w.given(
-                    "e_2",
-                    e.acrossMm(),
-                    MILLIMETRE,
-                    "from the footing's centre to the resultant, across",
-                    "",
-                    footing.child("at"));
-            w.given("l_1", e.sides().alongMm(), MILLIMETRE, "side of the footing along", "", footing.child("breadth"));
-            w.given(
-                    "l_2",
-                    e.sides().acrossMm(),
-                    MILLIMETRE,
-                    "side of the footing across",
-                    "",
-                    footing.child("breadth"));
-            w.step("A", "(l_1 - 2 * e_1) * (l_2 - 2 * e_2) / 1000000", areaM2(), SQUARE_METRE_, "EN 1997-1, annex D.3");
-        }
-
-        private static double kN(double newtons) {
-            return MeasureUnit.NEWTON_.convert(newtons, KILONEWTON);
+                    footing);
+            p.enter(load, "γ_s", SOIL_WEIGHT);
+            load.calculate(NET_LOAD);
+            Sheet sheet = Sheet.on(load, eccentricity.area());
+            sheet.calculate(PRESSURE);
+            base.allowed().enter(sheet);
+            return new SheetCase(
+                    sheet,
+                    sheet.calculate(UTILISATION),
+                    () -> sheet.measure("p"),
+                    Sense.AT_MOST,
+                    base.allowed()::value,
+                    () -> "under service loads, " + combination,
+                    () -> List.of(
+                            eccentricity.isCentral()
+                                    ? "The load on each footing acts through its middle."
+                                    : PadPlan.ASSUMPTION,
+                            base.allowed().assumption()));
         }
     }
 }

@@ -27,6 +27,7 @@ import org.deckplanreview.vocabulary.Table;
 final class ClayDepth implements Method {
 
     private static final String DEPTHS = "clayDepth";
+    private static final Depth DEPTH = Depth.of("d", "d_min");
     private static final Pointer SOIL = Pointer.of("/site/soil");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
@@ -76,7 +77,7 @@ final class ClayDepth implements Method {
                 "least depth in clay of " + change.get().word() + " volume change potential",
                 parameters.source(DEPTHS),
                 SOIL.child("volumeChange"));
-        Evaluation awayFromTrees = Foundation.atLeast(d, allowed, "", working, List.of());
+        Evaluation awayFromTrees = DEPTH.measured(working);
         if (!Sense.AT_LEAST.holds(d, allowed)) {
             return awayFromTrees;
         }

@@ -2,6 +2,7 @@ package org.deckplanreview.method.foundation;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -23,8 +24,13 @@ import org.deckplanreview.vocabulary.Sense;
 /** Depth to which a post is embedded: a fixed least depth, or a part of the post's whole length if that is more. */
 final class Embedment implements Method {
 
-    private static final String LEAST = "leastEmbedment";
-    private static final String PART = "embeddedPart";
+    private static final ParameterDescription LEAST = ParameterDescription.number(
+            "leastEmbedment", MeasureUnit.MILLIMETRE, "least depth of a post below the ground");
+    private static final ParameterDescription PART = ParameterDescription.number(
+            "embeddedPart", MeasureUnit.RATIO, "part of the post's whole length that stands below the ground");
+    private static final Formula LARGER = Formula.of("l_req = max(l_min, k * l)", MeasureUnit.MILLIMETRE, "");
+    private static final Depth LEAST_DEPTH = Depth.of("l_e", "l_min");
+    private static final Depth REQUIRED_DEPTH = Depth.of("l_e", "l_req");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "foundation.embedment",
@@ -32,13 +38,7 @@ final class Embedment implements Method {
             "embedded depth of the post",
             MeasureUnit.MILLIMETRE,
             List.of(SubjectKind.POSTS),
-            List.of(
-                    ParameterDescription.number(
-                            LEAST, MeasureUnit.MILLIMETRE, "the least depth of a post below the ground"),
-                    ParameterDescription.number(
-                            PART,
-                            MeasureUnit.RATIO,
-                            "the part of the post's whole length that stands below the ground")),
+            List.of(LEAST, PART),
             "The depth of an embedded post below the ground against a least depth and a part of its whole length. Posts on"
                     + " pads have none.");
 
@@ -65,28 +65,17 @@ final class Embedment implements Method {
         Sheet working = Sheet.blank();
         double e = working.given(
                 "l_e", embedment.get().mm(), MeasureUnit.MILLIMETRE, "depth of the post below the ground", "", pointer);
-        double least = working.given(
-                "l_min",
-                parameters.number(LEAST, MeasureUnit.MILLIMETRE),
-                MeasureUnit.MILLIMETRE,
-                "least depth of a post below the ground",
-                parameters.source(LEAST));
+        double least = parameters.enter(working, "l_min", LEAST);
         if (!Sense.AT_LEAST.holds(e, least)) {
-            return Foundation.atLeast(e, least, "", working, List.of());
+            return LEAST_DEPTH.measured(working);
         }
         Derived<Double> length = post.topLevelMm().with(post.bottomLevelMm(), (top, bottom) -> top - bottom);
         if (!length.isKnown()) {
             return new Evaluation.Missing(length.needs());
         }
         working.given("l", length.get(), MeasureUnit.MILLIMETRE, "whole length of the post", "", post.pointer());
-        double part = working.given(
-                "k",
-                parameters.number(PART, MeasureUnit.RATIO),
-                MeasureUnit.RATIO,
-                "part of its length that stands below the ground",
-                parameters.source(PART));
-        double allowed = working.step(
-                "l_req", "max(l_min, k * l)", Math.max(least, part * length.get()), MeasureUnit.MILLIMETRE, "");
-        return Foundation.atLeast(e, allowed, "", working, List.of());
+        parameters.enter(working, "k", PART);
+        working.calculate(LARGER);
+        return REQUIRED_DEPTH.measured(working);
     }
 }

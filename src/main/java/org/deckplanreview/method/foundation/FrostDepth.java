@@ -2,6 +2,7 @@ package org.deckplanreview.method.foundation;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FootingPlace;
@@ -19,7 +20,11 @@ import org.deckplanreview.vocabulary.Parameters;
 /** Depth of a footing below the frost: the least depth of the ruleset, or the frost depth stated for the site if it is larger. */
 final class FrostDepth implements Method {
 
-    private static final String LEAST = "leastFrostDepth";
+    private static final ParameterDescription LEAST =
+            ParameterDescription.number("leastFrostDepth", MeasureUnit.MILLIMETRE, "least depth against frost");
+    private static final Formula LARGER = Formula.of("d_req = max(d_min, d_frost)", MeasureUnit.MILLIMETRE, "");
+    private static final Depth LEAST_DEPTH = Depth.of("d", "d_min");
+    private static final Depth REQUIRED_DEPTH = Depth.of("d", "d_req");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "foundation.frostDepth",
@@ -27,8 +32,7 @@ final class FrostDepth implements Method {
             "depth of the footing's underside",
             MeasureUnit.MILLIMETRE,
             List.of(SubjectKind.FOOTINGS),
-            List.of(ParameterDescription.number(
-                    LEAST, MeasureUnit.MILLIMETRE, "the least depth of a footing's underside against frost")),
+            List.of(LEAST),
             "The depth of the footing's underside against the least depth, or against the frost depth that the local"
                     + " authority states for the site if that is larger. Footings that are protected from frost or stand on rock need none.");
 
@@ -49,26 +53,20 @@ final class FrostDepth implements Method {
             return Foundation.missing(pointer, "the depth of " + footing.label() + " from the ground to its underside");
         }
         Sheet working = Sheet.blank();
-        double d = working.given("d", depth.get().mm(), MeasureUnit.MILLIMETRE, "depth of the footing", "", pointer);
-        double allowed = working.given(
-                "d_min",
-                parameters.number(LEAST, MeasureUnit.MILLIMETRE),
-                MeasureUnit.MILLIMETRE,
-                "least depth against frost",
-                parameters.source(LEAST));
+        working.given("d", depth.get().mm(), MeasureUnit.MILLIMETRE, "depth of the footing", "", pointer);
+        parameters.enter(working, "d_min", LEAST);
         Optional<Length> frost = context.submission().site().frostDepth();
         if (frost.isEmpty()) {
-            return Foundation.atLeast(
-                    d, allowed, "", working, List.of("No local frost depth is stated; the least depth alone counts."));
+            return LEAST_DEPTH.measured(working, "No local frost depth is stated; the least depth alone counts.");
         }
-        double stated = working.given(
+        working.given(
                 "d_frost",
                 frost.get().mm(),
                 MeasureUnit.MILLIMETRE,
                 "frost depth that the local authority states",
                 "",
                 Pointer.of("/site/frostDepth"));
-        allowed = working.step("d_req", "max(d_min, d_frost)", Math.max(allowed, stated), MeasureUnit.MILLIMETRE, "");
-        return Foundation.atLeast(d, allowed, "", working, List.of());
+        working.calculate(LARGER);
+        return REQUIRED_DEPTH.measured(working);
     }
 }

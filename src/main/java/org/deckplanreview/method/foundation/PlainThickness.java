@@ -4,6 +4,7 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
@@ -24,7 +25,11 @@ import org.deckplanreview.vocabulary.Parameters;
  */
 final class PlainThickness implements Method {
 
-    private static final String LEAST = "leastThickness";
+    private static final ParameterDescription LEAST = ParameterDescription.number(
+                    "leastThickness", MILLIMETRE, "least thickness of a pad whatever it projects")
+            .higherIsStricter();
+    private static final Formula LARGER = Formula.of("T_req = max(P, T_min)", MILLIMETRE, "");
+    private static final Depth THICKNESS = Depth.of("T", "T_req");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "foundation.plainThickness",
@@ -32,8 +37,7 @@ final class PlainThickness implements Method {
             "thickness of the concrete",
             MILLIMETRE,
             List.of(SubjectKind.FOOTINGS),
-            List.of(ParameterDescription.number(LEAST, MILLIMETRE, "the least thickness of a pad whatever it projects")
-                    .higherIsStricter()),
+            List.of(LEAST),
             "The thickness of a pad against its largest projection beyond the post, and a least thickness. A pad under several"
                     + " posts is out of scope.");
 
@@ -65,24 +69,22 @@ final class PlainThickness implements Method {
             return new Evaluation.Missing(known.needs());
         }
         Sheet working = Sheet.blank();
-        double t = working.given(
+        working.given(
                 "T",
                 known.get(),
                 MILLIMETRE,
                 "thickness of the concrete",
                 "",
                 footing.pointer().child("thickness"));
-        double projection = working.given(
+        working.given(
                 "P",
                 Math.max(0, plan.get().largestProjectionMm()),
                 MILLIMETRE,
                 "largest distance from the post's face to the footing's edge",
                 "",
                 footing.pointer().child("breadth"));
-        double least = working.given(
-                "T_min", parameters.number(LEAST, MILLIMETRE), MILLIMETRE, "least thickness", parameters.source(LEAST));
-        double allowed = working.step("T_req", "max(P, T_min)", Math.max(projection, least), MILLIMETRE, "");
-        return Foundation.atLeast(
-                t, allowed, "", working, List.of("The concrete of pads has no reinforcement.", PadPlan.ASSUMPTION));
+        parameters.enter(working, "T_min", LEAST);
+        working.calculate(LARGER);
+        return THICKNESS.measured(working, "The concrete of pads has no reinforcement.", PadPlan.ASSUMPTION);
     }
 }

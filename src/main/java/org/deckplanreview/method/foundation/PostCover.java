@@ -1,26 +1,33 @@
 package org.deckplanreview.method.foundation;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** How far a footing reaches beyond its posts on all sides. */
 final class PostCover implements Method {
 
-    private static final String LEAST = "leastCover";
+    private static final ParameterDescription LEAST = ParameterDescription.number(
+                    "leastCover", MILLIMETRE, "least distance from a post's face to the footing's edge")
+            .higherIsStricter();
+
+    /** Over half the breadth, which is there also where the cover is nothing or less. */
+    private static final Formula UTILISATION =
+            Formula.of("utilisation = max(0, B / 2 - c + c_min) / (B / 2)", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "foundation.postCover",
@@ -28,9 +35,7 @@ final class PostCover implements Method {
             "concrete beside the post",
             MILLIMETRE,
             List.of(SubjectKind.FOOTINGS),
-            List.of(ParameterDescription.number(
-                            LEAST, MILLIMETRE, "the least distance from a post's face to the footing's edge")
-                    .higherIsStricter()),
+            List.of(LEAST),
             "The smallest distance in plan from a post's face to the edge of its footing; negative where the post reaches"
                     + " beyond it.");
 
@@ -49,25 +54,23 @@ final class PostCover implements Method {
         if (!plan.isKnown()) {
             return new Evaluation.Missing(plan.needs());
         }
-        double cover = plan.get().leastCoverMm();
-        double least = parameters.number(LEAST, MILLIMETRE);
-        double half = plan.get().breadthMm() / 2;
         Sheet working = Sheet.blank();
         working.given(
+                "B",
+                plan.get().breadthMm(),
+                MILLIMETRE,
+                "breadth of the footing",
+                "",
+                footing.pointer().child("breadth"));
+        working.given(
                 "c",
-                cover,
+                plan.get().leastCoverMm(),
                 MILLIMETRE,
                 "smallest distance from a post's face to the footing's edge",
                 "",
                 footing.pointer());
-        working.given("c_min", least, MILLIMETRE, "least distance", parameters.source(LEAST));
-        return new Evaluation.Measured(
-                Measure.mm(cover),
-                Sense.AT_LEAST,
-                Measure.mm(least),
-                Math.max(0, half - cover + least) / half,
-                "",
-                working.steps(),
-                List.of(PadPlan.ASSUMPTION));
+        parameters.enter(working, "c_min", LEAST);
+        return SheetCase.atLeast(working, UTILISATION, "c", "c_min", () -> "", () -> List.of(PadPlan.ASSUMPTION))
+                .measured();
     }
 }

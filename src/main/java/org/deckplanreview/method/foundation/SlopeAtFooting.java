@@ -5,6 +5,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -12,24 +13,29 @@ import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.layout.GroundLine;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.PlanLine;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** The steepest slope of the ground about a footing. Steeper ground, or a brink, is for an engineer. */
 final class SlopeAtFooting implements Method {
 
-    private static final String STEEPEST = "steepestSlopeRun";
-    private static final String WITHIN = "slopeWithin";
+    private static final ParameterDescription STEEPEST = ParameterDescription.number(
+                    "steepestSlopeRun", RATIO, "run of the steepest slope over its rise")
+            .higherIsStricter();
+    private static final ParameterDescription WITHIN = ParameterDescription.number(
+                    "slopeWithin", MILLIMETRE, "how far from the middle of the footing the ground counts")
+            .higherIsStricter();
+    private static final Formula LIMIT = Formula.of("i_max = 1 / n", RATIO, "");
+    private static final Formula UTILISATION = Formula.of("utilisation = i * n", RATIO, "");
     private static final int DIRECTIONS = 8;
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
@@ -38,12 +44,7 @@ final class SlopeAtFooting implements Method {
             "slope of the ground about the footing",
             RATIO,
             List.of(SubjectKind.FOOTINGS),
-            List.of(
-                    ParameterDescription.number(STEEPEST, RATIO, "the run of the steepest slope over its rise")
-                            .higherIsStricter(),
-                    ParameterDescription.number(
-                                    WITHIN, MILLIMETRE, "how far from the middle of the footing the ground counts")
-                            .higherIsStricter()),
+            List.of(STEEPEST, WITHIN),
             "The steepest slope of the ground within a distance of the footing's middle, looked for in eight directions.");
 
     @Override
@@ -54,9 +55,7 @@ final class SlopeAtFooting implements Method {
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         FootingPlace footing = (FootingPlace) subject;
-        double within = parameters.number(WITHIN, MILLIMETRE);
-        double run = parameters.number(STEEPEST, RATIO);
-        double limit = 1 / run;
+        double within = parameters.number(WITHIN.name(), MILLIMETRE);
         Derived<Double> steepest = PadPlan.of(footing, context).flatMap(plan -> steepest(plan, within, context));
         if (!steepest.isKnown()) {
             return new Evaluation.Missing(steepest.needs());
@@ -64,15 +63,10 @@ final class SlopeAtFooting implements Method {
         Sheet working = Sheet.blank();
         working.given(
                 "i", steepest.get(), RATIO, "steepest slope about the footing", "", Pointer.of("/site/groundLevels"));
-        working.given("n", run, RATIO, "run of the steepest slope over its rise", parameters.source(STEEPEST));
-        return new Evaluation.Measured(
-                Measure.of(steepest.get(), RATIO),
-                Sense.AT_MOST,
-                Measure.of(limit, RATIO),
-                working.step("utilisation", "i * n", steepest.get() * run, RATIO, ""),
-                "",
-                working.steps(),
-                List.of());
+        parameters.enter(working, "n", STEEPEST);
+        working.calculate(LIMIT);
+        return SheetCase.atMost(working, UTILISATION, "i", "i_max", () -> "", List::of)
+                .measured();
     }
 
     private static Derived<Double> steepest(PadPlan plan, double withinMm, ReviewContext context) {

@@ -7,6 +7,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
@@ -14,19 +15,20 @@ import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.Soil;
 import org.deckplanreview.submission.SoilClass;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 import org.deckplanreview.vocabulary.Table;
 
 /** A stated bearing resistance against the largest that soil of the stated class has. */
 final class StatedResistance implements Method {
 
     private static final String LARGEST = "largestBearing";
+    private static final Formula UTILISATION = Formula.of("utilisation = q / q_max", RATIO, "");
     private static final Pointer SOIL = Pointer.of("/site/soil");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
@@ -66,27 +68,21 @@ final class StatedResistance implements Method {
                     "a bearing resistance alone does not tell how " + word + " settles", parameters.source(LARGEST));
         }
         Sheet working = Sheet.blank();
-        double q = working.given(
+        working.given(
                 "q",
                 stated.get().in(KILONEWTON_PER_SQUARE_METRE),
                 KILONEWTON_PER_SQUARE_METRE,
                 "bearing resistance that an investigation states",
                 "",
                 SOIL.child("bearingResistance"));
-        double largest = working.given(
+        working.given(
                 "q_max",
                 row.get().number("bearing", KILONEWTON_PER_SQUARE_METRE),
                 KILONEWTON_PER_SQUARE_METRE,
                 "largest bearing resistance of " + word,
                 parameters.source(LARGEST),
                 SOIL.child("soilClass"));
-        return new Evaluation.Measured(
-                Measure.of(q, KILONEWTON_PER_SQUARE_METRE),
-                Sense.AT_MOST,
-                Measure.of(largest, KILONEWTON_PER_SQUARE_METRE),
-                working.step("utilisation", "q / q_max", q / largest, RATIO, ""),
-                "",
-                working.steps(),
-                List.of());
+        return SheetCase.atMost(working, UTILISATION, "q", "q_max", () -> "", List::of)
+                .measured();
     }
 }

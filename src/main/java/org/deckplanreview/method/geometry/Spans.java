@@ -31,7 +31,6 @@ import org.deckplanreview.method.Quantity;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.Beam;
 import org.deckplanreview.submission.BeamSeating;
-import org.deckplanreview.submission.Direction;
 import org.deckplanreview.submission.JoistSeating;
 import org.deckplanreview.submission.SubjectKind;
 
@@ -204,20 +203,13 @@ final class Spans {
                 .joists()
                 .map(j -> Observations.number(
                         "α",
-                        degrees(boards.boards().direction(), j.direction()),
+                        boards.degreesTo(j.direction()),
                         MeasureUnit.DEGREE,
                         "angle between the boards and the joists",
                         "",
                         boards.pointer().child("direction")))
                 .orElseGet(() ->
                         Observations.missing(platform.pointer().child("joists"), "the joists under " + boards.label()));
-    }
-
-    /** Between two directions without sense. */
-    private static double degrees(Direction a, Direction b) {
-        double along = a.dx() * b.dx() + a.dy() * b.dy();
-        double across = a.dx() * b.dy() - a.dy() * b.dx();
-        return StrictMath.toDegrees(StrictMath.atan2(Math.abs(across), Math.abs(along)));
     }
 
     /** Of the joists, their beams; of a beam, its posts. */

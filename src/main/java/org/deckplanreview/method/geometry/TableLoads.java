@@ -3,6 +3,7 @@ package org.deckplanreview.method.geometry;
 import static org.deckplanreview.method.geometry.DescribedQuantity.number;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.deckplanreview.kernel.Derived;
@@ -120,29 +121,53 @@ final class TableLoads {
                 .orElse(0);
     }
 
-    private static Observation equivalent(Member member, ReviewContext context) {
-        Derived<DeckLoads> loads = context.loadPath().deckLoads(member.platformIndex());
+    /** The simple span whose moment and shear force under a uniform load are those of a member. */
+    private record SimpleSpan(Derived<MemberAnalysis> analysis, double spanMm, double spacingMm, double widthMm) {
+
+        /**
+         * Over the uniform load. Joists lie on a beam at their spacing: l² + s² in place of l² is the most that this makes of
+         * the moment in its spans.
+         */
+        double momentMm3() {
+            return widthMm * (spanMm * spanMm + spacingMm * spacingMm) / 8;
+        }
+
+        /** Over the uniform load, beside the middle one of two such spans. */
+        double shearMm2() {
+            return widthMm * (spanMm + spacingMm) * SHEAR_OF_TWO_SPANS;
+        }
+    }
+
+    private static Observation ofSpan(
+            Member member, ReviewContext context, Function<SimpleSpan, Observation> observation) {
         Observation span = Spans.largestSpan(member, "largest span", Spans.supportsMissing(member, context));
         Observation spacing = Spans.spacing(member, context);
         Observation width = member instanceof BeamLine beam ? Spans.widthFromOneSide(beam, context) : spacing;
         List<Need> needs = missing(span, spacing, width);
-        if (!needs.isEmpty()) {
-            return Observations.missing(needs);
-        }
-        double discrete = member instanceof BeamLine ? mm(spacing) : 0;
-        double momentMm3 = mm(width) * (mm(span) * mm(span) + discrete * discrete) / 8;
-        double shearMm2 = mm(width) * (mm(span) + discrete) * SHEAR_OF_TWO_SPANS;
-        Derived<Double> load = context.loadPath()
-                .member(member)
-                .with(
-                        loads,
-                        (analysis, l) -> Stream.of(false, true)
-                                .map(withSnow -> analysis.effects(factors(analysis, l, withSnow)))
-                                .mapToDouble(e -> Math.max(largestNmm(e) / momentMm3, largestN(e) / shearMm2))
-                                .max()
-                                .orElseThrow())
-                .map(q -> q * KN_PER_M2_OF_N_PER_MM2);
-        return Observations.derived(load, "q", MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "equivalent uniform load");
+        return needs.isEmpty()
+                ? observation.apply(new SimpleSpan(
+                        context.loadPath().member(member),
+                        mm(span),
+                        member instanceof BeamLine ? mm(spacing) : 0,
+                        mm(width)))
+                : Observations.missing(needs);
+    }
+
+    private static Observation equivalent(Member member, ReviewContext context) {
+        Derived<DeckLoads> loads = context.loadPath().deckLoads(member.platformIndex());
+        return ofSpan(member, context, span -> {
+            Derived<Double> load = span.analysis()
+                    .with(
+                            loads,
+                            (analysis, l) -> Stream.of(false, true)
+                                    .map(withSnow -> analysis.effects(factors(analysis, l, withSnow)))
+                                    .mapToDouble(e ->
+                                            Math.max(largestNmm(e) / span.momentMm3(), largestN(e) / span.shearMm2()))
+                                    .max()
+                                    .orElseThrow())
+                    .map(q -> q * KN_PER_M2_OF_N_PER_MM2);
+            return Observations.derived(load, "q", MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "equivalent uniform load");
+        });
     }
 
     private static double largestN(Effects effects) {
@@ -165,26 +190,17 @@ final class TableLoads {
         if (!(subject instanceof Member member)) {
             return shown(loads.map(l -> l.ownPermanent() + (withSnow ? l.snow() : 0)), withSnow);
         }
-        Observation span = Spans.largestSpan(member, "largest span", Spans.supportsMissing(member, context));
-        Observation spacing = Spans.spacing(member, context);
-        Observation width = member instanceof BeamLine beam ? Spans.widthFromOneSide(beam, context) : spacing;
-        List<Need> needs = missing(span, spacing, width);
-        if (!needs.isEmpty()) {
-            return Observations.missing(needs);
-        }
-        // Joists lie on a beam at their spacing: l² + s² in place of l² is the most that this makes of the moment in
-        // its spans.
-        double discrete = member instanceof BeamLine ? mm(spacing) : 0;
-        double simpleMm3 = mm(width) * (mm(span) * mm(span) + discrete * discrete) / 8;
-        return shown(
-                context.loadPath()
-                        .member(member)
-                        .with(
-                                loads,
-                                (analysis, l) ->
-                                        largestNmm(analysis.effects(factors(analysis, l, withSnow))) / simpleMm3)
-                        .with(loads, (q, l) -> q * KN_PER_M2_OF_N_PER_MM2 - (withSnow ? 0 : l.imposed())),
-                withSnow);
+        return ofSpan(
+                member,
+                context,
+                span -> shown(
+                        span.analysis()
+                                .with(
+                                        loads,
+                                        (analysis, l) -> largestNmm(analysis.effects(factors(analysis, l, withSnow)))
+                                                / span.momentMm3())
+                                .with(loads, (q, l) -> q * KN_PER_M2_OF_N_PER_MM2 - (withSnow ? 0 : l.imposed())),
+                        withSnow));
     }
 
     /** Each action once; of the permanent load only what is there, and not what tables add to it. */

@@ -9,9 +9,11 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Formula;
+import org.deckplanreview.formula.Sheet;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.JoistLine;
 import org.deckplanreview.layout.Member;
-import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -22,8 +24,14 @@ import org.deckplanreview.vocabulary.Table;
  * Adjustment factors of one lumber in its conditions of service, 4.3.
  *
  * @param wet whether its moisture content exceeds 19 % for long, 4.1.4
+ * @param timber where the submission gives it
  */
-record Adjustments(Lumber lumber, boolean wet, boolean incised, Parameters parameters) {
+record Adjustments(Lumber lumber, boolean wet, boolean incised, Pointer timber, Parameters parameters) {
+    private static final Formula ELASTICITY =
+            Formula.of("E' = E * C_M,E * C_t,E * C_i,E", POUND_FORCE_PER_SQUARE_INCH, "4.3.1");
+    private static final Formula STABILITY =
+            Formula.of("E_min' = E_min * C_M,E * C_t,E * C_i,E", POUND_FORCE_PER_SQUARE_INCH, "4.3.1");
+
     private static final String WET = "wet";
     private static final String CM = "cm";
     private static final String NONE_UP_TO = "noneUpTo";
@@ -81,11 +89,12 @@ record Adjustments(Lumber lumber, boolean wet, boolean incised, Parameters param
     static final List<ParameterDescription> OF_BENDING =
             List.of(FLAT_USE, REPETITIVE, LEAST_MEMBERS, LARGEST_SPACING, LARGEST_THICKNESS);
 
-    static Adjustments of(Lumber lumber, Timber timber, Parameters parameters) {
+    static Adjustments of(Lumber lumber, Timber timber, Pointer pointer, Parameters parameters) {
         return new Adjustments(
                 lumber,
                 parameters.word(SERVICE.name()).equals(WET),
                 timber.incised().orElseGet(() -> isUsuallyIncised(lumber, parameters)),
+                pointer,
                 parameters);
     }
 
@@ -111,49 +120,44 @@ record Adjustments(Lumber lumber, boolean wet, boolean incised, Parameters param
         return all;
     }
 
-    /** Table 4.3.1 without the factors that belong to one check: C_M, C_t, C_F, C_i. */
+    /** The reference value and C_M, C_t, C_F and C_i. */
     AdjustedValue of(Property property) {
-        return value(property, service(property));
-    }
-
-    /** The same with C_D first. */
-    AdjustedValue of(Property property, Combination combination) {
-        return of(property, combination.cd(), combination.shortest());
-    }
-
-    AdjustedValue of(Property property, double cd, String load) {
-        List<Factor> factors = new ArrayList<>();
-        factors.add(new Factor(
-                "C_D", cd, "load duration factor, " + load, parameters.source(Combination.DURATION_FACTORS.name())));
-        factors.addAll(service(property));
-        return value(property, factors);
-    }
-
-    private AdjustedValue value(Property property, List<Factor> factors) {
-        return new AdjustedValue(
-                property,
+        Sheet reference = Sheet.blank();
+        reference.given(
+                property.symbol(),
                 lumber.reference(property),
-                "reference " + property.meaning() + " of " + lumber.name(),
+                POUND_FORCE_PER_SQUARE_INCH,
+                () -> "reference " + property.meaning() + " of " + lumber.name(),
                 parameters.source(Lumber.DESIGN_VALUES.name()),
-                factors);
+                timber.child("species"),
+                timber.child("grade"));
+        Sheet factors = Sheet.blank();
+        String suffix = property.factorSuffix();
+        enter(factors, "C_M" + suffix, wetService(property), "wet service factor", WET_SERVICE);
+        enter(factors, "C_t" + suffix, parameters.number(TEMPERATURE.name(), RATIO), "temperature factor", TEMPERATURE);
+        if (hasSizeFactor(property)) {
+            enter(factors, "C_F", size(property), "size factor", SIZE);
+        }
+        enter(factors, "C_i" + suffix, incising(property), "incising factor", INCISING);
+        return new AdjustedValue(reference, factors);
     }
 
-    private List<Factor> service(Property property) {
-        String suffix = property.factorSuffix();
-        List<Factor> factors = new ArrayList<>();
-        factors.add(new Factor(
-                "C_M" + suffix, wetService(property), "wet service factor", parameters.source(WET_SERVICE.name())));
-        factors.add(new Factor(
-                "C_t" + suffix,
-                parameters.number(TEMPERATURE.name(), RATIO),
-                "temperature factor",
-                parameters.source(TEMPERATURE.name())));
-        if (hasSizeFactor(property)) {
-            factors.add(new Factor("C_F", size(property), "size factor", parameters.source(SIZE.name())));
-        }
-        factors.add(
-                new Factor("C_i" + suffix, incising(property), "incising factor", parameters.source(INCISING.name())));
-        return factors;
+    /** E'. */
+    Sheet elasticity() {
+        Sheet sheet = of(Property.ELASTICITY).always();
+        sheet.calculate(ELASTICITY);
+        return sheet;
+    }
+
+    /** E_min'. */
+    Sheet stability() {
+        Sheet sheet = of(Property.STABILITY).always();
+        sheet.calculate(STABILITY);
+        return sheet;
+    }
+
+    private void enter(Sheet sheet, String symbol, double factor, String meaning, ParameterDescription parameter) {
+        sheet.given(symbol, factor, RATIO, meaning, parameters.source(parameter.name()));
     }
 
     private static boolean hasSizeFactor(Property property) {
@@ -186,32 +190,36 @@ record Adjustments(Lumber lumber, boolean wet, boolean incised, Parameters param
                 : 1;
     }
 
-    /** C_fu, 4.3.7: for a piece whose broad face takes the load. */
-    Factor flatUse(Section ply) {
+    /** Enters C_fu, 4.3.7: for a piece whose broad face takes the load. */
+    void enterFlatUse(Sheet sheet, Section ply) {
         boolean flat = ply.breadthIn() > ply.depthIn();
-        return new Factor(
+        enter(
+                sheet,
                 "C_fu",
                 flat ? lumber.bySize(parameters.table(FLAT_USE.name())).number("cfu", RATIO) : 1,
                 flat ? "flat use factor" : "flat use factor, loaded on the narrow face",
-                parameters.source(FLAT_USE.name()));
+                FLAT_USE);
     }
 
-    /** C_r, 4.3.9: joists side by side under boards, or the plies of a beam. */
-    Factor repetitive(Member member) {
-        return member instanceof JoistLine joist
-                ? repetitive(joist.fieldSize(), MILLIMETRE.convert(joist.spacingMm(), INCH))
-                : repetitive(member.plies(), 0);
+    /** Enters C_r, 4.3.9: for joists side by side under boards, or the plies of a beam. */
+    void enterRepetitive(Sheet sheet, Member member) {
+        if (member instanceof JoistLine joist) {
+            enterRepetitive(sheet, joist.fieldSize(), MILLIMETRE.convert(joist.spacingMm(), INCH));
+        } else {
+            enterRepetitive(sheet, member.plies(), 0);
+        }
     }
 
-    /** C_r of this many members side by side. */
-    Factor repetitive(int members, double spacingIn) {
+    /** Enters C_r of this many members side by side. */
+    void enterRepetitive(Sheet sheet, int members, double spacingIn) {
         boolean shared = members >= parameters.number(LEAST_MEMBERS.name(), RATIO)
                 && Sense.AT_MOST.holds(spacingIn, parameters.number(LARGEST_SPACING.name(), INCH))
                 && Sense.AT_MOST.holds(lumber.thicknessIn(), parameters.number(LARGEST_THICKNESS.name(), INCH));
-        return new Factor(
+        enter(
+                sheet,
                 "C_r",
                 shared ? parameters.number(REPETITIVE.name(), RATIO) : 1,
                 shared ? "repetitive member factor" : "repetitive member factor, too few or too far apart",
-                parameters.source(REPETITIVE.name()));
+                REPETITIVE);
     }
 }

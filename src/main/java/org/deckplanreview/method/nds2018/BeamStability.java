@@ -4,23 +4,21 @@ import static org.deckplanreview.measure.MeasureUnit.INCH;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.POUND_FORCE_PER_SQUARE_INCH;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
-import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
-import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.BeamLine;
 import org.deckplanreview.layout.JoistBearing;
 import org.deckplanreview.layout.Span;
 import org.deckplanreview.measure.Numbers;
-import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
-import org.deckplanreview.vocabulary.Table;
 
 /** Beam stability factor C_L of one span in sagging or hogging, 3.3.3 and 4.4.1. */
-record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
+final class BeamStability {
     private static final double ROUNDING_IN = 1e-6;
     private static final ParameterDescription RESTRAINT = ParameterDescription.word(
                     "sideRestraint",
@@ -29,37 +27,40 @@ record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
             .rising("boards", "joists", "none");
     private static final ParameterDescription STABLE_RATIO = ParameterDescription.number(
             "stableDepthOverBreadth", RATIO, "largest nominal depth over breadth for which holding the ends is enough");
-    private static final ParameterDescription EFFECTIVE_LENGTHS = ParameterDescription.table(
-            "bendingEffectiveLengths",
-            "effective length of a cantilever, simple span or other span under uniform load: a multiple of a short"
-                    + " unsupported length; or a multiple of a longer one and some depths, and at least another multiple",
-            wordColumn("support"),
-            numberColumn("shortUnder", RATIO),
-            numberColumn("short", RATIO),
-            numberColumn("long", RATIO),
-            numberColumn("depths", RATIO),
-            numberColumn("longAtLeast", RATIO));
-    private static final ParameterDescription EULER =
-            ParameterDescription.number("bendingEulerFactor", RATIO, "factor of F_bE");
-    private static final ParameterDescription DIVISOR =
-            ParameterDescription.number("bendingStabilityFactor", RATIO, "divisor in C_L");
-    private static final ParameterDescription SHARE =
-            ParameterDescription.number("bendingStabilityShare", RATIO, "divisor of the last term in C_L");
     private static final ParameterDescription LARGEST_SLENDERNESS =
             ParameterDescription.number("bendingLargestSlenderness", RATIO, "largest slenderness ratio R_B");
 
-    static final List<ParameterDescription> PARAMETERS =
-            List.of(RESTRAINT, STABLE_RATIO, EFFECTIVE_LENGTHS, EULER, DIVISOR, SHARE, LARGEST_SLENDERNESS);
+    static final List<ParameterDescription> PARAMETERS = List.of(RESTRAINT, STABLE_RATIO, LARGEST_SLENDERNESS);
 
-    /** C_L from the ratio of F_bE to F_b*, (3.3-6). */
-    static double factor(double ratio, double divisor, double share) {
-        double half = (1 + ratio) / divisor;
-        return half - Math.sqrt(half * half - ratio / share);
-    }
+    private static final Formula LENGTH_OF_CANTILEVER =
+            Formula.of("l_e = 1.33 * l_u if l_u / d < 7; 0.90 * l_u + 3 * d", INCH, "Table 3.3.3");
+    private static final Formula LENGTH_OF_SIMPLE_SPAN =
+            Formula.of("l_e = 2.06 * l_u if l_u / d < 7; 1.63 * l_u + 3 * d", INCH, "Table 3.3.3");
+    private static final Formula LENGTH_OF_OTHERS =
+            Formula.of("l_e = 2.06 * l_u if l_u / d < 7; max(1.63 * l_u + 3 * d, 1.84 * l_u)", INCH, "Table 3.3.3");
+    static final Formula SLENDERNESS = Formula.of("R_B = sqrt(l_e * d / b^2)", RATIO, "(3.3-5)");
+    private static final Formula CRITICAL =
+            Formula.of("F_bE = 1.20 * E_min' / R_B^2", POUND_FORCE_PER_SQUARE_INCH, "3.3.3.8");
+    private static final Formula STARRED =
+            Formula.of("F_b,star = F_b * C_D * C_M * C_t * C_F * C_i * C_r", POUND_FORCE_PER_SQUARE_INCH, "4.3.1");
+    private static final Formula CRITICAL_RATIO = Formula.of("α = F_bE / F_b,star", RATIO, "3.3.3.8");
 
-    /** R_B, (3.3-5). */
-    static double slenderness(double effectiveLengthIn, Section section) {
-        return Math.sqrt(effectiveLengthIn * section.depthIn() / (section.breadthIn() * section.breadthIn()));
+    /** C_L of alpha. */
+    static final Formula FACTOR =
+            Formula.of("C_L = (1 + α) / 1.9 - sqrt(((1 + α) / 1.9)^2 - α / 0.95)", RATIO, "(3.3-6)");
+
+    private final MemberBasis basis;
+    private final int spanIndex;
+    private final boolean sagging;
+
+    /** R_B and F_bE; empty where the compression edge is held. */
+    private final Optional<Sheet> critical;
+
+    BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
+        this.basis = basis;
+        this.spanIndex = spanIndex;
+        this.sagging = sagging;
+        critical = isStocky() || isHeldAllAlong() ? Optional.empty() : Optional.of(critical());
     }
 
     private Parameters parameters() {
@@ -68,10 +69,6 @@ record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
 
     private double number(ParameterDescription parameter) {
         return parameters().number(parameter.name(), RATIO);
-    }
-
-    private Section section() {
-        return basis.section();
     }
 
     private Span span() {
@@ -89,16 +86,11 @@ record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
 
     private boolean isStocky() {
         double nominalBreadth = basis.member().plies() * nominal(basis.ply().breadthIn());
-        return Sense.AT_MOST.holds(nominal(section().depthIn()) / nominalBreadth, number(STABLE_RATIO));
+        return Sense.AT_MOST.holds(nominal(basis.ply().depthIn()) / nominalBreadth, number(STABLE_RATIO));
     }
 
     private boolean isHeldAllAlong() {
         return sagging && restraint().equals("boards");
-    }
-
-    /** Whether C_L is 1 without calculation. */
-    boolean isHeld() {
-        return isStocky() || isHeldAllAlong();
     }
 
     /** l_u, in. */
@@ -121,61 +113,51 @@ record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
         return Math.max(largest, span().toMm() - last);
     }
 
-    private Table.Row lengths() {
-        String support = span().isCantilever() ? "cantilever" : sagging ? "simple" : "other";
-        return parameters()
-                .table(EFFECTIVE_LENGTHS.name())
-                .find("support", support)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        parameters().source(EFFECTIVE_LENGTHS.name()) + " has no row for " + support));
+    private Formula effectiveLength() {
+        if (span().isCantilever()) {
+            return LENGTH_OF_CANTILEVER;
+        }
+        return sagging ? LENGTH_OF_SIMPLE_SPAN : LENGTH_OF_OTHERS;
     }
 
-    private boolean isShort() {
-        return Sense.UNDER.holds(
-                unsupportedIn() / section().depthIn(), lengths().number("shortUnder", RATIO));
-    }
-
-    /** l_e, in, Table 3.3.3. */
-    private double effectiveIn() {
-        Table.Row row = lengths();
-        double lu = unsupportedIn();
-        return isShort()
-                ? row.number("short", RATIO) * lu
-                : Math.max(
-                        row.number("long", RATIO) * lu
-                                + row.number("depths", RATIO) * section().depthIn(),
-                        row.number("longAtLeast", RATIO) * lu);
-    }
-
-    private double slenderness() {
-        return slenderness(effectiveIn(), section());
+    private Sheet critical() {
+        Sheet slenderness = Sheet.on(basis.section());
+        slenderness.given(
+                "l_u",
+                unsupportedIn(),
+                INCH,
+                () -> "unsupported length of the compression edge in "
+                        + basis.member().spanName(spanIndex),
+                "3.3.3.4",
+                basis.member().pointer());
+        slenderness.calculate(effectiveLength());
+        slenderness.calculate(SLENDERNESS);
+        Sheet sheet = Sheet.on(slenderness, basis.adjustments().stability());
+        sheet.calculate(CRITICAL);
+        return sheet;
     }
 
     /** Whether R_B is within 3.3.3.7. */
     boolean isAllowed() {
-        return isHeld() || Sense.AT_MOST.holds(slenderness(), number(LARGEST_SLENDERNESS));
-    }
-
-    private AdjustedValue stability() {
-        return basis.adjustments().of(Property.STABILITY);
-    }
-
-    /** F_bE, psi, 3.3.3.8. */
-    private double critical() {
-        return number(EULER) * stability().psi() / (slenderness() * slenderness());
+        return critical.filter(c -> !Sense.AT_MOST.holds(c.value("R_B"), number(LARGEST_SLENDERNESS)))
+                .isEmpty();
     }
 
     /**
-     * C_L.
+     * Goes on to C_L.
      *
-     * @param starred F_b with all factors but C_fu and C_L
+     * @param strength on which F_b and its factors stand
      */
-    Factor factor(AdjustedValue starred) {
-        return new Factor("C_L", value(starred), meaning(), "");
-    }
-
-    private double value(AdjustedValue starred) {
-        return isHeld() ? 1 : factor(critical() / starred.psi(), number(DIVISOR), number(SHARE));
+    Sheet factor(Sheet strength) {
+        if (critical.isEmpty()) {
+            strength.given("C_L", 1, RATIO, this::meaning, isStocky() ? "4.4.1.2" : "3.3.3.3");
+            return strength;
+        }
+        strength.calculate(STARRED);
+        Sheet sheet = Sheet.on(strength, critical.get());
+        sheet.calculate(CRITICAL_RATIO);
+        sheet.calculate(FACTOR);
+        return sheet;
     }
 
     private String meaning() {
@@ -183,50 +165,6 @@ record BeamStability(MemberBasis basis, int spanIndex, boolean sagging) {
                 ? "beam stability factor, nominal depth at most " + Numbers.plain(number(STABLE_RATIO))
                         + " times the breadth and ends held (4.4.1.2)"
                 : "beam stability factor, compression edge held all along (3.3.3.3)";
-    }
-
-    /** Shows C_L; F_b, its factors, b and d stand in the working already. */
-    void write(Sheet w, AdjustedValue starred) {
-        if (isHeld()) {
-            w.given("C_L", 1, RATIO, meaning(), isStocky() ? "4.4.1.2" : "3.3.3.3");
-            return;
-        }
-        starred.writeProduct(w, "F_b,star");
-        w.given(
-                "l_u",
-                unsupportedIn(),
-                INCH,
-                "unsupported length of the compression edge in "
-                        + basis.member().spanName(spanIndex),
-                "3.3.3.4",
-                basis.member().pointer());
-        w.step("l_e", lengthExpression(), effectiveIn(), INCH, "Table 3.3.3");
-        w.step("R_B", "sqrt(l_e * d / b^2)", slenderness(), RATIO, "(3.3-5)");
-        stability().write(w, basis.grading());
-        w.step(
-                "F_bE",
-                Numbers.plain(number(EULER)) + " * E_min' / R_B^2",
-                critical(),
-                POUND_FORCE_PER_SQUARE_INCH,
-                "3.3.3.8");
-        w.step("α", "F_bE / F_b,star", critical() / starred.psi(), RATIO, "3.3.3.8");
-        String half = "(1 + α) / " + Numbers.plain(number(DIVISOR));
-        w.step(
-                "C_L",
-                half + " - sqrt((" + half + ")^2 - α / " + Numbers.plain(number(SHARE)) + ")",
-                value(starred),
-                RATIO,
-                "(3.3-6)");
-    }
-
-    private String lengthExpression() {
-        Table.Row row = lengths();
-        if (isShort()) {
-            return Numbers.plain(row.number("short", RATIO)) + " * l_u";
-        }
-        return "max(" + Numbers.plain(row.number("long", RATIO)) + " * l_u + "
-                + Numbers.plain(row.number("depths", RATIO)) + " * d, "
-                + Numbers.plain(row.number("longAtLeast", RATIO)) + " * l_u)";
     }
 
     List<String> assumptions() {

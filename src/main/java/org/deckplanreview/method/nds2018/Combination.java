@@ -6,6 +6,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
@@ -68,7 +69,24 @@ record Combination(String id, ActionFactors factors, double cd, String shortest)
         return new Combination(id, f, durationFactor(parameters, shortest), shortest);
     }
 
-    static double durationFactor(Parameters parameters, String action) {
+    /** Enters C_D. */
+    Sheet duration(Parameters parameters) {
+        return duration(parameters, cd, shortest);
+    }
+
+    /** Enters C_D of a load of that name. */
+    static Sheet duration(Parameters parameters, String action, String load) {
+        return duration(parameters, durationFactor(parameters, action), load);
+    }
+
+    private static Sheet duration(Parameters parameters, double cd, String load) {
+        Sheet sheet = Sheet.blank();
+        sheet.given(
+                "C_D", cd, RATIO, () -> "load duration factor, " + load, parameters.source(DURATION_FACTORS.name()));
+        return sheet;
+    }
+
+    private static double durationFactor(Parameters parameters, String action) {
         return parameters
                 .table(DURATION_FACTORS.name())
                 .find("action", action)

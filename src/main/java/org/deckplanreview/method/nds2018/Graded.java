@@ -45,7 +45,7 @@ final class Graded {
                                     "the grade of " + timber.displayLabel() + ", for example no.2"));
         }
         return needs.isEmpty()
-                ? check.apply(loads.get(), Adjustments.of(lumber.orElseThrow(), timber, parameters))
+                ? check.apply(loads.get(), Adjustments.of(lumber.orElseThrow(), timber, pointer, parameters))
                 : new Evaluation.Missing(needs.stream().distinct().sorted().toList());
     }
 

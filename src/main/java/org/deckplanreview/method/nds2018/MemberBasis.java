@@ -6,6 +6,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
@@ -15,12 +16,18 @@ import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.SubjectKind;
-import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
-/** What a check of a joist or beam starts from. */
-record MemberBasis(Member member, MemberAnalysis analysis, Adjustments adjustments, ReviewContext context) {
+/**
+ * What a check of a joist or beam starts from.
+ *
+ * @param section the sheet on which its section stands: b, which is that of all plies, and d
+ */
+record MemberBasis(
+        Member member, MemberAnalysis analysis, Adjustments adjustments, ReviewContext context, Sheet section) {
+
+    private static final Formula PLIES = Formula.of("b = n * b_1", INCH, "");
 
     static final List<SubjectKind> SUBJECTS = List.of(SubjectKind.JOISTS, SubjectKind.BEAMS);
 
@@ -32,7 +39,8 @@ record MemberBasis(Member member, MemberAnalysis analysis, Adjustments adjustmen
                 context.submission().timberPointer(member.timber().id()),
                 context.loadPath().member(member),
                 parameters,
-                (analysis, adjustments) -> check.apply(new MemberBasis(member, analysis, adjustments, context)));
+                (analysis, adjustments) ->
+                        check.apply(new MemberBasis(member, analysis, adjustments, context, section(member, context))));
     }
 
     /** One list of what all members need, and what one check needs. */
@@ -51,38 +59,29 @@ record MemberBasis(Member member, MemberAnalysis analysis, Adjustments adjustmen
         return Combination.of(parameters(), analysis.totalN(Action.SNOW) != 0);
     }
 
-    Section section() {
-        return Section.of(member.timber(), member.plies());
-    }
-
     Section ply() {
         return Section.of(member.timber(), 1);
     }
 
-    private Timber timber() {
-        return member.timber();
-    }
-
-    Pointer timberPointer() {
-        return context.submission().timberPointer(timber().id());
-    }
-
-    /** Where the submission gives what a reference design value follows from. */
-    Pointer[] grading() {
-        return new Pointer[] {timberPointer().child("species"), timberPointer().child("grade")};
-    }
-
-    /** Shows b and d. */
-    void writeSection(Sheet w) {
-        Pointer breadth = timberPointer().child("breadth");
+    private static Sheet section(Member member, ReviewContext context) {
+        Sheet sheet = Sheet.blank();
+        Pointer timber = context.submission().timberPointer(member.timber().id());
+        Section ply = Section.of(member.timber(), 1);
         if (member.plies() == 1) {
-            w.given("b", ply().breadthIn(), INCH, "breadth", "", breadth);
+            sheet.given("b", ply.breadthIn(), INCH, "breadth", "", timber.child("breadth"));
         } else {
-            w.given("b_1", ply().breadthIn(), INCH, "breadth of a ply", "", breadth);
-            w.given("n", member.plies(), RATIO, "plies", "", member.pointer().child("plies"));
-            w.step("b", "n * b_1", section().breadthIn(), INCH, "");
+            sheet.given("b_1", ply.breadthIn(), INCH, "breadth of a ply", "", timber.child("breadth"));
+            sheet.given(
+                    "n", member.plies(), RATIO, "plies", "", member.pointer().child("plies"));
+            sheet.calculate(PLIES);
         }
-        w.given("d", ply().depthIn(), INCH, "depth", "", timberPointer().child("depth"));
+        sheet.given("d", ply.depthIn(), INCH, "depth", "", timber.child("depth"));
+        return sheet;
+    }
+
+    /** Where the factors of combinations come from. */
+    String combinationSource() {
+        return parameters().source(Combination.COMBINATIONS.name());
     }
 
     String supportName(int index) {
@@ -90,7 +89,7 @@ record MemberBasis(Member member, MemberAnalysis analysis, Adjustments adjustmen
     }
 
     List<String> assumptions(String... own) {
-        List<String> all = new ArrayList<>(adjustments.assumptions(timber()));
+        List<String> all = new ArrayList<>(adjustments.assumptions(member.timber()));
         if (member.plies() > 1) {
             all.add("The plies of a beam are fixed together so that they share its load equally.");
         }

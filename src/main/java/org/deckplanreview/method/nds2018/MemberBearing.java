@@ -11,35 +11,36 @@ import static org.deckplanreview.measure.MeasureUnit.SQUARE_INCH;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.MemberSupport;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
-import org.deckplanreview.measure.Measure;
-import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Bearing;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.Notches;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
+import org.deckplanreview.method.SheetCase;
+import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;
-import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Compression perpendicular to grain where joists and beams bear, 3.10.2, with the bearing area factor, 3.10.4 (3.10-2). */
 final class MemberBearing implements Method {
-    private static final ParameterDescription EXTENSION =
-            ParameterDescription.number("bearingExtension", INCH, "length added to a short bearing in C_b");
-    private static final ParameterDescription SHORT_UNDER =
-            ParameterDescription.number("bearingShortUnder", INCH, "length under which a bearing is short");
-    private static final ParameterDescription END_DISTANCE = ParameterDescription.number(
-            "bearingLeastEndDistance", INCH, "least distance of a bearing from the member's end for C_b");
+    private static final Formula AREA = Formula.of("A = b * l_b", SQUARE_INCH, "");
+    private static final Formula AREA_ON_POST = Formula.of("A = min(b, b_p) * l_b", SQUARE_INCH, "");
+    private static final Formula AREA_BESIDE_AXIS =
+            Formula.of("A = min(b, b_p, (b + b_p) / 2 - o) * l_b", SQUARE_INCH, "");
+    private static final Formula STRESS = Formula.of("f_c,perp = R / A", POUND_FORCE_PER_SQUARE_INCH, "3.10.2");
+    private static final Formula AREA_FACTOR = Formula.of(
+            "C_b = (l_b + 0.375 [in]) / l_b if l_b < 6 [in] and l_end >= 3 [in]; 1", RATIO, "(3.10-2); 3.10.4");
+    private static final Formula ADJUSTED =
+            Formula.of("F_c,perp' = F_c,perp * C_M * C_t * C_i * C_b", POUND_FORCE_PER_SQUARE_INCH, "4.3.1");
+    private static final Formula UTILISATION = Formula.of("utilisation = f_c,perp / F_c,perp'", RATIO, "3.10.2");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "nds2018.bearing",
@@ -47,7 +48,7 @@ final class MemberBearing implements Method {
             "bearing stress perpendicular to grain",
             POUND_FORCE_PER_SQUARE_INCH,
             MemberBasis.SUBJECTS,
-            MemberBasis.parameters(List.of(EXTENSION, SHORT_UNDER, END_DISTANCE)),
+            MemberBasis.parameters(List.of()),
             "Largest stress perpendicular to grain over all supports on which the member lies, against F_cperp' = F_cperp"
                     + " C_M C_t C_i C_b (Table 4.3.1, 3.10.2), with C_b of (3.10-2). Joists in hangers on a beam's face and"
                     + " beams bolted to a post's side are left to the connection.");
@@ -66,180 +67,102 @@ final class MemberBearing implements Method {
     }
 
     private static Evaluation worst(MemberBasis basis) {
-        List<Place> places = new ArrayList<>();
+        Sheet reference = basis.adjustments().of(Property.BEARING).always();
+        List<Case> places = new ArrayList<>();
         List<MemberSupport> supports = basis.member().supports();
         for (Combination combination : basis.combinations()) {
             Effects effects = basis.analysis().effects(combination.factors());
             for (int i = 0; i < supports.size(); i++) {
                 if (supports.get(i).contactLengthMm().isPresent()) {
-                    places.add(new Place(
-                            basis, combination, i, effects.supports().get(i).largestReactionN()));
+                    double reactionN = effects.supports().get(i).largestReactionN();
+                    places.add(place(basis, combination, i, Math.max(0, reactionN), reference));
                 }
             }
         }
         return Case.worst(places);
     }
 
-    /** C_b, (3.10-2). */
-    static double areaFactor(double lengthIn, double extensionIn) {
-        return (lengthIn + extensionIn) / lengthIn;
+    private static Case place(
+            MemberBasis basis, Combination combination, int support, double reactionN, Sheet reference) {
+        Sheet stress = Sheet.on(basis.section());
+        stress.given(
+                "R",
+                NEWTON_.convert(reactionN, POUND_FORCE),
+                POUND_FORCE,
+                () -> "reaction at " + basis.supportName(support) + ", " + combination.id(),
+                basis.combinationSource(),
+                basis.member().pointer());
+        stress.given(
+                "l_b",
+                inches(bearsMm(basis, support, -1) + bearsMm(basis, support, 1)),
+                INCH,
+                () -> "bearing length along the member at " + basis.supportName(support),
+                "",
+                basis.member().supports().get(support).pointer());
+        calculateArea(stress, basis, support);
+        stress.calculate(STRESS);
+        Sheet sheet = Sheet.on(stress, reference);
+        sheet.given(
+                "l_end",
+                inches(Math.min(beyondMm(basis, support, -1), beyondMm(basis, support, 1))),
+                INCH,
+                "from the bearing to the nearer end of the member",
+                "3.10.4",
+                basis.member().pointer());
+        sheet.calculate(AREA_FACTOR);
+        sheet.calculate(ADJUSTED);
+        return SheetCase.atMost(
+                sheet,
+                UTILISATION,
+                "f_c,perp",
+                "F_c,perp'",
+                () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
+                () -> basis.assumptions("Members lie square and in full contact on what carries them."));
     }
 
-    /** One support under one combination. */
-    private record Place(MemberBasis basis, Combination combination, int support, double reactionN) implements Case {
+    private static double inches(double mm) {
+        return MILLIMETRE.convert(mm, INCH);
+    }
 
-        private Bearing bearing() {
-            return new Bearing(basis.member(), support, basis.context());
-        }
+    private static double bearsMm(MemberBasis basis, int support, int towards) {
+        return Notches.bearsMm(basis.member(), support, towards);
+    }
 
-        private MemberSupport at() {
-            return basis.member().supports().get(support);
-        }
+    /** From where the member bears to its end that way, or to the notch before it. */
+    private static double beyondMm(MemberBasis basis, int support, int towards) {
+        double atMm = basis.member().supports().get(support).atMm();
+        double toEndMm = towards < 0 ? atMm : basis.member().lengthMm() - atMm;
+        double freeMm = Math.min(toEndMm, Notches.cornerMm(basis.member(), support, towards));
+        return Math.max(0, freeMm - bearsMm(basis, support, towards));
+    }
 
-        private double lengthIn() {
-            return MILLIMETRE.convert(bearsMm(-1) + bearsMm(1), INCH);
+    private static void calculateArea(Sheet sheet, MemberBasis basis, int support) {
+        Bearing bearing = new Bearing(basis.member(), support, basis.context());
+        Optional<PostPlace> post = bearing.post();
+        if (post.isEmpty()) {
+            sheet.calculate(AREA);
+            return;
         }
-
-        private double bearsMm(int towards) {
-            return Notches.bearsMm(basis.member(), support, towards);
+        Timber timber = post.get().timber();
+        sheet.given(
+                "b_p",
+                inches(timber.depth().mm()),
+                INCH,
+                "side of the post across the beam",
+                "",
+                basis.context().submission().timberPointer(timber.id()).child("depth"));
+        double offMm = bearing.offMm(post.get());
+        if (offMm == 0) {
+            sheet.calculate(AREA_ON_POST);
+            return;
         }
-
-        private double breadthIn() {
-            return MILLIMETRE.convert(bearing().breadthMm(), INCH);
-        }
-
-        private double reactionLbf() {
-            return NEWTON_.convert(Math.max(0, reactionN), POUND_FORCE);
-        }
-
-        private double areaIn2() {
-            return breadthIn() * lengthIn();
-        }
-
-        private double stress() {
-            return reactionLbf() / areaIn2();
-        }
-
-        private double number(ParameterDescription parameter) {
-            return basis.parameters().number(parameter.name(), INCH);
-        }
-
-        private double endDistanceIn() {
-            double before = Math.min(at().atMm(), Notches.cornerMm(basis.member(), support, -1)) - bearsMm(-1);
-            double behind =
-                    Math.min(basis.member().lengthMm() - at().atMm(), Notches.cornerMm(basis.member(), support, 1))
-                            - bearsMm(1);
-            return MILLIMETRE.convert(Math.min(before, behind), INCH);
-        }
-
-        private boolean hasAreaFactor() {
-            return Sense.UNDER.holds(lengthIn(), number(SHORT_UNDER))
-                    && Sense.AT_LEAST.holds(endDistanceIn(), number(END_DISTANCE));
-        }
-
-        private Factor areaFactor() {
-            return hasAreaFactor()
-                    ? new Factor("C_b", MemberBearing.areaFactor(lengthIn(), number(EXTENSION)), "", "")
-                    : new Factor(
-                            "C_b",
-                            1,
-                            "bearing area factor, within " + Numbers.plain(number(END_DISTANCE))
-                                    + " in of the member's end or long",
-                            "3.10.4");
-        }
-
-        private AdjustedValue withoutAreaFactor() {
-            return basis.adjustments().of(Property.BEARING);
-        }
-
-        private AdjustedValue allowed() {
-            return withoutAreaFactor().times(areaFactor());
-        }
-
-        @Override
-        public double utilisation() {
-            return stress() / allowed().psi();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(stress(), POUND_FORCE_PER_SQUARE_INCH),
-                    Sense.AT_MOST,
-                    Measure.of(allowed().psi(), POUND_FORCE_PER_SQUARE_INCH),
-                    utilisation(),
-                    "at " + basis.supportName(support) + ", combination " + combination.id(),
-                    working(),
-                    basis.assumptions("Members lie square and in full contact on what carries them."));
-        }
-
-        private List<WorkingStep> working() {
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            w.given(
-                    "R",
-                    reactionLbf(),
-                    POUND_FORCE,
-                    "reaction at " + basis.supportName(support) + ", " + combination.id(),
-                    basis.parameters().source(Combination.COMBINATIONS.name()),
-                    basis.member().pointer());
-            w.given(
-                    "l_b",
-                    lengthIn(),
-                    INCH,
-                    "bearing length along the member at " + basis.supportName(support),
-                    "",
-                    at().pointer());
-            writeArea(w);
-            w.step("f_c,perp", "R / A", stress(), POUND_FORCE_PER_SQUARE_INCH, "3.10.2");
-            withoutAreaFactor().writeReference(w, basis.grading());
-            writeAreaFactor(w);
-            allowed().writeProduct(w);
-            w.step("utilisation", "f_c,perp / F_c,perp'", utilisation(), RATIO, "3.10.2");
-            return w.steps();
-        }
-
-        private void writeArea(Sheet w) {
-            Optional<PostPlace> post = bearing().post();
-            if (post.isEmpty()) {
-                w.step("A", "b * l_b", areaIn2(), SQUARE_INCH, "");
-                return;
-            }
-            w.given(
-                    "b_p",
-                    MILLIMETRE.convert(post.get().timber().depth().mm(), INCH),
-                    INCH,
-                    "side of the post across the beam",
-                    "",
-                    basis.context()
-                            .submission()
-                            .timberPointer(post.get().timber().id())
-                            .child("depth"));
-            double off = bearing().offMm(post.get());
-            if (off > 0) {
-                w.given(
-                        "o",
-                        MILLIMETRE.convert(off, INCH),
-                        INCH,
-                        "from the post's axis to the beam's line",
-                        "",
-                        post.get().pointer());
-            }
-            w.step("A", "min(b, b_p" + (off > 0 ? ", (b + b_p) / 2 - o" : "") + ") * l_b", areaIn2(), SQUARE_INCH, "");
-        }
-
-        private void writeAreaFactor(Sheet w) {
-            Factor factor = areaFactor();
-            if (hasAreaFactor()) {
-                w.step(
-                        factor.symbol(),
-                        "(l_b + " + Numbers.plain(number(EXTENSION)) + ") / l_b",
-                        factor.value(),
-                        RATIO,
-                        "(3.10-2)");
-            } else {
-                w.given(factor.symbol(), factor.value(), RATIO, factor.meaning(), factor.source());
-            }
-        }
+        sheet.given(
+                "o",
+                inches(offMm),
+                INCH,
+                "from the post's axis to the beam's line",
+                "",
+                post.get().pointer());
+        sheet.calculate(AREA_BESIDE_AXIS);
     }
 }

@@ -10,18 +10,18 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Effects;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
+import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.NotchSide;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -36,6 +36,23 @@ import org.deckplanreview.vocabulary.Sense;
 final class MemberShear implements Method {
     private static final ParameterDescription LARGEST_NOTCH = ParameterDescription.number(
             "largestEndNotch", RATIO, "largest depth of a notch at a support over the depth of the member");
+
+    private static final Formula LEFT_DEPTH = Section.left("3.4.3.2");
+    private static final Formula EXTENT = Formula.of("e = min(max(e_s, 0), d_n)", INCH, "3.4.3.2");
+    private static final Formula STRESS =
+            Formula.of("f_v = 3 * V / (2 * b * d)", POUND_FORCE_PER_SQUARE_INCH, "(3.4-2)");
+
+    /** Which V_r' = 2/3 F_v' b d_n (d_n / d)^2 implies. */
+    private static final Formula STRESS_AT_TENSION_NOTCH =
+            Formula.of("f_v = 3 * V / (2 * b * d_n * (d_n / d)^2)", POUND_FORCE_PER_SQUARE_INCH, "(3.4-3)");
+
+    /** Which V_r' = 2/3 F_v' b (d - (d - d_n) / d_n e) implies. */
+    private static final Formula STRESS_AT_COMPRESSION_NOTCH =
+            Formula.of("f_v = 3 * V / (2 * b * (d - (d - d_n) / d_n * e))", POUND_FORCE_PER_SQUARE_INCH, "(3.4-5)");
+
+    private static final Formula ADJUSTED =
+            Formula.of("F_v' = F_v * C_D * C_M * C_t * C_i", POUND_FORCE_PER_SQUARE_INCH, "4.3.1");
+    private static final Formula UTILISATION = Formula.of("utilisation = f_v / F_v'", RATIO, "3.4.1");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "nds2018.shear",
@@ -72,138 +89,65 @@ final class MemberShear implements Method {
     }
 
     private static Evaluation worst(MemberBasis basis) {
-        List<Place> places = new ArrayList<>();
+        AdjustedValue reference = basis.adjustments().of(Property.SHEAR);
+        List<Case> places = new ArrayList<>();
         for (Combination combination : basis.combinations()) {
-            Effects effects = basis.analysis().effects(combination.factors());
-            for (int i = 0; i < effects.supports().size(); i++) {
-                places.add(new Place(
-                        basis, combination, i, effects.supports().get(i).shear().value()));
+            Sheet strength = reference.under(combination.duration(basis.parameters()));
+            strength.calculate(ADJUSTED);
+            List<Effects.SupportEffects> supports =
+                    basis.analysis().effects(combination.factors()).supports();
+            for (int i = 0; i < supports.size(); i++) {
+                places.add(place(basis, combination, i, supports.get(i).shear().value(), strength));
             }
         }
         return Case.worst(places);
     }
 
-    /** f_v of a rectangle, psi, (3.4-2). */
-    static double stress(double shearLbf, Section section) {
-        return 3 * shearLbf / (2 * section.areaIn2());
+    private static Case place(MemberBasis basis, Combination combination, int support, double shearN, Sheet strength) {
+        Sheet stress = Sheet.on(basis.section());
+        stress.given(
+                "V",
+                NEWTON_.convert(shearN, POUND_FORCE),
+                POUND_FORCE,
+                () -> "shear force at " + basis.supportName(support) + ", " + combination.id(),
+                basis.combinationSource(),
+                basis.member().pointer());
+        Optional<EndNotch> notch = basis.member().endNotch();
+        notch.ifPresentOrElse(n -> calculateNotched(stress, n, basis, support), () -> stress.calculate(STRESS));
+        return SheetCase.atMost(
+                Sheet.on(stress, strength),
+                UTILISATION,
+                "f_v",
+                "F_v'",
+                () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
+                () -> notch.isPresent()
+                        ? basis.assumptions("Every support of a notched member has the notch.")
+                        : basis.assumptions());
     }
 
-    /** f_v that (3.4-3) implies for a notch on the tension side, psi: V_r' = 2/3 F_v' b d_n (d_n / d)^2. */
-    static double atTensionNotch(double shearLbf, Section section, double leftIn) {
-        double share = leftIn / section.depthIn();
-        return 3 * shearLbf / (2 * section.breadthIn() * leftIn * share * share);
+    private static void calculateNotched(Sheet sheet, EndNotch notch, MemberBasis basis, int support) {
+        Pointer pointer = basis.member().pointer().child("endNotch");
+        sheet.given("a", inches(notch.depth().mm()), INCH, "depth of the notch", "", pointer.child("depth"));
+        sheet.calculate(LEFT_DEPTH);
+        if (notch.side() == NotchSide.SUPPORT) {
+            sheet.calculate(STRESS_AT_TENSION_NOTCH);
+            return;
+        }
+        double contactMm =
+                basis.member().supports().get(support).contactLengthMm().orElse(0);
+        double beyondMm = notch.supportDistance().mm() - contactMm / 2;
+        sheet.given(
+                "e_s",
+                inches(beyondMm),
+                INCH,
+                "from the support's inner edge to the notch's corner",
+                "3.4.3.2",
+                pointer.child("supportDistance"));
+        sheet.calculate(EXTENT);
+        sheet.calculate(STRESS_AT_COMPRESSION_NOTCH);
     }
 
-    /** f_v that (3.4-5) implies for a notch on the compression side: V_r' = 2/3 F_v' b (d - (d - d_n) / d_n e). */
-    static double atCompressionNotch(double shearLbf, Section section, double leftIn, double extentIn) {
-        double d = section.depthIn();
-        return 3 * shearLbf / (2 * section.breadthIn() * (d - (d - leftIn) / leftIn * extentIn));
-    }
-
-    /** Beside one support under one combination. */
-    private record Place(MemberBasis basis, Combination combination, int support, double shearN) implements Case {
-
-        private Optional<EndNotch> notch() {
-            return basis.member().endNotch();
-        }
-
-        private double shearLbf() {
-            return NEWTON_.convert(shearN, POUND_FORCE);
-        }
-
-        private static double leftIn(EndNotch notch, Section section) {
-            return section.depthIn() - inches(notch.depth().mm());
-        }
-
-        /** e, from the inner edge of the support to the notch's corner, at most d_n. */
-        private double extentIn(EndNotch notch) {
-            double contact =
-                    basis.member().supports().get(support).contactLengthMm().orElse(0);
-            double beyond = notch.supportDistance().mm() - contact / 2;
-            return Math.min(Math.max(0, inches(beyond)), leftIn(notch, basis.section()));
-        }
-
-        private double stress() {
-            Section section = basis.section();
-            if (notch().isEmpty()) {
-                return MemberShear.stress(shearLbf(), section);
-            }
-            EndNotch notch = notch().get();
-            double left = leftIn(notch, section);
-            return notch.side() == NotchSide.SUPPORT
-                    ? atTensionNotch(shearLbf(), section, left)
-                    : atCompressionNotch(shearLbf(), section, left, extentIn(notch));
-        }
-
-        private AdjustedValue allowed() {
-            return basis.adjustments().of(Property.SHEAR, combination);
-        }
-
-        @Override
-        public double utilisation() {
-            return stress() / allowed().psi();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            String[] notched = notch().isPresent()
-                    ? new String[] {"Every support of a notched member has the notch."}
-                    : new String[0];
-            return new Evaluation.Measured(
-                    Measure.of(stress(), POUND_FORCE_PER_SQUARE_INCH),
-                    Sense.AT_MOST,
-                    Measure.of(allowed().psi(), POUND_FORCE_PER_SQUARE_INCH),
-                    utilisation(),
-                    "at " + basis.supportName(support) + ", combination " + combination.id(),
-                    working(),
-                    basis.assumptions(notched));
-        }
-
-        private List<WorkingStep> working() {
-            Sheet w = Sheet.blank();
-            basis.writeSection(w);
-            w.given(
-                    "V",
-                    shearLbf(),
-                    POUND_FORCE,
-                    "shear force at " + basis.supportName(support) + ", " + combination.id(),
-                    basis.parameters().source(Combination.COMBINATIONS.name()),
-                    basis.member().pointer());
-            if (notch().isPresent()) {
-                writeNotch(w, notch().get());
-            } else {
-                w.step("f_v", "3 * V / (2 * b * d)", stress(), POUND_FORCE_PER_SQUARE_INCH, "(3.4-2)");
-            }
-            allowed().write(w, basis.grading());
-            w.step("utilisation", "f_v / F_v'", utilisation(), RATIO, "3.4.1");
-            return w.steps();
-        }
-
-        private void writeNotch(Sheet w, EndNotch notch) {
-            Pointer pointer = basis.member().pointer().child("endNotch");
-            w.given("a", inches(notch.depth().mm()), INCH, "depth of the notch", "", pointer.child("depth"));
-            w.step("d_n", "d - a", leftIn(notch, basis.section()), INCH, "3.4.3.2");
-            if (notch.side() == NotchSide.SUPPORT) {
-                w.step("f_v", "3 * V / (2 * b * d_n * (d_n / d)^2)", stress(), POUND_FORCE_PER_SQUARE_INCH, "(3.4-3)");
-                return;
-            }
-            w.given(
-                    "e",
-                    extentIn(notch),
-                    INCH,
-                    "from the support's inner edge to the notch's corner, at most d_n",
-                    "3.4.3.2",
-                    pointer.child("supportDistance"));
-            w.step(
-                    "f_v",
-                    "3 * V / (2 * b * (d - (d - d_n) / d_n * e))",
-                    stress(),
-                    POUND_FORCE_PER_SQUARE_INCH,
-                    "(3.4-5)");
-        }
-
-        private static double inches(double mm) {
-            return MILLIMETRE.convert(mm, INCH);
-        }
+    private static double inches(double mm) {
+        return MILLIMETRE.convert(mm, INCH);
     }
 }

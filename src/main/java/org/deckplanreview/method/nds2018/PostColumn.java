@@ -10,8 +10,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -19,13 +19,12 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionForces;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.Numbers;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.nds2018.AdjustedValue.Factor;
+import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.BeamSeating;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
@@ -35,14 +34,31 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Posts as solid columns under load along their axis, 3.6.3 and 3.7.1. */
 final class PostColumn implements Method {
-    private static final ParameterDescription EULER =
-            ParameterDescription.number("columnEulerFactor", RATIO, "factor of F_cE");
-    private static final ParameterDescription C =
-            ParameterDescription.number("columnC", RATIO, "c of sawn lumber in C_P");
+    private static final ParameterDescription C = ParameterDescription.number("columnC", RATIO, "c of sawn lumber");
     private static final ParameterDescription LARGEST_SLENDERNESS =
-            ParameterDescription.number("columnLargestSlenderness", RATIO, "largest slenderness ratio l_e/d");
+            ParameterDescription.number("columnLargestSlenderness", RATIO, "largest slenderness of a column");
     private static final ParameterDescription LENGTH_FACTOR =
-            ParameterDescription.number("columnLengthFactor", RATIO, "buckling length coefficient K_e");
+            ParameterDescription.number("columnLengthFactor", RATIO, "buckling length coefficient");
+
+    private static final Formula LOAD = Formula.of("P = max(0, P_b + P_w)", POUND_FORCE, "");
+    private static final Formula STRESS = Formula.of("f_c = P / (b * h)", POUND_FORCE_PER_SQUARE_INCH, "3.6.3");
+    private static final Formula LENGTH = Formula.of("l_e = K_e * l", INCH, "3.7.1.2");
+    private static final Formula SIDE = Formula.of("d = min(b, h)", INCH, "3.7.1.3");
+    private static final Formula SLENDERNESS = Formula.of("λ = l_e / d", RATIO, "3.7.1.3");
+    private static final Formula CRITICAL =
+            Formula.of("F_cE = 0.822 * E_min' / λ^2", POUND_FORCE_PER_SQUARE_INCH, "3.7.1.5");
+    private static final Formula STARRED =
+            Formula.of("F_c,star = F_c * C_D * C_M * C_t * C_F * C_i", POUND_FORCE_PER_SQUARE_INCH, "4.3.1");
+    private static final Formula CRITICAL_RATIO = Formula.of("α = F_cE / F_c,star", RATIO, "3.7.1.5");
+
+    /** C_P of alpha. */
+    static final Formula STABILITY =
+            Formula.of("C_P = (1 + α) / (2 * c) - sqrt(((1 + α) / (2 * c))^2 - α / c)", RATIO, "(3.7-1)");
+
+    private static final Formula ADJUSTED = Formula.of("F_c' = F_c,star * C_P", POUND_FORCE_PER_SQUARE_INCH, "3.6.3");
+    private static final Formula UTILISATION = Formula.of("utilisation = f_c / F_c'", RATIO, "3.6.3");
+    private static final Formula UTILISATION_OF_SLENDER =
+            Formula.of("utilisation = max(f_c / F_c', λ / λ_max)", RATIO, "3.7.1.4");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "nds2018.column",
@@ -50,7 +66,7 @@ final class PostColumn implements Method {
             "use of the post's strength",
             RATIO,
             List.of(SubjectKind.POSTS),
-            MemberBasis.parameters(List.of(EULER, C, LARGEST_SLENDERNESS, LENGTH_FACTOR)),
+            MemberBasis.parameters(List.of(C, LARGEST_SLENDERNESS, LENGTH_FACTOR)),
             "Largest f_c/F_c' over all combinations, with F_c' = F_c C_D C_M C_t C_F C_i C_P (Table 4.3.1) and C_P of (3.7-1)"
                     + " in the direction in which the post is more slender; or l_e/d over its limit (3.7.1.4) where it exceeds"
                     + " it. Posts whose beam lies on one side or off their axis are out of scope.");
@@ -99,165 +115,90 @@ final class PostColumn implements Method {
     }
 
     private static Evaluation worst(PostPlace post, Loads loads, Adjustments adjustments, ReviewContext context) {
-        List<Loaded> cases = new ArrayList<>();
-        for (Combination combination :
-                Combination.of(adjustments.parameters(), loads.forces().snowN() != 0)) {
-            cases.add(new Loaded(post, loads, adjustments, context, combination));
+        Parameters parameters = adjustments.parameters();
+        Sheet section = section(post, context);
+        Sheet slenderness = slenderness(post, loads, adjustments, section);
+        AdjustedValue reference = adjustments.of(Property.COMPRESSION);
+        List<Case> cases = new ArrayList<>();
+        for (Combination combination : Combination.of(parameters, loads.forces().snowN() != 0)) {
+            Sheet stress = stress(post, loads, combination, section, parameters);
+            Sheet starred = reference.under(combination.duration(parameters));
+            starred.calculate(STARRED);
+            cases.add(loaded(post, combination, adjustments, Sheet.on(stress, slenderness, starred)));
         }
         return Case.worst(cases);
     }
 
-    /** The post under one combination. */
-    private record Loaded(
-            PostPlace post, Loads loads, Adjustments adjustments, ReviewContext context, Combination combination)
-            implements Case {
+    private static Sheet section(PostPlace post, ReviewContext context) {
+        Section section = Section.of(post.timber(), 1);
+        Pointer timber = context.submission().timberPointer(post.timber().id());
+        Sheet sheet = Sheet.blank();
+        sheet.given("b", section.breadthIn(), INCH, "side along the beam", "", timber.child("breadth"));
+        sheet.given("h", section.depthIn(), INCH, "side across the beam", "", timber.child("depth"));
+        return sheet;
+    }
 
-        private double number(ParameterDescription parameter) {
-            return adjustments.parameters().number(parameter.name(), RATIO);
-        }
+    private static Sheet stress(
+            PostPlace post, Loads loads, Combination combination, Sheet section, Parameters parameters) {
+        String source = parameters.source(Combination.COMBINATIONS.name());
+        Sheet sheet = Sheet.on(section);
+        sheet.given(
+                "P_b",
+                NEWTON_.convert(loads.forces().largestN(combination.factors()), POUND_FORCE),
+                POUND_FORCE,
+                () -> "load from the beam, " + combination.id(),
+                source,
+                post.pointer());
+        sheet.given(
+                "P_w",
+                NEWTON_.convert(combination.factors().permanent() * loads.weightN(), POUND_FORCE),
+                POUND_FORCE,
+                "weight of the post",
+                source,
+                post.pointer());
+        sheet.calculate(LOAD);
+        sheet.calculate(STRESS);
+        return sheet;
+    }
 
-        private Section section() {
-            return Section.of(post.timber(), 1);
-        }
+    /** In the direction of the smaller side: both ends are held alike in both. Goes on to F_cE. */
+    private static Sheet slenderness(PostPlace post, Loads loads, Adjustments adjustments, Sheet section) {
+        Sheet sheet = Sheet.on(section);
+        sheet.given(
+                "l", MILLIMETRE.convert(loads.heightMm(), INCH), INCH, "clear height of the post", "", post.pointer());
+        adjustments.parameters().enter(sheet, "K_e", LENGTH_FACTOR);
+        sheet.calculate(LENGTH);
+        sheet.calculate(SIDE);
+        sheet.calculate(SLENDERNESS);
+        Sheet critical = Sheet.on(sheet, adjustments.stability());
+        critical.calculate(CRITICAL);
+        return critical;
+    }
 
-        private double loadLbf() {
-            return NEWTON_.convert(loads.forces().largestN(combination.factors()), POUND_FORCE);
+    private static Case loaded(PostPlace post, Combination combination, Adjustments adjustments, Sheet sheet) {
+        Parameters parameters = adjustments.parameters();
+        sheet.calculate(CRITICAL_RATIO);
+        parameters.enter(sheet, "c", C);
+        sheet.calculate(STABILITY);
+        sheet.calculate(ADJUSTED);
+        boolean tooSlender =
+                !Sense.AT_MOST.holds(sheet.value("λ"), parameters.number(LARGEST_SLENDERNESS.name(), RATIO));
+        if (tooSlender) {
+            parameters.enter(sheet, "λ_max", LARGEST_SLENDERNESS);
         }
+        return SheetCase.use(
+                sheet,
+                tooSlender ? UTILISATION_OF_SLENDER : UTILISATION,
+                () -> tooSlender ? "too slender for a column" : "combination " + combination.id(),
+                () -> assumptions(post, adjustments));
+    }
 
-        private double weightLbf() {
-            return NEWTON_.convert(combination.factors().permanent() * loads.weightN(), POUND_FORCE);
-        }
-
-        private double axialLbf() {
-            return Math.max(0, loadLbf() + weightLbf());
-        }
-
-        /** f_c, psi, 3.6.3. */
-        private double stress() {
-            return axialLbf() / section().areaIn2();
-        }
-
-        private double heightIn() {
-            return MILLIMETRE.convert(loads.heightMm(), INCH);
-        }
-
-        /** The direction of the smaller side: both ends are held alike in both. */
-        private ColumnAxis axis() {
-            return new ColumnAxis(
-                    number(LENGTH_FACTOR) * heightIn(),
-                    Math.min(section().breadthIn(), section().depthIn()));
-        }
-
-        private AdjustedValue stability() {
-            return adjustments.of(Property.STABILITY);
-        }
-
-        private double critical() {
-            return axis().critical(number(EULER), stability().psi());
-        }
-
-        private AdjustedValue starred() {
-            return adjustments.of(Property.COMPRESSION, combination);
-        }
-
-        private double stabilityFactor() {
-            return ColumnAxis.stabilityFactor(critical() / starred().psi(), number(C));
-        }
-
-        private AdjustedValue allowed() {
-            return starred().times(new Factor("C_P", stabilityFactor(), "", ""));
-        }
-
-        private boolean isTooSlender() {
-            return !Sense.AT_MOST.holds(axis().slenderness(), number(LARGEST_SLENDERNESS));
-        }
-
-        private double strengthUse() {
-            return stress() / allowed().psi();
-        }
-
-        private double slendernessUse() {
-            return axis().slenderness() / number(LARGEST_SLENDERNESS);
-        }
-
-        @Override
-        public double utilisation() {
-            return isTooSlender() ? Math.max(strengthUse(), slendernessUse()) : strengthUse();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            List<String> assumptions = new ArrayList<>(adjustments.assumptions(post.timber()));
-            assumptions.add("Ledger or braces hold the upper ends of posts in their place, so that a post buckles over "
-                    + Numbers.plain(number(LENGTH_FACTOR)) + " times its clear height (NDS Appendix G).");
-            assumptions.add("A post carries the whole of its own weight at its foot.");
-            return new Evaluation.Measured(
-                    Measure.of(utilisation(), RATIO),
-                    Sense.AT_MOST,
-                    Measure.of(1, RATIO),
-                    utilisation(),
-                    isTooSlender() ? "too slender for a column" : "combination " + combination.id(),
-                    working(),
-                    List.copyOf(assumptions));
-        }
-
-        private List<WorkingStep> working() {
-            Parameters p = adjustments.parameters();
-            Pointer timber = context.submission().timberPointer(post.timber().id());
-            Pointer[] grading = {timber.child("species"), timber.child("grade")};
-            String combinations = p.source(Combination.COMBINATIONS.name());
-            Sheet w = Sheet.blank();
-            w.given("b", section().breadthIn(), INCH, "side along the beam", "", timber.child("breadth"));
-            w.given("h", section().depthIn(), INCH, "side across the beam", "", timber.child("depth"));
-            w.given(
-                    "P_b",
-                    loadLbf(),
-                    POUND_FORCE,
-                    "load from the beam, " + combination.id(),
-                    combinations,
-                    post.pointer());
-            w.given("P_w", weightLbf(), POUND_FORCE, "weight of the post", combinations, post.pointer());
-            w.step("P", "max(0, P_b + P_w)", axialLbf(), POUND_FORCE, "");
-            w.step("f_c", "P / (b * h)", stress(), POUND_FORCE_PER_SQUARE_INCH, "3.6.3");
-            w.given("l", heightIn(), INCH, "clear height of the post", "", post.pointer());
-            w.given("K_e", number(LENGTH_FACTOR), RATIO, "buckling length coefficient", p.source(LENGTH_FACTOR.name()));
-            w.step("l_e", "K_e * l", axis().lengthIn(), INCH, "3.7.1.2");
-            w.step("d", "min(b, h)", axis().sideIn(), INCH, "3.7.1.3");
-            w.step("λ", "l_e / d", axis().slenderness(), RATIO, "3.7.1.3");
-            stability().write(w, grading);
-            w.step(
-                    "F_cE",
-                    Numbers.plain(number(EULER)) + " * E_min' / λ^2",
-                    critical(),
-                    POUND_FORCE_PER_SQUARE_INCH,
-                    "3.7.1.5");
-            starred().writeReference(w, grading);
-            starred().writeProduct(w, "F_c,star");
-            w.step("α", "F_cE / F_c,star", critical() / starred().psi(), RATIO, "3.7.1.5");
-            w.given("c", number(C), RATIO, "sawn lumber", p.source(C.name()));
-            w.step(
-                    "C_P",
-                    "(1 + α) / (2 * c) - sqrt(((1 + α) / (2 * c))^2 - α / c)",
-                    stabilityFactor(),
-                    RATIO,
-                    "(3.7-1)");
-            w.step("F_c'", "F_c,star * C_P", allowed().psi(), POUND_FORCE_PER_SQUARE_INCH, "3.6.3");
-            writeUtilisation(w, p);
-            return w.steps();
-        }
-
-        private void writeUtilisation(Sheet w, Parameters p) {
-            if (!isTooSlender()) {
-                w.step("utilisation", "f_c / F_c'", utilisation(), RATIO, "3.6.3");
-                return;
-            }
-            w.given(
-                    "λ_max",
-                    number(LARGEST_SLENDERNESS),
-                    RATIO,
-                    "largest slenderness of a column",
-                    p.source(LARGEST_SLENDERNESS.name()));
-            w.step("utilisation", "max(f_c / F_c', λ / λ_max)", utilisation(), RATIO, "3.7.1.4");
-        }
+    private static List<String> assumptions(PostPlace post, Adjustments adjustments) {
+        double ke = adjustments.parameters().number(LENGTH_FACTOR.name(), RATIO);
+        List<String> assumptions = new ArrayList<>(adjustments.assumptions(post.timber()));
+        assumptions.add("Ledger or braces hold the upper ends of posts in their place, so that a post buckles over "
+                + Numbers.plain(ke) + " times its clear height (NDS Appendix G).");
+        assumptions.add("A post carries the whole of its own weight at its foot.");
+        return List.copyOf(assumptions);
     }
 }

@@ -88,6 +88,9 @@ public final class Arithmetic {
         if (take("cos(")) {
             return StrictMath.cos(arguments().get(0));
         }
+        if (take("acos(")) {
+            return StrictMath.acos(arguments().get(0));
+        }
         if (take("min(")) {
             return arguments().stream().mapToDouble(d -> d).min().orElseThrow();
         }

@@ -2,10 +2,11 @@ package org.deckplanreview.method.foundation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.deckplanreview.measure.MeasureUnit.METRE_;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.deckplanreview.formula.WorkingStep;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.FootingPlace;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
@@ -185,7 +186,7 @@ class FoundationTest {
         assertThat(in(m.found())).isCloseTo(144, within(1e-9));
         assertThat(m.working().stream().filter(s -> s.symbol().equals("N_net")))
                 .singleElement()
-                .extracting(WorkingStep::substituted)
+                .extracting(s -> s.substituted().orElseThrow().text())
                 .isEqualTo("36 + 1 - 16 * 0.0625");
     }
 
@@ -231,10 +232,16 @@ class FoundationTest {
     /** Two segments of the circle about the resultant: with e = r / 2 0.391 of it, 2/3 - sqrt(3) / (2 pi). */
     @Test
     void a_round_footing_keeps_two_segments() {
-        assertThat(Eccentricity.ofCircle(1, 0)).isCloseTo(Math.PI, within(1e-12));
-        assertThat(Eccentricity.ofCircle(1, 0.5) / Math.PI)
-                .isCloseTo(2.0 / 3 - Math.sqrt(3) / (2 * Math.PI), within(1e-12));
-        assertThat(Eccentricity.ofCircle(1, 1)).isZero();
+        assertThat(leftOfCircleOf2M(0)).isCloseTo(Math.PI, within(1e-12));
+        assertThat(leftOfCircleOf2M(0.5) / Math.PI).isCloseTo(2.0 / 3 - Math.sqrt(3) / (2 * Math.PI), within(1e-12));
+        assertThat(leftOfCircleOf2M(1)).isZero();
+    }
+
+    private static double leftOfCircleOf2M(double eccentricityM) {
+        Sheet sheet = Sheet.blank();
+        sheet.given("B", 2, METRE_, "", "");
+        sheet.given("e", eccentricityM, METRE_, "", "");
+        return sheet.calculate(Eccentricity.LEFT_OF_CIRCLE);
     }
 
     private static PaperDeck off(double mm) {

@@ -4,6 +4,8 @@ import static org.deckplanreview.measure.MeasureUnit.INCH;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
 import java.util.Optional;
+import org.deckplanreview.formula.WorkingStep;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Grade;
 import org.deckplanreview.submission.Species;
@@ -45,37 +47,44 @@ record SimpleSpan(
     }
 
     private Adjustments adjustments() {
-        return Adjustments.of(Lumber.find(parameters, timber()).orElseThrow(), timber(), parameters);
+        return Adjustments.of(
+                Lumber.find(parameters, timber()).orElseThrow(), timber(), Pointer.of("/timbers/0"), parameters);
     }
 
-    private Section section() {
-        return Section.of(timber(), plies);
+    private double breadthIn() {
+        return plies * thicknessIn;
     }
 
     private double loadLbfPerIn() {
         return liveLbfPerIn + deadLbfPerIn;
     }
 
+    /** With all factors but that of the load duration. */
+    private double adjusted(AdjustedValue value) {
+        return value.always().steps().stream()
+                .mapToDouble(WorkingStep::value)
+                .reduce(1, (product, factor) -> product * factor);
+    }
+
     /** From w L^2 / 8 = F_b' S. */
     double byBendingIn() {
-        double allowed = adjustments()
-                .of(Property.BENDING, cd, "")
-                .times(adjustments().repetitive(members, spacingIn))
-                .psi();
-        return Math.sqrt(8 * allowed * section().modulusIn3() / loadLbfPerIn());
+        AdjustedValue bending = adjustments().of(Property.BENDING);
+        adjustments().enterRepetitive(bending.factors(), members, spacingIn);
+        double modulusIn3 = breadthIn() * depthIn * depthIn / 6;
+        return Math.sqrt(8 * cd * adjusted(bending) * modulusIn3 / loadLbfPerIn());
     }
 
     /** From 5 w L^4 / (384 E' I) = L / 360 under live load or snow alone. */
     double byDeflectionIn() {
         double stiffness =
-                adjustments().of(Property.ELASTICITY).psi() * section().secondMomentIn4();
+                adjusted(adjustments().of(Property.ELASTICITY)) * breadthIn() * depthIn * depthIn * depthIn / 12;
         return StrictMath.cbrt(384 * stiffness / (5 * 360 * liveLbfPerIn));
     }
 
     /** From 3 V / (2 b d) = F_v' with V = w L / 2. */
     double byShearIn() {
-        double allowed = adjustments().of(Property.SHEAR, cd, "").psi();
-        return 4 * allowed * section().areaIn2() / (3 * loadLbfPerIn());
+        double allowed = cd * adjusted(adjustments().of(Property.SHEAR));
+        return 4 * allowed * breadthIn() * depthIn / (3 * loadLbfPerIn());
     }
 
     double in() {

@@ -1,0 +1,30 @@
+package org.deckplanreview.method.foundation;
+
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
+
+import java.util.List;
+import org.deckplanreview.formula.Formula;
+import org.deckplanreview.formula.Sheet;
+import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.SheetCase;
+
+/** A depth or thickness against the least that is allowed, by the symbols under which they stand on a sheet. */
+record Depth(String found, String allowed, Formula utilisation) {
+
+    /** A depth of nothing has no utilisation; it counts as 1 mm, so that the finding still carries a finite one. */
+    static Depth of(String found, String allowed) {
+        return new Depth(
+                found,
+                allowed,
+                Formula.of(
+                        "utilisation = " + allowed + " / " + found + " if " + found + " >= 1 [mm]; " + allowed
+                                + " / 1 [mm]",
+                        RATIO,
+                        ""));
+    }
+
+    Evaluation.Measured measured(Sheet sheet, String... assumptions) {
+        return SheetCase.atLeast(sheet, utilisation, found, allowed, () -> "", () -> List.of(assumptions))
+                .measured();
+    }
+}
