@@ -25,11 +25,22 @@ final class Format {
     static final Format STANDARD = new Format("/schema/standard-1.json", "#");
     static final Format CASES = new Format("/schema/cases-1.json", "#");
 
-    private final JSONObject json;
-    private final Schema schema;
+    private final String resource;
+    private final String part;
+    private JSONObject json;
+    private Schema schema;
 
     /** @param part of the schema that the whole file must follow, as a JSON Pointer in a fragment */
     private Format(String resource, String part) {
+        this.resource = resource;
+        this.part = part;
+    }
+
+    /** Reads the schema when the first file is checked: trusted files are not. */
+    private synchronized void load() {
+        if (schema != null) {
+            return;
+        }
         try (InputStream in = Format.class.getResourceAsStream(resource)) {
             json = new JSONObject(new JSONTokener(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
             schema = SchemaLoader.builder()
@@ -37,7 +48,7 @@ final class Format {
                     .schemaClient(url -> {
                         throw new UncheckedIOException(new IOException("Schemas refer to nothing outside: " + url));
                     })
-                    .schemaJson(part.equals("#") ? json : only(part))
+                    .schemaJson(part.equals("#") ? json : only())
                     .build()
                     .load()
                     .build();
@@ -46,7 +57,7 @@ final class Format {
         }
     }
 
-    private JSONObject only(String part) {
+    private JSONObject only() {
         return new JSONObject()
                 .put("allOf", new JSONArray().put(new JSONObject().put("$ref", part)))
                 .put("definitions", json.get("definitions"));
@@ -54,6 +65,7 @@ final class Format {
 
     /** Checks a file's content, notes every violation in the file and which parts are unsound, and gives the entry to read. */
     Entry check(RulesetFile file, YamlNode content) {
+        load();
         try {
             schema.validate(JSONObject.wrap(content.plain()));
         } catch (ValidationException e) {
