@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Layout;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.Subject;
+import org.deckplanreview.loadpath.LoadModel;
 import org.deckplanreview.loadpath.LoadPath;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.ruleset.Edition;
@@ -33,13 +35,39 @@ public final class Assessor {
 
     /** A submission with the local values that the edition's amendments give for its site. */
     public Assessment assess(Submission submission, Edition edition) {
-        SiteValues.Localised localised = edition.site().over(submission);
-        return assess(Layout.derive(localised.submission()), edition, localised.assumptions());
+        return assess(new Derivation(submission), edition);
     }
 
-    private Assessment assess(Layout layout, Edition edition, List<String> ofSite) {
+    /** {@link #assess(Submission, Edition)} of a submission that is assessed under several editions. */
+    public Assessment assess(Derivation derivation, Edition edition) {
+        SiteValues.Localised localised = edition.site().over(derivation.submission());
+        return assess(derivation, derivation.layout(localised.submission()), edition, localised.assumptions());
+    }
+
+    /**
+     * Derives what all of these editions take alike: the layout where their sites have the same values, and the load path where
+     * their loads are the same.
+     *
+     * @param shared where that work is done; what chooses the loads is done outside it
+     */
+    public void derive(Derivation derivation, List<Edition> editions, Consumer<Runnable> shared) {
+        if (editions.stream().anyMatch(edition -> !edition.site().values().isEmpty())) {
+            return;
+        }
+        shared.accept(() -> derivation.layout(derivation.submission()));
+        Layout layout = derivation.layout(derivation.submission());
+        List<LoadModel> models = editions.stream()
+                .map(edition -> loads(layout, edition).model())
+                .distinct()
+                .toList();
+        if (models.size() == 1) {
+            shared.accept(() -> derivation.loadPath(layout, models.get(0)));
+        }
+    }
+
+    private Assessment assess(Derivation derivation, Layout layout, Edition edition, List<String> ofSite) {
         Loads loads = loads(layout, edition);
-        LoadPath loadPath = LoadPath.derive(layout, loads.model());
+        LoadPath loadPath = derivation.loadPath(layout, loads.model());
         ProvisionAssessor one = provisionAssessor(layout, loadPath, loads, edition);
         Set<String> assumptions = new LinkedHashSet<>();
         assumptions.addAll(ofSite);
@@ -56,10 +84,16 @@ public final class Assessor {
 
     /** The findings of one provision of the edition alone, as {@link #assess(Submission, Edition)} would have them. */
     public List<Finding> assess(Submission submission, Edition edition, Provision provision) {
-        Layout layout = Layout.derive(edition.site().over(submission).submission());
+        return assess(new Derivation(submission), edition, provision);
+    }
+
+    /** {@link #assess(Submission, Edition, Provision)} of a submission of which several provisions or editions are asked for. */
+    public List<Finding> assess(Derivation derivation, Edition edition, Provision provision) {
+        Layout layout =
+                derivation.layout(edition.site().over(derivation.submission()).submission());
         Loads loads = loads(layout, edition);
-        return findings(
-                provision, layout, provisionAssessor(layout, LoadPath.derive(layout, loads.model()), loads, edition));
+        LoadPath loadPath = new LateLoadPath(() -> derivation.loadPath(layout, loads.model()));
+        return findings(provision, layout, provisionAssessor(layout, loadPath, loads, edition));
     }
 
     private ProvisionAssessor provisionAssessor(Layout layout, LoadPath loadPath, Loads loads, Edition edition) {

@@ -42,8 +42,9 @@ public final class SubmissionComparer {
     }
 
     public ComparisonResult compare(byte[] submission) {
-        ReviewResult before = reviewer.review(submission, from);
-        ReviewResult after = reviewer.review(submission, to);
+        List<ReviewResult> results = reviewer.review(submission, List.of(from, to));
+        ReviewResult before = results.get(0);
+        ReviewResult after = results.get(1);
         return before instanceof ReviewResult.Reviewed b && after instanceof ReviewResult.Reviewed a
                 ? new ComparisonResult.Compared(compare(b.report(), a.report()))
                 : new ComparisonResult.Refused(before instanceof ReviewResult.Reviewed ? after : before);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Catalogue;
+import org.deckplanreview.assessment.Derivation;
 import org.deckplanreview.assessment.Finding;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.measure.Measure;
@@ -37,31 +38,43 @@ final class CaseRun {
         this.samples = samples;
     }
 
-    /** What differs from the expectation; empty if nothing does. */
-    Optional<String> fault(RulesetCase one, Edition edition) {
-        Optional<byte[]> base = samples.read(one.base());
-        if (base.isEmpty()) {
-            return Optional.of("there is no sample '" + one.base() + "'");
+    /** A sample with a case's patch. Cases of one sample and patch share it, under whatever editions they are run. */
+    sealed interface Deck {
+
+        record Readable(Derivation derivation) implements Deck {}
+
+        /** @param why for people */
+        record Unreadable(String why) implements Deck {}
+    }
+
+    Deck deck(String base, String patch) {
+        Optional<byte[]> sample = samples.read(base);
+        if (sample.isEmpty()) {
+            return new Deck.Unreadable("there is no sample '" + base + "'");
         }
         byte[] changed;
         try {
-            JsonNode tree = JsonPatch.apply(JSON.readTree(one.patch()), JSON.readTree(base.get()));
+            JsonNode tree = JsonPatch.apply(JSON.readTree(patch), JSON.readTree(sample.get()));
             changed = JSON.writeValueAsBytes(tree);
         } catch (IOException | JsonPatchApplicationException e) {
-            return Optional.of("the patch cannot be applied: " + e.getMessage());
+            return new Deck.Unreadable("the patch cannot be applied: " + e.getMessage());
         }
         ReadResult read = reader.read(changed);
         return read instanceof ReadResult.Read whole
-                ? compare(one.expect(), findings(whole, edition, one.provision()))
-                : Optional.of("the changed sample is not a valid submission: " + read);
+                ? new Deck.Readable(new Derivation(whole.submission()))
+                : new Deck.Unreadable("the changed sample is not a valid submission: " + read);
     }
 
-    private List<Finding> findings(ReadResult.Read whole, Edition edition, String id) {
+    /** What differs from the expectation; empty if nothing does. */
+    Optional<String> fault(RulesetCase one, Deck deck, Edition edition) {
+        if (deck instanceof Deck.Unreadable unreadable) {
+            return Optional.of(unreadable.why());
+        }
         Provision provision = edition.provisions().stream()
-                .filter(p -> p.id().equals(id))
+                .filter(p -> p.id().equals(one.provision()))
                 .findFirst()
                 .orElseThrow();
-        return assessor.assess(whole.submission(), edition, provision);
+        return compare(one.expect(), assessor.assess(((Deck.Readable) deck).derivation(), edition, provision));
     }
 
     private static Optional<String> compare(RulesetCase.Expectation expected, List<Finding> findings) {

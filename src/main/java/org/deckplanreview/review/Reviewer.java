@@ -1,5 +1,6 @@
 package org.deckplanreview.review;
 
+import java.util.List;
 import org.deckplanreview.ruleset.Edition;
 
 /** Reviews submissions. Pure: the same bytes give the same result. */
@@ -9,5 +10,14 @@ public interface Reviewer {
     ReviewResult review(byte[] bytes);
 
     /** Under this edition, whatever the submission names; never {@link ReviewResult.UnknownRuleset}. */
-    ReviewResult review(byte[] bytes, Edition edition);
+    default ReviewResult review(byte[] bytes, Edition edition) {
+        return review(bytes, List.of(edition)).get(0);
+    }
+
+    /**
+     * Under each of these editions, as {@link #review(byte[], Edition)} has it, in their order; the submission is read once.
+     *
+     * @param editions one or more
+     */
+    List<ReviewResult> review(byte[] bytes, List<Edition> editions);
 }

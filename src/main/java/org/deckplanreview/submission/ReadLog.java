@@ -50,9 +50,17 @@ public final class ReadLog {
         walk(submission, tree, Pointer.ROOT, schema, schema);
     }
 
+    private ReadLog() {}
+
     /** What a record of the submission has told of its components. */
     private static final class Place {
         private final Set<String> read = new TreeSet<>();
+
+        Place copy() {
+            Place copy = new Place();
+            copy.read.addAll(read);
+            return copy;
+        }
     }
 
     /**
@@ -77,6 +85,16 @@ public final class ReadLog {
         }
     }
 
+    /** A log that has counted what this one has, and counts on by itself. */
+    public ReadLog copy() {
+        ReadLog copy = new ReadLog();
+        Map<Place, Place> copies = new IdentityHashMap<>();
+        places.forEach((part, place) -> copy.places.put(part, copies.computeIfAbsent(place, Place::copy)));
+        given.forEach(value -> copy.given.add(
+                new GivenValue(value.pointer(), value.written(), copies.get(value.place()), value.component())));
+        return copy;
+    }
+
     /** Counts what is read while some work is done in this thread. */
     public <T> T during(Supplier<T> work) {
         ReadLog before = OF_THIS_THREAD.get();
@@ -86,6 +104,14 @@ public final class ReadLog {
         } finally {
             OF_THIS_THREAD.set(before);
         }
+    }
+
+    /** {@link #during(Supplier)} of work that gives nothing. */
+    public void during(Runnable work) {
+        during(() -> {
+            work.run();
+            return work;
+        });
     }
 
     /** Called by accessors as the build weaves them, and by nothing else. */

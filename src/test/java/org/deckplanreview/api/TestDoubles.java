@@ -42,8 +42,8 @@ class TestDoubles {
             }
 
             @Override
-            public ReviewResult review(byte[] bytes, Edition edition) {
-                return result(bytes);
+            public List<ReviewResult> review(byte[] bytes, List<Edition> editions) {
+                return editions.stream().map(edition -> result(bytes)).toList();
             }
         };
     }
@@ -115,8 +115,11 @@ class TestDoubles {
     @Mock
     @Singleton
     RulesetChecker checker() {
-        return (directory, added) -> directory
-                .map(d -> List.of(d + ":3: 'atLest' is not known. Accepted: atLeast"))
-                .orElse(List.of());
+        return (asked, progress) -> new RulesetChecker.Checked(
+                asked.directory()
+                        .map(d -> List.of(d + ":3: 'atLest' is not known. Accepted: atLeast"))
+                        .orElse(List.of()),
+                1,
+                2);
     }
 }

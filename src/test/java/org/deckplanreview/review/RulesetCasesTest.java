@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -109,12 +110,20 @@ class RulesetCasesTest {
         Files.writeString(file, text);
     }
 
+    private List<String> check(Optional<Path> directory, Optional<Path> added) {
+        return checked(directory, added, Optional.empty()).faults();
+    }
+
+    private RulesetChecker.Checked checked(Optional<Path> directory, Optional<Path> added, Optional<String> only) {
+        return checker.check(new RulesetChecker.Asked(directory, added, only), (cases, all) -> {});
+    }
+
     private static String text(Path file) {
         return new String(BuiltIn.read(file), StandardCharsets.UTF_8);
     }
 
     private List<String> faults() {
-        return checker.check(Optional.of(rulesets), Optional.empty());
+        return check(Optional.of(rulesets), Optional.empty());
     }
 
     private List<String> faultsWith(String old, String replacement) throws IOException {
@@ -125,12 +134,49 @@ class RulesetCasesTest {
 
     @Test
     void the_rulesets_that_come_with_the_service_and_all_their_cases_are_faultless() {
-        assertThat(checker.check(Optional.empty(), Optional.empty())).isEmpty();
+        assertThat(check(Optional.empty(), Optional.empty())).isEmpty();
     }
 
     @Test
     void the_directory_of_rulesets_is_what_comes_with_the_service() {
-        assertThat(checker.check(Optional.of(RULESETS), Optional.empty())).isEmpty();
+        assertThat(check(Optional.of(RULESETS), Optional.empty())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"fall.gradient, 2", "testland, 2", CASES + ", 2"})
+    void the_cases_of_one_provision_region_or_file_can_be_run_alone(String only, int cases) throws IOException {
+        RulesetChecker.Checked checked = checked(Optional.of(rulesets), Optional.empty(), Optional.of(only));
+        assertThat(checked).isEqualTo(new RulesetChecker.Checked(List.of(), 1, cases));
+    }
+
+    @Test
+    void cases_that_are_not_selected_are_not_run() throws IOException {
+        write(
+                "testland/cases/2024/fault.yaml",
+                GOOD.replace("name: a fall", "name: another fall").replace("found: \"0.0125\"", "found: \"0.5\""));
+        assertThat(checked(Optional.of(rulesets), Optional.empty(), Optional.of(CASES))
+                        .faults())
+                .isEmpty();
+        assertThat(faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault).contains("expected found '0.5'"));
+    }
+
+    @Test
+    void a_selection_without_a_case_is_told_with_the_nearest_one() {
+        assertThat(checked(Optional.of(rulesets), Optional.empty(), Optional.of("fall.gradeint"))
+                        .faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault).contains("Did you mean 'fall.gradient'?"));
+    }
+
+    @Test
+    void progress_is_told_up_to_the_last_case() {
+        List<String> told = new ArrayList<>();
+        checker.check(
+                new RulesetChecker.Asked(Optional.of(rulesets), Optional.empty(), Optional.empty()),
+                (cases, all) -> told.add(cases + " of " + all));
+        assertThat(told).containsExactly("1 of 2", "2 of 2");
     }
 
     @Test
@@ -169,7 +215,7 @@ class RulesetCasesTest {
         Files.createDirectories(added.resolve("testland/cases/amendments/office"));
         Files.writeString(added.resolve("testland/amendments/office.yaml"), AMENDMENT);
         Files.writeString(added.resolve("testland/cases/amendments/office/fall.yaml"), cases);
-        return checker.check(Optional.of(rulesets), Optional.of(added));
+        return check(Optional.of(rulesets), Optional.of(added));
     }
 
     @Test
@@ -202,7 +248,7 @@ class RulesetCasesTest {
 
     @Test
     void a_directory_without_an_edition_is_not_well() throws IOException {
-        assertThat(checker.check(Optional.of(Files.createDirectory(folder.resolve("empty"))), Optional.empty()))
+        assertThat(check(Optional.of(Files.createDirectory(folder.resolve("empty"))), Optional.empty()))
                 .singleElement()
                 .satisfies(fault -> assertThat(fault).contains("nothing to check", "<region>/<edition>.yaml"));
     }
