@@ -16,6 +16,7 @@ import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.LoadPath.BoardLoads;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.Combination.Psi;
@@ -136,10 +137,13 @@ record BoardBasis(
         return Modification.of(parameters, combination.factors());
     }
 
-    /** A combination and the load duration that counts in it, for a finding's remark. */
-    String named(Combination combination) {
-        return "combination " + combination.id() + ", "
-                + modification(combination).duration();
+    /** A place under a combination, whose utilisation is still to be calculated. */
+    Case place(Utilisation utilisation, Sheet sheet, Combination combination, String where) {
+        return utilisation.of(
+                sheet,
+                () -> where + ", combination " + combination.id() + ", "
+                        + modification(combination).duration(),
+                this::assumptions);
     }
 
     /** Enters q_d and, where there is one, P_d. */

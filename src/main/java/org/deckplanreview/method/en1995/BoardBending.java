@@ -16,7 +16,6 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Bending of boards, flat, 6.1.6 (6.11): between joists and over the last one. */
 final class BoardBending implements Method {
@@ -26,12 +25,7 @@ final class BoardBending implements Method {
             "bending stress",
             NEWTON_PER_SQUARE_MILLIMETRE,
             BoardBasis.SUBJECTS,
-            MemberBasis.parameters(
-                    Material.PARAMETERS,
-                    List.of(StrengthClass.TABLE, Combination.COMBINATIONS, Combination.Psi.TABLE),
-                    Loading.PARAMETER,
-                    BoardBasis.GROOVE_DEPTH,
-                    BoardBasis.SHARE),
+            MemberBasis.parameters(Inputs.OF_STRENGTH, List.of(), BoardBasis.GROOVE_DEPTH, BoardBasis.SHARE),
             "Largest bending stress of one board as a simple beam between joists, or beyond the last one, against the design"
                     + " bending strength with k_h (3.1) of its thickness: equation (6.11) for one axis.");
 
@@ -48,11 +42,11 @@ final class BoardBending implements Method {
     private static Evaluation worst(BoardBasis basis) {
         Sheet characteristic = Sheet.on(basis.start());
         basis.material().enterBending(characteristic, 1, Material.SIZE_FACTOR);
-        List<Place> places = new ArrayList<>();
+        List<Case> places = new ArrayList<>();
         for (Combination c : basis.combinations(State.ULTIMATE, Loading.of(basis.parameters()))) {
             Sheet strength = basis.design(characteristic, Strength.BENDING, c);
             for (Stretch stretch : Stretch.values()) {
-                places.add(Place.of(basis, c, stretch, strength));
+                places.add(place(basis, c, stretch, strength));
             }
         }
         return Case.worst(places);
@@ -88,29 +82,13 @@ final class BoardBending implements Method {
         }
     }
 
-    /** A stretch under one combination. */
-    private record Place(BoardBasis basis, Combination combination, Stretch stretch, Sheet sheet, double utilisation)
-            implements Case {
-        static Place of(BoardBasis basis, Combination combination, Stretch stretch, Sheet strength) {
-            Sheet stress = Sheet.on(basis.start());
-            basis.enterLoads(stress, combination);
-            stretch.enterLength(stress, basis);
-            stress.calculate(combination.isConcentrated() ? stretch.momentWithPoint : stretch.uniformMoment);
-            stress.calculate(Section.MODULUS);
-            stress.calculate(BendingStress.OF_SECTION);
-            Sheet sheet = Sheet.on(stress, strength);
-            return new Place(basis, combination, stretch, sheet, sheet.calculate(BendingStress.UTILISATION));
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    sheet,
-                    sheet.measure("σ_m,d"),
-                    Sense.AT_MOST,
-                    sheet.measure("f_m,d"),
-                    stretch.place + ", " + basis.named(combination),
-                    basis.assumptions());
-        }
+    private static Case place(BoardBasis basis, Combination combination, Stretch stretch, Sheet strength) {
+        Sheet stress = Sheet.on(basis.start());
+        basis.enterLoads(stress, combination);
+        stretch.enterLength(stress, basis);
+        stress.calculate(combination.isConcentrated() ? stretch.momentWithPoint : stretch.uniformMoment);
+        stress.calculate(Section.MODULUS);
+        stress.calculate(BendingStress.OF_SECTION);
+        return basis.place(BendingStress.UTILISATION, Sheet.on(stress, strength), combination, stretch.place);
     }
 }

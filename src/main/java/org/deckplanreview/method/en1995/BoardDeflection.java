@@ -4,8 +4,8 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.layout.Subject;
@@ -17,7 +17,6 @@ import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Final deflection of boards under uniform load, 2.2.3 and 7.2. */
 final class BoardDeflection implements Method {
@@ -61,36 +60,28 @@ final class BoardDeflection implements Method {
         Creep creep = new Creep(basis.parameters(), basis.field().timber(), basis.timberPointer());
         creep.calculate(board);
         return Case.worst(basis.combinations(State.SERVICEABILITY, Loading.UNIFORM).stream()
-                .map(c -> Place.of(basis, c, creep, board))
+                .map(c -> place(basis, c, creep, board))
                 .toList());
     }
 
-    /** The span under one combination. */
-    private record Place(BoardBasis basis, Combination combination, Sheet sheet, double utilisation) implements Case {
-        static Place of(BoardBasis basis, Combination combination, Creep creep, Sheet board) {
-            Sheet sheet = Sheet.on(board);
-            sheet.given(
-                    "q_fin",
-                    basis.uniformNPerMm(creep.factors(sheet, combination, basis.psi())),
-                    NEWTON_PER_MILLIMETRE,
-                    "uniform load along a board with these factors",
-                    "2.2.3 (2.2)",
-                    basis.field().pointer());
-            sheet.calculate(DEFLECTION);
-            return new Place(basis, combination, sheet, sheet.calculate(DeflectionState.FINAL.utilisation()));
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            List<String> assumptions = new ArrayList<>(basis.assumptions());
-            assumptions.addAll(Creep.assumptions(basis.field().timber()));
-            return Evaluation.Measured.on(
-                    sheet,
-                    sheet.measure("w_fin"),
-                    Sense.AT_MOST,
-                    sheet.measure("w_lim"),
-                    "between joists, combination " + combination.id(),
-                    List.copyOf(assumptions));
-        }
+    private static Case place(BoardBasis basis, Combination combination, Creep creep, Sheet board) {
+        Sheet sheet = Sheet.on(board);
+        sheet.given(
+                "q_fin",
+                basis.uniformNPerMm(creep.factors(sheet, combination, basis.psi())),
+                NEWTON_PER_MILLIMETRE,
+                "uniform load along a board with these factors",
+                "2.2.3 (2.2)",
+                basis.field().pointer());
+        sheet.calculate(DEFLECTION);
+        return DeflectionState.FINAL
+                .utilisation()
+                .of(
+                        sheet,
+                        () -> "between joists, combination " + combination.id(),
+                        () -> Stream.concat(
+                                        basis.assumptions().stream(),
+                                        Creep.assumptions(basis.field().timber()).stream())
+                                .toList());
     }
 }

@@ -14,7 +14,6 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Shear of boards beside a joist, 6.1.7 (6.13) with (6.13a). */
 final class BoardShear implements Method {
@@ -28,12 +27,7 @@ final class BoardShear implements Method {
             NEWTON_PER_SQUARE_MILLIMETRE,
             BoardBasis.SUBJECTS,
             MemberBasis.parameters(
-                    Material.PARAMETERS,
-                    List.of(StrengthClass.TABLE, Combination.COMBINATIONS, Combination.Psi.TABLE),
-                    Loading.PARAMETER,
-                    ShearStress.KCR,
-                    BoardBasis.GROOVE_DEPTH,
-                    BoardBasis.SHARE),
+                    Inputs.OF_STRENGTH, List.of(), ShearStress.KCR, BoardBasis.GROOVE_DEPTH, BoardBasis.SHARE),
             "Shear stress of one board beside a joist, with the concentrated load next to the joist, on the breadth that"
                     + " cracks leave (6.13a), against the design shear strength: equation (6.13).");
 
@@ -53,30 +47,15 @@ final class BoardShear implements Method {
         ShearStress.enterBreadth(breadth, basis.parameters());
         Sheet characteristic = basis.characteristic(Strength.SHEAR);
         return Case.worst(basis.combinations(State.ULTIMATE, Loading.of(basis.parameters())).stream()
-                .map(c -> Place.of(basis, c, breadth, basis.design(characteristic, Strength.SHEAR, c)))
+                .map(c -> place(basis, c, breadth, basis.design(characteristic, Strength.SHEAR, c)))
                 .toList());
     }
 
-    /** Beside a joist under one combination. */
-    private record Place(BoardBasis basis, Combination combination, Sheet sheet, double utilisation) implements Case {
-        static Place of(BoardBasis basis, Combination combination, Sheet breadth, Sheet strength) {
-            Sheet stress = Sheet.on(breadth);
-            basis.enterLoads(stress, combination);
-            stress.calculate(combination.isConcentrated() ? SHEAR_WITH_POINT : UNIFORM_SHEAR);
-            stress.calculate(ShearStress.OF_RECTANGLE);
-            Sheet sheet = Sheet.on(stress, strength);
-            return new Place(basis, combination, sheet, sheet.calculate(ShearStress.UTILISATION));
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    sheet,
-                    sheet.measure("τ_d"),
-                    Sense.AT_MOST,
-                    sheet.measure("f_v,d"),
-                    "beside a joist, " + basis.named(combination),
-                    basis.assumptions());
-        }
+    private static Case place(BoardBasis basis, Combination combination, Sheet breadth, Sheet strength) {
+        Sheet stress = Sheet.on(breadth);
+        basis.enterLoads(stress, combination);
+        stress.calculate(combination.isConcentrated() ? SHEAR_WITH_POINT : UNIFORM_SHEAR);
+        stress.calculate(ShearStress.OF_RECTANGLE);
+        return basis.place(ShearStress.UTILISATION, Sheet.on(stress, strength), combination, "beside a joist");
     }
 }

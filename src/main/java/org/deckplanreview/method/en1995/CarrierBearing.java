@@ -42,14 +42,7 @@ final class CarrierBearing implements Method {
             "bearing stress across the grain of what carries the joist",
             NEWTON_PER_SQUARE_MILLIMETRE,
             List.of(SubjectKind.JOISTS),
-            MemberBasis.parameters(
-                    Material.PARAMETERS,
-                    SystemStrength.PARAMETERS,
-                    StrengthClass.TABLE,
-                    Combination.COMBINATIONS,
-                    Combination.Psi.TABLE,
-                    Loading.PARAMETER,
-                    Seat.KC90),
+            MemberBasis.parameters(Inputs.OF_STRENGTH, List.of(Seat.KC90)),
             "Largest stress across the grain of the beams and the ledger on which a joist lies, under its contact with the"
                     + " effective length along their grain, against k_c,90 f_c,90,d: equations (6.3) and (6.4).");
 

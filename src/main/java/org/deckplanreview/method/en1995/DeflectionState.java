@@ -1,7 +1,6 @@
 package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
@@ -17,12 +16,12 @@ enum DeflectionState {
 
     private final String symbol;
     private final String clause;
-    private final Formula utilisation;
+    private final Utilisation utilisation;
 
     DeflectionState(String symbol, String clause) {
         this.symbol = symbol;
         this.clause = clause;
-        utilisation = Formula.of("utilisation = " + symbol + " / w_lim", RATIO, "7.2");
+        utilisation = Utilisation.atMost(symbol, "w_lim", MILLIMETRE, "7.2");
     }
 
     String symbol() {
@@ -39,7 +38,7 @@ enum DeflectionState {
         return sheet.calculate(LIMIT);
     }
 
-    Formula utilisation() {
+    Utilisation utilisation() {
         return utilisation;
     }
 }

@@ -9,10 +9,15 @@ import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.submission.Timber;
+import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
 /** Gathers what every check of a timber under load needs, or says all that is missing at once. */
 final class Inputs {
+    /** What every check of a strength needs from the ruleset. */
+    static final List<ParameterDescription> OF_STRENGTH = MemberBasis.parameters(
+            Material.PARAMETERS, List.of(StrengthClass.TABLE, Combination.COMBINATIONS, Psi.TABLE, Loading.PARAMETER));
+
     private Inputs() {}
 
     /** A check that has all it needs. */

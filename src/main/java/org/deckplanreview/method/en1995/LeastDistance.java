@@ -23,7 +23,7 @@ enum LeastDistance {
     private static final String COSINE = "cosα";
 
     /** Where a fastener would lie on or beyond the edge, what is lacking over what is needed, beyond 1. */
-    private static final Utilisation UTILISATION = new Utilisation(
+    private static final Utilisation UTILISATION = Utilisation.of(
             "a",
             Sense.AT_LEAST,
             "a_min",

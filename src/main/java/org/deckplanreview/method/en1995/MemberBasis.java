@@ -7,6 +7,7 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
@@ -17,6 +18,7 @@ import org.deckplanreview.loadpath.Action;
 import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.MemberAnalysis;
 import org.deckplanreview.measure.UnitSystem;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.MemberLoads;
 import org.deckplanreview.method.ReviewContext;
@@ -134,7 +136,7 @@ record MemberBasis(
     }
 
     /** The whole working of a place, from the loads on. */
-    Sheet working(ActionFactors factors, Sheet place) {
+    private Sheet working(ActionFactors factors, Sheet place) {
         return Sheet.on(
                 new MemberLoads(member, analysis, context, factors, combinationSource()).sheet(UnitSystem.METRIC),
                 place);
@@ -164,6 +166,20 @@ record MemberBasis(
                 () -> what + supportName(support) + ", " + combination.id(),
                 combinationSource(),
                 member.pointer());
+    }
+
+    /** A place of the member, whose working begins with the loads. Its utilisation is still to be calculated. */
+    Case place(
+            Utilisation utilisation,
+            Sheet sheet,
+            Combination combination,
+            Supplier<String> where,
+            Supplier<List<String>> assumptions) {
+        return utilisation.of(
+                sheet,
+                () -> working(combination.factors(), sheet),
+                () -> where.get() + ", " + named(combination),
+                assumptions);
     }
 
     String spanName(int index) {

@@ -30,14 +30,7 @@ final class MemberBearing implements Method {
             "bearing stress across the grain",
             NEWTON_PER_SQUARE_MILLIMETRE,
             MemberBasis.SUBJECTS,
-            MemberBasis.parameters(
-                    Material.PARAMETERS,
-                    SystemStrength.PARAMETERS,
-                    StrengthClass.TABLE,
-                    Combination.COMBINATIONS,
-                    Combination.Psi.TABLE,
-                    Loading.PARAMETER,
-                    Seat.KC90),
+            MemberBasis.parameters(Inputs.OF_STRENGTH, SystemStrength.PARAMETERS, Seat.KC90),
             "Largest stress across the grain over all supports on which the member lies, on the effective contact area,"
                     + " against k_c,90 f_c,90,d: equations (6.3) and (6.4). Joists in hangers on a beam's face and beams bolted"
                     + " to a post's side are left to the connection.");

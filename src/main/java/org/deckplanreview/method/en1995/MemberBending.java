@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
@@ -25,7 +24,6 @@ import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /**
  * Bending of joists and beams about the strong axis, 6.1.6 (6.11), with lateral buckling, 6.3.3 (6.33). A notched member
@@ -37,8 +35,8 @@ final class MemberBending implements Method {
             RATIO,
             "slope from which on a notch may lie on the tension side of a member in bending, run over depth");
 
-    private static final Formula ALLOWED = Formula.of("σ_Rd = k_crit * f_m,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.33)");
-    private static final Formula UTILISATION = Formula.of("utilisation = σ_m,d / (k_crit * f_m,d)", RATIO, "(6.33)");
+    private static final Utilisation UTILISATION =
+            Utilisation.atMost("σ_m,d", "k_crit * f_m,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.33)");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.bending",
@@ -47,12 +45,8 @@ final class MemberBending implements Method {
             NEWTON_PER_SQUARE_MILLIMETRE,
             MemberBasis.SUBJECTS,
             MemberBasis.parameters(
-                    Material.PARAMETERS,
+                    Inputs.OF_STRENGTH,
                     MemberBasis.parameters(EffectiveLength.PARAMETERS, SystemStrength.PARAMETERS),
-                    StrengthClass.TABLE,
-                    Combination.COMBINATIONS,
-                    Combination.Psi.TABLE,
-                    Loading.PARAMETER,
                     SideRestraint.PARAMETER,
                     TENSION_SLOPE),
             "Largest bending stress over all combinations, spans, sagging and hogging, against the design bending strength"
@@ -73,12 +67,12 @@ final class MemberBending implements Method {
         Sheet characteristic = Sheet.on(basis.start());
         basis.material().enterBending(characteristic, basis.ksys(), Material.SIZE_FACTOR);
         Buckling buckling = new Buckling(basis, characteristic);
-        List<Place> places = new ArrayList<>();
+        List<Case> places = new ArrayList<>();
         for (Combination combination : Loading.of(basis.parameters()).filter(basis.combinations(State.ULTIMATE))) {
             Sheet strength = basis.design(characteristic, Strength.BENDING, combination);
             Effects effects = basis.analysis().effects(combination.factors());
             for (Moment moment : moments(basis, effects)) {
-                places.add(Place.of(combination, moment, strength, buckling));
+                places.add(place(basis, combination, moment, strength, buckling));
             }
         }
         return basis.member()
@@ -152,47 +146,31 @@ final class MemberBending implements Method {
         }
     }
 
-    /** One moment under one combination. */
-    private record Place(
-            MemberBasis basis,
-            Combination combination,
-            Moment moment,
-            EffectiveLength length,
-            Sheet sheet,
-            double utilisation)
-            implements Case {
-        static Place of(Combination combination, Moment moment, Sheet strength, Buckling buckling) {
-            MemberBasis basis = buckling.basis;
-            Sheet stress = Sheet.on(basis.start());
-            stress.given(
-                    "M_d",
-                    moment.valueNmm(),
-                    NEWTON_MILLIMETRE,
-                    () -> "design moment, " + moment.place() + ", " + combination.id(),
-                    basis.combinationSource(),
-                    basis.member().pointer());
-            moment.notch().ifPresent(n -> {
-                Pointer depth = basis.member().pointer().child("endNotch").child("depth");
-                stress.given("d_n", n.depth().mm(), MILLIMETRE, "depth of the notch", "", depth);
-                stress.calculate(Section.LEFT_DEPTH);
-            });
-            stress.calculate(moment.notch().isPresent() ? Section.LEFT_MODULUS : Section.MODULUS);
-            stress.calculate(BendingStress.OF_SECTION);
-            Buckling.Slender slender = buckling.of(moment);
-            Sheet sheet = Sheet.on(stress, strength, slender.sheet());
-            return new Place(basis, combination, moment, slender.length(), sheet, sheet.calculate(UTILISATION));
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    basis.working(combination.factors(), sheet),
-                    sheet.measure("σ_m,d"),
-                    Sense.AT_MOST,
-                    sheet.measure(ALLOWED),
-                    moment.place() + ", " + basis.named(combination),
-                    basis.assumptions(List.of(
-                            "Supports hold members against twisting (EN 1995-1-1, 6.3.3).", length.assumption())));
-        }
+    private static Case place(
+            MemberBasis basis, Combination combination, Moment moment, Sheet strength, Buckling buckling) {
+        Sheet stress = Sheet.on(basis.start());
+        stress.given(
+                "M_d",
+                moment.valueNmm(),
+                NEWTON_MILLIMETRE,
+                () -> "design moment, " + moment.place() + ", " + combination.id(),
+                basis.combinationSource(),
+                basis.member().pointer());
+        moment.notch().ifPresent(n -> {
+            Pointer depth = basis.member().pointer().child("endNotch").child("depth");
+            stress.given("d_n", n.depth().mm(), MILLIMETRE, "depth of the notch", "", depth);
+            stress.calculate(Section.LEFT_DEPTH);
+        });
+        stress.calculate(moment.notch().isPresent() ? Section.LEFT_MODULUS : Section.MODULUS);
+        stress.calculate(BendingStress.OF_SECTION);
+        Buckling.Slender slender = buckling.of(moment);
+        return basis.place(
+                UTILISATION,
+                Sheet.on(stress, strength, slender.sheet()),
+                combination,
+                moment::place,
+                () -> basis.assumptions(List.of(
+                        "Supports hold members against twisting (EN 1995-1-1, 6.3.3).",
+                        slender.length().assumption())));
     }
 }

@@ -18,7 +18,6 @@ import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /**
  * Deflection downwards of joists and beams against a part of the span, 7.2, on loading or after creep, 2.2.3. That the
@@ -75,7 +74,7 @@ final class MemberDeflection implements Method {
         }
         List<Sheet> limits =
                 basis.member().spans().stream().map(s -> limit(basis, s)).toList();
-        List<Place> places = new ArrayList<>();
+        List<Case> places = new ArrayList<>();
         for (Combination combination : Loading.UNIFORM.filter(basis.combinations(State.SERVICEABILITY))) {
             Sheet loaded = Sheet.on(stiffness);
             ActionFactors factors = state == DeflectionState.FINAL
@@ -85,8 +84,16 @@ final class MemberDeflection implements Method {
             for (int i = 0; i < effects.spans().size(); i++) {
                 Sheet deflection = Sheet.on(loaded);
                 enterDeflection(deflection, basis, effects.spans().get(i).down().value(), i, combination);
-                Sheet sheet = Sheet.on(deflection, limits.get(i));
-                places.add(new Place(state, basis, combination, i, sheet, sheet.calculate(state.utilisation())));
+                int span = i;
+                places.add(state.utilisation()
+                        .of(
+                                Sheet.on(deflection, limits.get(i)),
+                                () -> "in " + basis.spanName(span) + ", combination " + combination.id(),
+                                () -> basis.assumptions(
+                                        state == DeflectionState.FINAL
+                                                ? Creep.assumptions(
+                                                        basis.member().timber())
+                                                : List.of())));
             }
         }
         return Case.worst(places);
@@ -113,29 +120,5 @@ final class MemberDeflection implements Method {
                 basis.member().pointer());
         DeflectionState.calculateLimit(sheet, basis.parameters(), span.isCantilever() ? CANTILEVER_RATIO : SPAN_RATIO);
         return sheet;
-    }
-
-    /** One span under one combination. */
-    private record Place(
-            DeflectionState state,
-            MemberBasis basis,
-            Combination combination,
-            int span,
-            Sheet sheet,
-            double utilisation)
-            implements Case {
-        @Override
-        public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    sheet,
-                    sheet.measure(state.symbol()),
-                    Sense.AT_MOST,
-                    sheet.measure("w_lim"),
-                    "in " + basis.spanName(span) + ", combination " + combination.id(),
-                    basis.assumptions(
-                            state == DeflectionState.FINAL
-                                    ? Creep.assumptions(basis.member().timber())
-                                    : List.of()));
-        }
     }
 }

@@ -4,7 +4,6 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.deckplanreview.formula.Formula;
@@ -12,18 +11,14 @@ import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.loadpath.Effects;
-import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
-import org.deckplanreview.method.en1995.Combination.State;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.submission.NotchSide;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Shear at notched supports of joists and beams, 6.5.2 (6.60). */
 final class MemberNotch implements Method {
@@ -43,8 +38,8 @@ final class MemberNotch implements Method {
     private static final Formula OPPOSITE_FACTOR = Formula.of("k_v = 1", RATIO, "(6.61)");
     private static final Formula STRESS =
             Formula.of("τ_d = 1.5 * V_d / (b_ef * h_ef)", NEWTON_PER_SQUARE_MILLIMETRE, "(6.60)");
-    private static final Formula ALLOWED = Formula.of("τ_Rd = k_v * f_v,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.60)");
-    private static final Formula UTILISATION = Formula.of("utilisation = τ_d / (k_v * f_v,d)", RATIO, "(6.60)");
+    private static final Utilisation UTILISATION =
+            Utilisation.atMost("τ_d", "k_v * f_v,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.60)");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.notch",
@@ -52,15 +47,7 @@ final class MemberNotch implements Method {
             "shear stress at a notch",
             NEWTON_PER_SQUARE_MILLIMETRE,
             MemberBasis.SUBJECTS,
-            MemberBasis.parameters(
-                    Material.PARAMETERS,
-                    SystemStrength.PARAMETERS,
-                    StrengthClass.TABLE,
-                    Combination.COMBINATIONS,
-                    Combination.Psi.TABLE,
-                    Loading.PARAMETER,
-                    ShearStress.KCR,
-                    KN),
+            MemberBasis.parameters(Inputs.OF_STRENGTH, SystemStrength.PARAMETERS, ShearStress.KCR, KN),
             "Largest shear stress on the depth that a notch leaves at a support, on the breadth that cracks leave, against"
                     + " k_v f_v,d: equations (6.60) to (6.63); k_v is 1 for a notch opposite the support (6.61).");
 
@@ -83,19 +70,8 @@ final class MemberNotch implements Method {
     }
 
     private static Evaluation worst(MemberBasis basis, EndNotch notch) {
-        Sheet left = left(basis, notch);
-        Sheet characteristic = basis.characteristic(Strength.SHEAR);
-        List<Place> places = new ArrayList<>();
-        for (Combination combination : Loading.of(basis.parameters()).filter(basis.combinations(State.ULTIMATE))) {
-            Sheet strength = basis.design(characteristic, Strength.SHEAR, combination);
-            List<Effects.SupportEffects> supports =
-                    basis.analysis().effects(combination.factors()).supports();
-            for (int i = 0; i < supports.size(); i++) {
-                places.add(
-                        Place.of(basis, combination, i, supports.get(i).shear().value(), left, strength));
-            }
-        }
-        return Case.worst(places);
+        List<String> assumptions = List.of("Every support of a notched member has the notch.");
+        return ShearStress.worst(basis, left(basis, notch), STRESS, UTILISATION, assumptions);
     }
 
     /** What the notch leaves, and k_v, which are the same under all combinations. */
@@ -121,29 +97,5 @@ final class MemberNotch implements Method {
         basis.parameters().enter(sheet, "k_n", KN);
         sheet.calculate(FACTOR);
         return sheet;
-    }
-
-    /** One support under one combination. */
-    private record Place(MemberBasis basis, Combination combination, int support, Sheet sheet, double utilisation)
-            implements Case {
-        static Place of(
-                MemberBasis basis, Combination combination, int support, double shearN, Sheet left, Sheet strength) {
-            Sheet stress = Sheet.on(left);
-            basis.enterForce(stress, "V_d", shearN, "design shear force at ", support, combination);
-            stress.calculate(STRESS);
-            Sheet sheet = Sheet.on(stress, strength);
-            return new Place(basis, combination, support, sheet, sheet.calculate(UTILISATION));
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    sheet,
-                    sheet.measure("τ_d"),
-                    Sense.AT_MOST,
-                    sheet.measure(ALLOWED),
-                    "at " + basis.supportName(support) + ", " + basis.named(combination),
-                    basis.assumptions(List.of("Every support of a notched member has the notch.")));
-        }
     }
 }

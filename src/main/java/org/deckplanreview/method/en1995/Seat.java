@@ -11,7 +11,6 @@ import java.util.List;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.method.Case;
-import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Sense;
 
@@ -37,10 +36,8 @@ record Seat(MemberBasis basis, int support, Material material, Sheet area, Strin
     private static final Formula LEAST_GAP = Formula.of("l_1 = 2 * h", MILLIMETRE, "6.1.5(3), (4)");
     private static final Formula STRESS =
             Formula.of("σ_c,90,d = F_c,90,d / A_ef", NEWTON_PER_SQUARE_MILLIMETRE, "(6.4)");
-    private static final Formula ALLOWED =
-            Formula.of("σ_Rd = k_c,90 * f_c,90,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.3)");
-    private static final Formula UTILISATION =
-            Formula.of("utilisation = σ_c,90,d / (k_c,90 * f_c,90,d)", RATIO, "(6.3)");
+    private static final Utilisation UTILISATION =
+            Utilisation.atMost("σ_c,90,d", "k_c,90 * f_c,90,d", NEWTON_PER_SQUARE_MILLIMETRE, "(6.3)");
 
     /** Which k_c,90 counts. */
     enum Support {
@@ -71,7 +68,7 @@ record Seat(MemberBasis basis, int support, Material material, Sheet area, Strin
         Sheet sheet = Sheet.on(stress, strength);
         sheet.given(
                 "k_c,90", kc90(kind), RATIO, kind.meaning, basis.parameters().source(KC90.name()));
-        return new Pressed(this, combination, sheet, sheet.calculate(UTILISATION));
+        return basis.place(UTILISATION, sheet, combination, () -> place, () -> assumptions);
     }
 
     private double kc90(Support kind) {
@@ -81,19 +78,5 @@ record Seat(MemberBasis basis, int support, Material material, Sheet area, Strin
                 .find("support", kind.word, "kind", timber)
                 .orElseThrow(() -> new IllegalArgumentException("No k_c,90 for " + timber))
                 .number("kc90", RATIO);
-    }
-
-    /** A seat under one combination. */
-    private record Pressed(Seat seat, Combination combination, Sheet sheet, double utilisation) implements Case {
-        @Override
-        public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    sheet,
-                    sheet.measure("σ_c,90,d"),
-                    Sense.AT_MOST,
-                    sheet.measure(ALLOWED),
-                    seat.place + ", " + seat.basis.named(combination),
-                    seat.assumptions);
-        }
     }
 }

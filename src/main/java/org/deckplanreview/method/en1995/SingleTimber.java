@@ -15,7 +15,6 @@ import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /**
  * One timber in bending that shares its load with no other and does not buckle sideways, for checks outside this package.
@@ -101,16 +100,8 @@ public final class SingleTimber {
         material.enterBending(sheet, 1, SIZE_FACTOR);
         String duration = material.parameters().word(DURATION.name());
         material.calculate(sheet, Strength.BENDING, Modification.ofDuration(material.parameters(), duration));
-        double utilisation = sheet.calculate(BendingStress.UTILISATION);
-        return new Bending(sheet, utilisation, (place.isEmpty() ? "" : place + ", ") + duration, assumptions);
-    }
-
-    private record Bending(Sheet sheet, double utilisation, String remark, List<String> assumptions) implements Case {
-        @Override
-        public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    sheet, sheet.measure("σ_m,d"), Sense.AT_MOST, sheet.measure("f_m,d"), remark, assumptions);
-        }
+        return BendingStress.UTILISATION.of(
+                sheet, () -> (place.isEmpty() ? "" : place + ", ") + duration, () -> assumptions);
     }
 
     /**

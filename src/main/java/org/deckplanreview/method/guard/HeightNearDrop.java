@@ -5,10 +5,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import org.deckplanreview.formula.Formula;
-import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
@@ -32,6 +30,16 @@ final class HeightNearDrop implements Method {
     /** A guard of no height at all still has a number. */
     private static final Formula UTILISATION = Formula.of("utilisation = h_min / max(h_guard, 1 [mm])", RATIO, "");
 
+    private static final NearbyDrop.OfGuard HEIGHT = new NearbyDrop.OfGuard(
+            "h_guard",
+            "height of the guard",
+            "height",
+            "h_min",
+            LEAST_HEIGHT,
+            Sense.AT_LEAST,
+            UTILISATION,
+            HeightNearDrop::height);
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.heightNearDrop",
             "geometry",
@@ -49,12 +57,7 @@ final class HeightNearDrop implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        return NearbyDrop.ofGuard(
-                (EdgeRun) subject,
-                parameters,
-                context,
-                HeightNearDrop::height,
-                (drop, height, pointer) -> measured(drop, height, pointer.child("height"), parameters, context));
+        return NearbyDrop.ofGuard((EdgeRun) subject, parameters, context, HEIGHT);
     }
 
     /** Of a guard at a pointer. */
@@ -64,20 +67,5 @@ final class HeightNearDrop implements Method {
                         pointer.child("height"),
                         "the height of " + guard.displayLabel() + " above the boards, a length")
                 .map(Length::mm);
-    }
-
-    private static Evaluation measured(
-            Drop drop, double heightMm, Pointer pointer, Parameters parameters, ReviewContext context) {
-        Sheet sheet = NearbyDrop.sheet(drop);
-        sheet.given("h_guard", heightMm, MILLIMETRE, "height of the guard", "", pointer);
-        parameters.enter(sheet, "h_min", LEAST_HEIGHT);
-        sheet.calculate(UTILISATION);
-        return Evaluation.Measured.on(
-                sheet,
-                sheet.measure("h_guard"),
-                Sense.AT_LEAST,
-                sheet.measure("h_min"),
-                NearbyDrop.place(drop, context),
-                List.of());
     }
 }

@@ -83,18 +83,24 @@ final class NearbyDrop implements Method {
                 "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform")));
     }
 
-    /** What a guard comes to. */
-    interface OfGuard {
-        Evaluation measured(Drop drop, double found, Pointer guard);
-    }
+    /**
+     * What of a guard is measured.
+     *
+     * @param member of the guard from which it is read; blank for the guard as a whole
+     * @param bound symbol of the limit
+     */
+    record OfGuard(
+            String symbol,
+            String meaning,
+            String member,
+            String bound,
+            ParameterDescription limit,
+            Sense sense,
+            Formula utilisation,
+            BiFunction<Guard, Pointer, Derived<Double>> finding) {}
 
     /** Measures something of the guard along an edge beside which lies so large a drop that it needs one. */
-    static Evaluation ofGuard(
-            EdgeRun edge,
-            Parameters parameters,
-            ReviewContext context,
-            BiFunction<Guard, Pointer, Derived<Double>> finding,
-            OfGuard measuring) {
+    static Evaluation ofGuard(EdgeRun edge, Parameters parameters, ReviewContext context, OfGuard what) {
         if (edge.guard().isEmpty()) {
             return edge.edgeKind().isEmpty()
                     ? undescribed(edge)
@@ -107,8 +113,25 @@ final class NearbyDrop implements Method {
                     "nothing near the edge lies so far below the boards that it needs a guard");
         }
         Derived<Evaluation> result = drop.with(
-                finding.apply(edge.guard().get(), pointer), (d, found) -> measuring.measured(d, found, pointer));
+                what.finding().apply(edge.guard().get(), pointer),
+                (d, foundMm) -> measured(d, foundMm, pointer, what, parameters, context));
         return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
+    }
+
+    private static Evaluation measured(
+            Drop drop, double foundMm, Pointer guard, OfGuard what, Parameters parameters, ReviewContext context) {
+        Sheet sheet = sheet(drop);
+        Pointer from = what.member().isEmpty() ? guard : guard.child(what.member());
+        sheet.given(what.symbol(), foundMm, MILLIMETRE, what.meaning(), "", from);
+        parameters.enter(sheet, what.bound(), what.limit());
+        sheet.calculate(what.utilisation());
+        return Evaluation.Measured.on(
+                sheet,
+                sheet.measure(what.symbol()),
+                what.sense(),
+                sheet.measure(what.bound()),
+                place(drop, context),
+                List.of());
     }
 
     /** A drop at the edge itself that needs a guard decides, where the ground farther out is not known. */
@@ -125,14 +148,14 @@ final class NearbyDrop implements Method {
     }
 
     /** The sheet with which workings begin: h_drop. */
-    static Sheet sheet(Drop drop) {
+    private static Sheet sheet(Drop drop) {
         Sheet sheet = Sheet.blank();
         sheet.given("h_drop", drop.largestMm(), MILLIMETRE, "height of the boards above the ground near the edge", "");
         return sheet;
     }
 
     /** Where the largest drop is, in the units of the review. */
-    static String place(Drop drop, ReviewContext context) {
+    private static String place(Drop drop, ReviewContext context) {
         return "the largest drop is at x = "
                 + context.written(Measure.mm(drop.at().xMm())) + ", y = "
                 + context.written(Measure.mm(drop.at().yMm()));

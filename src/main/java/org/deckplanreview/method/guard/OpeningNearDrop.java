@@ -5,10 +5,8 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import org.deckplanreview.formula.Formula;
-import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
@@ -32,6 +30,9 @@ final class OpeningNearDrop implements Method {
 
     private static final Formula UTILISATION = Formula.of("utilisation = d / d_max", RATIO, "");
 
+    private static final NearbyDrop.OfGuard OPENING = new NearbyDrop.OfGuard(
+            "d", "largest opening", "", "d_max", SPHERE, Sense.UNDER, UTILISATION, OpeningNearDrop::opening);
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "guard.openingNearDrop",
             "geometry",
@@ -50,12 +51,7 @@ final class OpeningNearDrop implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        return NearbyDrop.ofGuard(
-                (EdgeRun) subject,
-                parameters,
-                context,
-                OpeningNearDrop::opening,
-                (drop, opening, pointer) -> measured(drop, opening, pointer, parameters, context));
+        return NearbyDrop.ofGuard((EdgeRun) subject, parameters, context, OPENING);
     }
 
     private static Derived<Double> opening(Guard guard, Pointer pointer) {
@@ -70,20 +66,5 @@ final class OpeningNearDrop implements Method {
 
     private static boolean hasNoInfill(Guard guard) {
         return guard.infill().filter(GuardInfill.NONE::equals).isPresent();
-    }
-
-    private static Evaluation measured(
-            Drop drop, double openingMm, Pointer guard, Parameters parameters, ReviewContext context) {
-        Sheet sheet = NearbyDrop.sheet(drop);
-        sheet.given("d", openingMm, MILLIMETRE, "largest opening", "", guard);
-        parameters.enter(sheet, "d_max", SPHERE);
-        sheet.calculate(UTILISATION);
-        return Evaluation.Measured.on(
-                sheet,
-                sheet.measure("d"),
-                Sense.UNDER,
-                sheet.measure("d_max"),
-                NearbyDrop.place(drop, context),
-                List.of());
     }
 }

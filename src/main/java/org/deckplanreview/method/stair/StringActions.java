@@ -15,15 +15,18 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.StairRun;
 import org.deckplanreview.layout.Subject;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.PartialFactors;
+import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
 import org.deckplanreview.submission.Strings;
@@ -82,6 +85,18 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
 
     Pointer stringsMember(String name) {
         return stair.pointer().child("strings").child(name);
+    }
+
+    /** Bending under either load, whichever is worse. */
+    static Evaluation bending(
+            SingleTimber timber, Function<StairLoad, Sheet> loaded, String meaning, List<String> assumptions) {
+        return Case.worst(Stream.of(StairLoad.values())
+                .map(load -> {
+                    Sheet sheet = loaded.apply(load);
+                    sheet.calculate(load.moment());
+                    return timber.bending(sheet, meaning, load.meaning(), assumptions);
+                })
+                .toList());
     }
 
     /** Going, and the load along the most loaded string, p_d. */

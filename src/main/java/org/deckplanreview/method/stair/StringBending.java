@@ -5,10 +5,8 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -57,7 +55,7 @@ final class StringBending implements Method {
         Derived<Evaluation> result = SingleTimber.of(
                         timber, context.submission().timberPointer(timber.id()), actions.parameters())
                 .with(throatMm(actions, timber), (whole, throat) -> left(whole, actions, timber, throat))
-                .map(single -> measured(actions, single));
+                .map(left -> StringActions.bending(left, actions::string, "a string", ASSUMPTIONS));
         return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
     }
 
@@ -74,15 +72,5 @@ final class StringBending implements Method {
     private static SingleTimber left(SingleTimber whole, StringActions actions, Timber timber, double throatMm) {
         double cut = timber.depth().mm() - throatMm;
         return cut > 0 ? whole.notched(cut, actions.stringsMember("throatDepth")) : whole;
-    }
-
-    private static Evaluation measured(StringActions actions, SingleTimber timber) {
-        return Case.worst(Stream.of(StairLoad.values())
-                .map(load -> {
-                    Sheet sheet = actions.string(load);
-                    sheet.calculate(load.moment());
-                    return timber.bending(sheet, "a string", load.meaning(), ASSUMPTIONS);
-                })
-                .toList());
     }
 }

@@ -4,13 +4,10 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETR
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -61,19 +58,12 @@ final class TreadBending implements Method {
         return SingleTimber.outOfScope(timber, actions.parameters()).orElseGet(() -> {
             Timber string = context.submission().timber(actions.strings().timber());
             Derived<Evaluation> result = SingleTimber.of(timber, pointer, actions.parameters())
-                    .map(single -> measured(actions, single, timber, pointer, string));
+                    .map(single -> StringActions.bending(
+                            single,
+                            load -> actions.tread(load, timber, pointer, string),
+                            "one board of a tread",
+                            ASSUMPTIONS));
             return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
         });
-    }
-
-    private static Evaluation measured(
-            StringActions actions, SingleTimber single, Timber timber, Pointer pointer, Timber string) {
-        return Case.worst(Stream.of(StairLoad.values())
-                .map(load -> {
-                    Sheet sheet = actions.tread(load, timber, pointer, string);
-                    sheet.calculate(load.moment());
-                    return single.bending(sheet, "one board of a tread", load.meaning(), ASSUMPTIONS);
-                })
-                .toList());
     }
 }
