@@ -9,8 +9,14 @@ import org.deckplanreview.formula.Formula;
 enum Strength {
     BENDING("m", "bending strength", StrengthClass::fmk, "k_mod * k_h * k_sys", "(2.14), 3.2, 6.6"),
     SHEAR("v", "shear strength", StrengthClass::fvk, "k_mod * k_sys", "(2.14), 6.6"),
-    COMPRESSION_ALONG("c,0", "strength along the grain", StrengthClass::fc0k, "k_mod * k_sys", "(2.14), 6.6"),
-    COMPRESSION_ACROSS("c,90", "strength across the grain", StrengthClass::fc90k, "k_mod * k_sys", "(2.14), 6.6");
+    COMPRESSION_ALONG(
+            "c,0", "compressive strength parallel to the grain", StrengthClass::fc0k, "k_mod * k_sys", "(2.14), 6.6"),
+    COMPRESSION_ACROSS(
+            "c,90",
+            "compressive strength perpendicular to the grain",
+            StrengthClass::fc90k,
+            "k_mod * k_sys",
+            "(2.14), 6.6");
 
     private final String index;
     private final String meaning;
