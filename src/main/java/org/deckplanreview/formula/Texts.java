@@ -2,6 +2,7 @@ package org.deckplanreview.formula;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.deckplanreview.measure.Phrases;
 
 /** Expressions on one line of text, as rulesets' documents and reports write them. */
 final class Texts {
@@ -18,7 +19,7 @@ final class Texts {
             to.append(s);
         } else if (of instanceof Expression.Number n) {
             to.append(n.digits());
-            n.unit().ifPresent(u -> to.append(' ').append(u.symbol()));
+            n.unit().ifPresent(u -> to.append(' ').append(Phrases.unit(u)));
         } else if (of instanceof Expression.Negated n) {
             to.append('-');
             write(n.of(), to);

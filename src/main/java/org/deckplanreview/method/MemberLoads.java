@@ -36,21 +36,17 @@ public record MemberLoads(
 
     /** By which actions the combination has. */
     private enum Combined {
-        PERMANENT(""),
-        IMPOSED(" + φ_Q * q_k", " + φ_Q * R_Q"),
-        SNOW(" + φ_S * s_k", " + φ_S * R_S"),
-        BOTH(" + φ_Q * q_k + φ_S * s_k", " + φ_Q * R_Q + φ_S * R_S");
+        PERMANENT("φ_G * g_k", ""),
+        IMPOSED("(φ_G * g_k + φ_Q * q_k)", " + φ_Q * R_Q"),
+        SNOW("(φ_G * g_k + φ_S * s_k)", " + φ_S * R_S"),
+        BOTH("(φ_G * g_k + φ_Q * q_k + φ_S * s_k)", " + φ_Q * R_Q + φ_S * R_S");
 
         private final Formula onJoist;
         private final Formula onBeam;
 
         Combined(String onArea, String ofJoists) {
-            onJoist = Formula.of("p_d = (φ_G * g_k" + onArea + ") * t + φ_G * g_m", NEWTON_PER_MILLIMETRE, "");
+            onJoist = Formula.of("p_d = " + onArea + " * t + φ_G * g_m", NEWTON_PER_MILLIMETRE, "");
             onBeam = Formula.of("F_d = φ_G * (R_G + g_m * L_m)" + ofJoists, NEWTON_, "");
-        }
-
-        Combined(String nothing) {
-            this(nothing, nothing);
         }
 
         static Combined of(boolean imposed, boolean snow) {

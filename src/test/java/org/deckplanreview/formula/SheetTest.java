@@ -59,7 +59,7 @@ class SheetTest {
         give("t", 600, MILLIMETRE);
 
         assertThat(sheet.calculate(LINE_LOAD)).isCloseTo(0.9, within(1e-15));
-        assertThat(last().substituted().orElseThrow().text()).isEqualTo("1.5 kN/m2 * 600 mm");
+        assertThat(last().substituted().orElseThrow().text()).isEqualTo("1.5 kN/m² * 600 mm");
     }
 
     /** 40 psf over 16 in are 53.33 lb on a foot. */

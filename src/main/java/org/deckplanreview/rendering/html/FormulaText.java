@@ -4,6 +4,7 @@ import java.util.stream.Collectors;
 import org.deckplanreview.formula.Expression;
 import org.deckplanreview.formula.MathFunction;
 import org.deckplanreview.formula.Symbol;
+import org.deckplanreview.measure.Phrases;
 
 /** Formulas on one line of HTML with raised and lowered letters, for paper that knows no MathML. */
 final class FormulaText {
@@ -11,7 +12,7 @@ final class FormulaText {
 
     static String of(Expression formula) {
         if (formula instanceof Expression.Number n) {
-            return n.digits() + n.unit().map(u -> " " + u.symbol()).orElse("");
+            return n.digits() + n.unit().map(u -> " " + Phrases.unit(u)).orElse("");
         }
         if (formula instanceof Symbol s) {
             return s.name() + (s.isPrimed() ? "′" : "") + (s.index().isEmpty() ? "" : "<sub>" + s.index() + "</sub>");

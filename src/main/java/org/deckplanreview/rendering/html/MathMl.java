@@ -4,6 +4,7 @@ import java.util.stream.Collectors;
 import org.deckplanreview.formula.Expression;
 import org.deckplanreview.formula.MathFunction;
 import org.deckplanreview.formula.Symbol;
+import org.deckplanreview.measure.Phrases;
 
 /** Formulas as presentation MathML. What a formula holds is letters, digits and signs, none of which needs escaping. */
 final class MathMl {
@@ -23,7 +24,7 @@ final class MathMl {
     static String of(Expression formula) {
         if (formula instanceof Expression.Number n) {
             return "<mn>" + n.digits() + "</mn>"
-                    + n.unit().map(u -> "<mtext> " + u.symbol() + "</mtext>").orElse("");
+                    + n.unit().map(u -> "<mtext> " + Phrases.unit(u) + "</mtext>").orElse("");
         }
         if (formula instanceof Symbol s) {
             return symbol(s);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.measure.MeasureUnit;
+import org.deckplanreview.measure.Phrases;
 
 /**
  * Computes what a working shows: numbers, + - * / ^, brackets, min, max, sqrt, sin, cos; numbers with units in SI by JSR 385. Knows nothing
@@ -113,9 +114,9 @@ public final class Arithmetic {
 
     private Optional<MeasureUnit> unit() {
         Optional<MeasureUnit> unit = Arrays.stream(MeasureUnit.values())
-                .filter(u -> u != MeasureUnit.RATIO && text.startsWith(u.symbol(), at))
-                .max(Comparator.comparing(u -> u.symbol().length()));
-        unit.ifPresent(u -> at += u.symbol().length());
+                .filter(u -> u != MeasureUnit.RATIO && !Phrases.unit(u).isEmpty() && text.startsWith(Phrases.unit(u), at))
+                .max(Comparator.comparing(u -> Phrases.unit(u).length()));
+        unit.ifPresent(u -> at += Phrases.unit(u).length());
         hasUnits |= unit.isPresent();
         return unit;
     }
