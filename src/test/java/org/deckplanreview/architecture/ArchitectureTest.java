@@ -36,9 +36,21 @@ class ArchitectureTest {
 
     private static final String ROOT = "org.deckplanreview";
     private static final String[] CORE = {
-        ROOT + ".measure..", ROOT + ".provenance..", ROOT + ".submission..", ROOT + ".layout..", ROOT + ".loadpath..",
-        ROOT + ".vocabulary..", ROOT + ".ruleset..", ROOT + ".method..", ROOT + ".assessment..", ROOT + ".report..",
-        ROOT + ".review..", ROOT + ".rendering..", ROOT + ".schedule.."
+        ROOT + ".kernel..",
+        ROOT + ".measure..",
+        ROOT + ".formula..",
+        ROOT + ".provenance..",
+        ROOT + ".submission..",
+        ROOT + ".layout..",
+        ROOT + ".loadpath..",
+        ROOT + ".vocabulary..",
+        ROOT + ".ruleset..",
+        ROOT + ".method..",
+        ROOT + ".assessment..",
+        ROOT + ".report..",
+        ROOT + ".review..",
+        ROOT + ".rendering..",
+        ROOT + ".schedule.."
     };
 
     private static JavaClasses code;

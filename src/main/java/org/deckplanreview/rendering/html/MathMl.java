@@ -24,7 +24,9 @@ final class MathMl {
     static String of(Expression formula) {
         if (formula instanceof Expression.Number n) {
             return "<mn>" + n.digits() + "</mn>"
-                    + n.unit().map(u -> "<mtext> " + Phrases.unit(u) + "</mtext>").orElse("");
+                    + n.unit()
+                            .map(u -> "<mtext> " + Phrases.unit(u) + "</mtext>")
+                            .orElse("");
         }
         if (formula instanceof Symbol s) {
             return symbol(s);

@@ -12,7 +12,7 @@ import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.GivenParameters;
-import org.deckplanreview.method.geometry.PaperDeck;
+import org.deckplanreview.quantity.PaperDeck;
 import org.deckplanreview.submission.SubjectKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -114,7 +114,8 @@ public final class Arithmetic {
 
     private Optional<MeasureUnit> unit() {
         Optional<MeasureUnit> unit = Arrays.stream(MeasureUnit.values())
-                .filter(u -> u != MeasureUnit.RATIO && !Phrases.unit(u).isEmpty() && text.startsWith(Phrases.unit(u), at))
+                .filter(u ->
+                        u != MeasureUnit.RATIO && !Phrases.unit(u).isEmpty() && text.startsWith(Phrases.unit(u), at))
                 .max(Comparator.comparing(u -> Phrases.unit(u).length()));
         unit.ifPresent(u -> at += Phrases.unit(u).length());
         hasUnits |= unit.isPresent();

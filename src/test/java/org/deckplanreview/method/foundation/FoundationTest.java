@@ -15,7 +15,7 @@ import org.deckplanreview.measure.Word;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.GivenParameters;
 import org.deckplanreview.method.Method;
-import org.deckplanreview.method.geometry.PaperDeck;
+import org.deckplanreview.quantity.PaperDeck;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.Table;

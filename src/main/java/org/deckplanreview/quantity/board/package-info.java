@@ -1,0 +1,2 @@
+/** Boards: their fall, gaps and directions. */
+package org.deckplanreview.quantity.board;

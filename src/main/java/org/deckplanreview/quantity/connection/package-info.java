@@ -1,0 +1,2 @@
+/** Fixings of ledgers, beams, joists and plies. */
+package org.deckplanreview.quantity.connection;

@@ -1,0 +1,2 @@
+/** Whether what is drawn and stated can be at all. */
+package org.deckplanreview.quantity.drawing;

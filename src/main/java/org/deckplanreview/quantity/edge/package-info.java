@@ -1,0 +1,2 @@
+/** Edges of platforms with their drops, and the guards along them. */
+package org.deckplanreview.quantity.edge;

@@ -1,0 +1,2 @@
+/** Posts and footings: heights, depths and sizes. */
+package org.deckplanreview.quantity.footing;

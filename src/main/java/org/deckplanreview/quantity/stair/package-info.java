@@ -1,0 +1,2 @@
+/** Flights, risers, goings, landings, treads and handrails. */
+package org.deckplanreview.quantity.stair;

@@ -1,0 +1,2 @@
+/** Treatment, durability, grades and sizes of timber, and the metal beside it. */
+package org.deckplanreview.quantity.timber;
