@@ -5,10 +5,10 @@ import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -35,6 +35,11 @@ record BraceBasis(
 
     static final List<ParameterDescription> PARAMETERS =
             MemberBasis.parameters(HorizontalLoad.PARAMETERS, List.of(Combination.COMBINATIONS, Combination.Psi.TABLE));
+
+    private static final Formula COSINE = Formula.of("cosθ = r_b / l_b", RATIO, "");
+
+    /** The lever is at least 1: a brace that meets the post below the ground has no more effect than one at its foot. */
+    private static final Formula FORCE = Formula.of("F_b,d = τ * H_d / n_b * max(1, h_p / a_b) / cosθ", NEWTON_, "");
 
     private record Loads(HorizontalLoad load, double heightMm) {}
 
@@ -68,7 +73,7 @@ record BraceBasis(
                 .findFirst();
     }
 
-    List<Combination> combinations() {
+    private List<Combination> combinations() {
         return Combination.of(parameters, State.ULTIMATE, psi, load.vertical().snowN() != 0);
     }
 
@@ -78,62 +83,43 @@ record BraceBasis(
         return PostSway.cosines(new SidewaysSupport(context.layout().platformOf(brace)).braces(direction), direction);
     }
 
-    private double belowMm() {
-        return brace.brace().below().mm();
-    }
-
-    private Twist twist() {
-        return post(brace, context.layout().platformOf(brace))
-                .map(p -> Twist.of(
-                        new SidewaysSupport(context.layout().platformOf(brace)),
-                        brace.brace().direction(),
-                        p.post().at(),
-                        parameters))
-                .orElseThrow();
-    }
-
-    /** At least 1: a brace that meets the post below the ground has no more effect than one at its foot. */
-    private double lever() {
-        return Math.max(1, heightMm / belowMm());
-    }
-
-    private double cosine() {
-        return brace.brace().reach().mm() / brace.lengthMm();
-    }
-
-    /** Each of the loads that may lead. */
-    List<BraceBasis> alternatives() {
-        return load.alternatives(psi).stream()
-                .map(l -> new BraceBasis(brace, l, heightMm, psi, parameters, context))
-                .toList();
-    }
-
-    /** F_b,d, N, along the brace, in compression or tension as the deck is pushed to and fro. */
-    double forceN(Combination combination) {
-        return load.designN(combination, parameters) * twist().factor() * lever() / (sharers() * cosine());
-    }
-
-    /** The combination of the largest force. */
-    Combination worst() {
-        return combinations().stream()
-                .max(Comparator.comparingDouble(this::forceN))
-                .orElseThrow();
-    }
-
-    void writeForce(Sheet w, Combination combination) {
+    /** What of a brace's force is the same under all combinations. */
+    private Sheet shared() {
+        PlatformLayout platform = context.layout().platformOf(brace);
         Pointer at = brace.pointer();
-        load.write(
-                w,
-                combination,
-                parameters,
-                "along the brace",
-                context.layout().platformOf(brace).pointer());
-        w.given("n_b", sharers(), RATIO, "braces that share it, by their part in this direction", "", at);
-        w.given("h_p", heightMm, MILLIMETRE, "clear height of the post", "", at.child("post"));
-        w.given("a_b", belowMm(), MILLIMETRE, "from the post's upper end down to the brace", "", at.child("below"));
-        w.given("cosθ", cosine(), RATIO, "of the angle between the brace and the horizontal", "", at.child("reach"));
-        twist().write(w, at, context.layout().platformOf(brace).pointer());
-        w.step("F_b,d", "τ * H_d / n_b * max(1, h_p / a_b) / cosθ", forceN(combination), NEWTON_, "");
+        Sheet sheet = Sheet.blank();
+        sheet.given("n_b", sharers(), RATIO, "braces that share it, by their part in this direction", "", at);
+        sheet.given("h_p", heightMm, MILLIMETRE, "clear height of the post", "", at.child("post"));
+        double below = brace.brace().below().mm();
+        sheet.given("a_b", below, MILLIMETRE, "from the post's upper end down to the brace", "", at.child("below"));
+        double reach = brace.brace().reach().mm();
+        sheet.given("r_b", reach, MILLIMETRE, "reach of the brace along the beam", "", at.child("reach"));
+        sheet.given("l_b", brace.lengthMm(), MILLIMETRE, "length of the brace", "", at);
+        sheet.calculate(COSINE);
+        Twist.of(
+                        new SidewaysSupport(platform),
+                        brace.brace().direction(),
+                        post(brace, platform).orElseThrow().post().at())
+                .calculate(sheet, parameters, at, platform.pointer());
+        return sheet;
+    }
+
+    /** The brace under one of the loads that may lead and one combination. */
+    record Pushed(Combination combination, HorizontalLoad load, Sheet sheet, double forceN) {}
+
+    /** F_b,d along the brace, in compression or tension as the deck is pushed to and fro, of every combination and load. */
+    List<Pushed> pushed() {
+        Sheet shared = shared();
+        Pointer platform = context.layout().platformOf(brace).pointer();
+        List<Pushed> all = new ArrayList<>();
+        for (HorizontalLoad leading : load.alternatives(psi)) {
+            for (Combination c : combinations()) {
+                Sheet sheet = Sheet.on(shared);
+                leading.calculate(sheet, c, parameters, "along the brace", platform);
+                all.add(new Pushed(c, leading, sheet, sheet.calculate(FORCE)));
+            }
+        }
+        return all;
     }
 
     List<String> assumptions() {

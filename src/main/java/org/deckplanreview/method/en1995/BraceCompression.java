@@ -2,17 +2,14 @@ package org.deckplanreview.method.en1995;
 
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -20,10 +17,13 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Braces in compression over their own length, 6.1.4 (6.2) with k_c of 6.3.2. */
 final class BraceCompression implements Method {
+    private static final Formula THINNER_SIDE = Formula.of("t = min(b, h)", MILLIMETRE, "");
+    private static final Formula RESISTANCE = Formula.of("F_R,d = k_c,z * f_c,0,d * b * h", NEWTON_, "(6.2), (6.24)");
+    private static final Utilisation UTILISATION = Utilisation.atMost("F_b,d", "F_R,d", NEWTON_, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.brace",
             En1995.SOURCE,
@@ -31,8 +31,8 @@ final class BraceCompression implements Method {
             NEWTON_,
             List.of(SubjectKind.BRACES),
             MemberBasis.parameters(
-                    MemberBasis.parameters(BraceBasis.PARAMETERS, DesignStrength.PARAMETERS),
-                    MemberBasis.parameters(Buckling.PARAMETERS, HorizontalLoad.DURATION),
+                    MemberBasis.parameters(BraceBasis.PARAMETERS, Material.PARAMETERS),
+                    HorizontalLoad.DURATION,
                     StrengthClass.TABLE),
             "The brace's share of the horizontal load as a force along it, against k_c f_c,0,d A: (6.2) with (6.23) for no"
                     + " moment, buckling across its thinner side from end to end.");
@@ -55,84 +55,37 @@ final class BraceCompression implements Method {
                         Derived.known(basis),
                         context.loadCategories().get(brace.platformIndex()),
                         parameters,
-                        (b, strengthClass, psi) -> Case.worst(b.alternatives().stream()
-                                .flatMap(alternative -> alternative.combinations().stream()
-                                        .map(c -> new Pushed(alternative, c, strengthClass)))
-                                .toList())));
+                        (b, strengthClass, psi) -> worst(b, strengthClass)));
     }
 
-    /** The brace under one combination. */
-    private record Pushed(BraceBasis basis, Combination combination, StrengthClass strengthClass) implements Case {
-        private double thinMm() {
-            return Math.min(breadthMm(), depthMm());
-        }
-
-        private double breadthMm() {
-            return basis.brace().timber().breadth().mm();
-        }
-
-        private double depthMm() {
-            return basis.brace().timber().depth().mm();
-        }
-
-        private Buckling buckling() {
-            return new Buckling("z", basis.brace().lengthMm(), thinMm(), strengthClass, basis.parameters());
-        }
-
-        private DesignStrength fc0() {
-            return new DesignStrength(
-                    "c,0",
-                    strengthClass.fc0k(),
-                    basis.load().modification(combination, basis.parameters()),
-                    1,
-                    basis.parameters().number(DesignStrength.GAMMA_M.name(), RATIO));
-        }
-
-        private double resistanceN() {
-            return buckling().kc() * fc0().value() * breadthMm() * depthMm();
-        }
-
-        @Override
-        public double utilisation() {
-            return basis.forceN(combination) / resistanceN();
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(basis.forceN(combination), NEWTON_),
-                    Sense.AT_MOST,
-                    Measure.of(resistanceN(), NEWTON_),
-                    utilisation(),
-                    "combination " + combination.id() + ", "
-                            + fc0().modification().duration(),
-                    working(),
-                    basis.assumptions());
-        }
-
-        private List<WorkingStep> working() {
-            Pointer timber = basis.context()
-                    .submission()
-                    .timberPointer(basis.brace().timber().id());
-            Pointer strength = timber.child("strengthClass");
-            Parameters p = basis.parameters();
-            Sheet w = Sheet.blank();
-            basis.writeForce(w, combination);
-            w.given("b", breadthMm(), MILLIMETRE, "breadth", "", timber.child("breadth"));
-            w.given("h", depthMm(), MILLIMETRE, "depth", "", timber.child("depth"));
-            w.step("t", "min(b, h)", thinMm(), MILLIMETRE, "");
-            fc0().write(w, p, "strength along the grain of " + strengthClass.name(), strength);
-            w.given(
-                    "E_0,05",
-                    strengthClass.e005(),
-                    NEWTON_PER_SQUARE_MILLIMETRE,
-                    "5 % value of the modulus of elasticity",
-                    p.source(StrengthClass.TABLE.name()),
-                    strength);
-            buckling().write(w, "t", "across its thinner side", basis.brace().pointer());
-            w.step("F_R,d", "k_c,z * f_c,0,d * b * h", resistanceN(), NEWTON_, "(6.2), (6.24)");
-            w.step("utilisation", "F_b,d / F_R,d", utilisation(), RATIO, "");
-            return w.steps();
-        }
+    private static Evaluation worst(BraceBasis basis, StrengthClass strengthClass) {
+        BraceLine brace = basis.brace();
+        Parameters p = basis.parameters();
+        Pointer timber =
+                basis.context().submission().timberPointer(brace.timber().id());
+        Material material = new Material(strengthClass, timber.child("strengthClass"), p);
+        Sheet column = Sheet.blank();
+        double breadth = brace.timber().breadth().mm();
+        column.given("b", breadth, MILLIMETRE, "breadth", "", timber.child("breadth"));
+        double depth = brace.timber().depth().mm();
+        column.given("h", depth, MILLIMETRE, "depth", "", timber.child("depth"));
+        column.calculate(THINNER_SIDE);
+        String length = "effective length, buckling across its thinner side";
+        column.given("l_ef,z", brace.lengthMm(), MILLIMETRE, length, "", brace.pointer());
+        material.enter(column, Strength.COMPRESSION_ALONG, 1);
+        material.enterLowStiffness(column);
+        Buckling.OF_THINNER_SIDE.calculate(column);
+        return Case.worst(basis.pushed().stream()
+                .map(pushed -> {
+                    Modification modification = pushed.load().modification(pushed.combination(), p);
+                    Sheet sheet = Sheet.on(pushed.sheet(), column);
+                    material.calculate(sheet, Strength.COMPRESSION_ALONG, modification);
+                    sheet.calculate(RESISTANCE);
+                    return UTILISATION.of(
+                            sheet,
+                            () -> "combination " + pushed.combination().id() + ", " + modification.duration(),
+                            basis::assumptions);
+                })
+                .toList());
     }
 }

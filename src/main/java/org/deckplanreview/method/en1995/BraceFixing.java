@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -27,6 +28,8 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Force in a brace against the design resistance that the submission states for the fixing at either end. */
 final class BraceFixing implements Method {
+    private static final Formula UTILISATION = Formula.of("utilisation = F_b,d / F_v,Rd", RATIO, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.braceFixing",
             "statics of a braced frame, against a stated resistance",
@@ -45,18 +48,14 @@ final class BraceFixing implements Method {
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         BraceLine brace = (BraceLine) subject;
-        return BraceBasis.evaluate(brace, parameters, context, basis -> fixed(brace, worst(basis), context.units()));
-    }
-
-    private static BraceBasis worst(BraceBasis basis) {
-        return basis.alternatives().stream()
-                .max(Comparator.comparingDouble(b -> b.forceN(b.worst())))
-                .orElseThrow();
+        return BraceBasis.evaluate(brace, parameters, context, basis -> fixed(brace, basis, context.units()));
     }
 
     private static Evaluation fixed(BraceLine brace, BraceBasis basis, UnitSystem units) {
-        Combination combination = basis.worst();
-        double force = NEWTON_.convert(basis.forceN(combination), KILONEWTON);
+        BraceBasis.Pushed worst = basis.pushed().stream()
+                .max(Comparator.comparingDouble(BraceBasis.Pushed::forceN))
+                .orElseThrow();
+        double force = NEWTON_.convert(worst.forceN(), KILONEWTON);
         Pointer pointer = brace.pointer().child("fixingResistance");
         Optional<Measure> stated = brace.brace().fixingResistance();
         if (stated.isEmpty()) {
@@ -71,23 +70,16 @@ final class BraceFixing implements Method {
         if (resistance <= 0) {
             return new Evaluation.OutOfScope("a fixing without resistance holds no brace", "");
         }
-        Sheet w = Sheet.blank();
-        basis.writeForce(w, combination);
-        w.given(
-                "F_v,Rd",
-                KILONEWTON.convert(resistance, NEWTON_),
-                NEWTON_,
-                "stated design resistance of each fixing",
-                "",
-                pointer);
-        w.step("utilisation", "F_b,d / F_v,Rd", force / resistance, RATIO, "");
+        Sheet sheet = worst.sheet();
+        sheet.given(
+                "F_v,Rd", stated.get().in(NEWTON_), NEWTON_, "stated design resistance of each fixing", "", pointer);
         return new Evaluation.Measured(
                 Measure.of(force, KILONEWTON),
                 Sense.AT_MOST,
                 Measure.of(resistance, KILONEWTON),
-                force / resistance,
-                "combination " + combination.id() + basis.load().words(),
-                w.steps(),
+                sheet.calculate(UTILISATION),
+                "combination " + worst.combination().id() + worst.load().words(),
+                sheet.steps(),
                 basis.assumptions());
     }
 

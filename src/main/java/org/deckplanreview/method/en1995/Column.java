@@ -4,192 +4,154 @@ import static org.deckplanreview.measure.MeasureUnit.CUBIC_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.kernel.Pointer;
+import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
+import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.vocabulary.ParameterDescription;
-import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /**
  * A rectangular column under an axial force with moments about both axes: 6.2.4 (6.19), (6.20) where neither axis lets it
  * buckle, else 6.3.2 (6.23), (6.24). The y axis lies along the breadth, so that buckling about it bends the depth.
  *
- * @param axialN compression, N
- * @param momentYNmm about the y axis
- * @param momentZNmm about the z axis
+ * @param sheet strengths and buckling, which are the same under all combinations
  */
-record Column(
-        Section section,
-        Buckling y,
-        Buckling z,
-        double axialN,
-        double momentYNmm,
-        double momentZNmm,
-        Modification modification,
-        StrengthClass strengthClass,
-        Parameters parameters) {
-    private static final ParameterDescription KM =
-            ParameterDescription.number("km", RATIO, "factor k_m for bending about both axes of a rectangle");
+record Column(Material material, Sheet sheet) {
+    static final List<ParameterDescription> PARAMETERS =
+            MemberBasis.parameters(Material.PARAMETERS, List.of(), StrengthClass.TABLE);
 
-    static final List<ParameterDescription> PARAMETERS = needed();
+    private static final Formula AXIAL_STRESS = Formula.of("σ_c,0,d = N_d / (b * h)", NEWTON_PER_SQUARE_MILLIMETRE, "");
+    private static final Formula RECTANGLE = Formula.of("k_m = 0.7", RATIO, "6.1.6(2)");
+    private static final Formula UTILISATION = Formula.of("utilisation = max(u_y, u_z)", RATIO, "");
 
-    private static List<ParameterDescription> needed() {
-        List<ParameterDescription> all = new ArrayList<>(DesignStrength.PARAMETERS);
-        all.addAll(SizeEffect.PARAMETERS);
-        all.addAll(Buckling.PARAMETERS);
-        all.add(StrengthClass.TABLE);
-        all.add(KM);
-        return List.copyOf(all);
-    }
+    /** What belongs to one axis of the section. */
+    private enum Axis {
+        Y("y", "z", "h", Section.MODULUS, "(6.19); (6.23)"),
+        Z("z", "y", "b", Formula.of("W_z = h * b^2 / 6", CUBIC_MILLIMETRE, ""), "(6.20); (6.24)");
 
-    private DesignStrength design(String property, double characteristic) {
-        return new DesignStrength(
-                property, characteristic, modification, 1, parameters.number(DesignStrength.GAMMA_M.name(), RATIO));
-    }
+        private final Formula modulus;
+        private final Formula stress;
+        private final Formula sizeFactor;
+        private final Formula strength;
+        private final Formula axialAlone;
+        private final Formula withOwnMoment;
+        private final Formula withOtherMoment;
+        private final Formula withBothMoments;
 
-    private DesignStrength fc0() {
-        return design("c,0", strengthClass.fc0k());
-    }
-
-    private double kh(double sideMm) {
-        return SizeEffect.of(parameters).kh(sideMm, strengthClass.rhoK());
-    }
-
-    private double km() {
-        return parameters.number(KM.name(), RATIO);
-    }
-
-    private double areaMm2() {
-        return section.breadthMm() * section.depthMm();
-    }
-
-    private double modulusZMm3() {
-        return section.depthMm() * section.breadthMm() * section.breadthMm() / 6;
-    }
-
-    private double axialStress() {
-        return axialN / areaMm2();
-    }
-
-    private double stressY() {
-        return momentYNmm / section.sectionModulusMm3();
-    }
-
-    private double stressZ() {
-        return momentZNmm / modulusZMm3();
-    }
-
-    private double bendingStrength(double sideMm) {
-        return kh(sideMm) * design("m", strengthClass.fmk()).value();
-    }
-
-    private double bendingY() {
-        return stressY() / bendingStrength(section.depthMm());
-    }
-
-    private double bendingZ() {
-        return stressZ() / bendingStrength(section.breadthMm());
-    }
-
-    private boolean isStocky() {
-        return y.isStocky() && z.isStocky();
-    }
-
-    private double axialTerm(Buckling axis) {
-        double ratio = axialStress() / fc0().value();
-        return isStocky() ? ratio * ratio : ratio / axis.kc();
-    }
-
-    /** The left side of (6.19) or (6.23). */
-    private double aboutY() {
-        return axialTerm(y) + bendingY() + km() * bendingZ();
-    }
-
-    /** The left side of (6.20) or (6.24). */
-    private double aboutZ() {
-        return axialTerm(z) + km() * bendingY() + bendingZ();
-    }
-
-    double utilisation() {
-        return Math.max(aboutY(), aboutZ());
-    }
-
-    boolean yGoverns() {
-        return aboutY() >= aboutZ();
-    }
-
-    /** Shows the strengths and both inequalities; b, h, N_d and the moments that are not 0 stand in the working already. */
-    void write(Sheet w, String yPlane, String zPlane, Pointer column, Pointer strengthClassPointer) {
-        fc0().write(w, parameters, "strength along the grain of " + strengthClass.name(), strengthClassPointer);
-        w.given(
-                "E_0,05",
-                strengthClass.e005(),
-                NEWTON_PER_SQUARE_MILLIMETRE,
-                "5 % value of the modulus of elasticity",
-                parameters.source(StrengthClass.TABLE.name()),
-                strengthClassPointer);
-        y.write(w, "h", yPlane, column);
-        z.write(w, "b", zPlane, column);
-        w.step("σ_c,0,d", "N_d / (b * h)", axialStress(), NEWTON_PER_SQUARE_MILLIMETRE, "");
-        if (isBent()) {
-            w.given(
-                    "f_m,k",
-                    strengthClass.fmk(),
+        /**
+         * @param index of the symbols
+         * @param other index of the other axis
+         * @param side symbol of the side that bending about this axis bends
+         * @param clauses of the inequality without and with buckling
+         */
+        Axis(String index, String other, String side, Formula modulus, String clauses) {
+            this.modulus = modulus;
+            String bending = "σ_m," + index + ",d / f_m," + index + ",d";
+            String otherBending = "k_m * σ_m," + other + ",d / f_m," + other + ",d";
+            String ofBoth = index.equals("y") ? bending + " + " + otherBending : otherBending + " + " + bending;
+            stress = Formula.of(
+                    "σ_m," + index + ",d = M_" + index + ",d / W_" + index, NEWTON_PER_SQUARE_MILLIMETRE, "");
+            sizeFactor = Material.sizeFactor("k_h," + index, side);
+            strength = Formula.of(
+                    "f_m," + index + ",d = k_mod * k_h," + index + " * k_sys * f_m,k / γ_M",
                     NEWTON_PER_SQUARE_MILLIMETRE,
-                    "bending strength of " + strengthClass.name(),
-                    parameters.source(StrengthClass.TABLE.name()),
-                    strengthClassPointer);
-            w.given("k_m", km(), RATIO, "rectangular section", parameters.source(KM.name()));
+                    "(2.14)");
+            axialAlone = inequality(index, "", clauses);
+            withOwnMoment = inequality(index, " + " + bending, clauses);
+            withOtherMoment = inequality(index, " + " + otherBending, clauses);
+            withBothMoments = inequality(index, " + " + ofBoth, clauses);
         }
-        if (momentYNmm != 0) {
-            writeBending(
-                    w, "y", "b * h^2 / 6", section.sectionModulusMm3(), stressY(), "h", section.depthMm(), "(6.23)");
+
+        /** The left side, which must not be more than 1. */
+        private static Formula inequality(String index, String bending, String clauses) {
+            return Formula.of(
+                    "u_" + index + " = (σ_c,0,d / f_c,0,d)^2" + bending
+                            + " if λ_rel,y <= 0.3 and λ_rel,z <= 0.3; σ_c,0,d / (k_c," + index + " * f_c,0,d)"
+                            + bending,
+                    RATIO,
+                    clauses);
         }
-        if (momentZNmm != 0) {
-            writeBending(w, "z", "h * b^2 / 6", modulusZMm3(), stressZ(), "b", section.breadthMm(), "(6.24)");
+
+        void calculateBending(Sheet sheet) {
+            sheet.calculate(modulus);
+            sheet.calculate(stress);
+            sheet.calculate(sizeFactor);
+            sheet.calculate(strength);
         }
-        w.step("u_y", axialExpression("y") + terms("", "k_m * "), aboutY(), RATIO, isStocky() ? "(6.19)" : "(6.23)");
-        w.step("u_z", axialExpression("z") + terms("k_m * ", ""), aboutZ(), RATIO, isStocky() ? "(6.20)" : "(6.24)");
-        w.step("utilisation", "max(u_y, u_z)", utilisation(), RATIO, "");
+
+        double calculateUse(Sheet sheet, boolean own, boolean other) {
+            Formula bent = own && other ? withBothMoments : own ? withOwnMoment : withOtherMoment;
+            return sheet.calculate(own || other ? bent : axialAlone);
+        }
     }
 
-    private boolean isBent() {
-        return momentYNmm != 0 || momentZNmm != 0;
+    /** @param lengths a sheet with b, h, l_ef,y and l_ef,z */
+    static Column of(Material material, Sheet lengths) {
+        Sheet sheet = Sheet.on(lengths);
+        material.enter(sheet, Strength.COMPRESSION_ALONG, 1);
+        material.enterLowStiffness(sheet);
+        Buckling.ABOUT_Y.calculate(sheet);
+        Buckling.ABOUT_Z.calculate(sheet);
+        return new Column(material, sheet);
     }
 
-    private void writeBending(
-            Sheet w,
-            String axis,
-            String modulus,
-            double modulusMm3,
-            double stress,
-            String side,
-            double sideMm,
-            String equation) {
-        SizeEffect size = SizeEffect.of(parameters);
-        w.step("W_" + axis, modulus, modulusMm3, CUBIC_MILLIMETRE, "");
-        w.step("σ_m," + axis + ",d", "M_" + axis + ",d / W_" + axis, stress, NEWTON_PER_SQUARE_MILLIMETRE, "");
-        w.step(
-                "k_h," + axis,
-                size.expression(sideMm, strengthClass.rhoK()).replace("/ h", "/ " + side),
-                kh(sideMm),
-                RATIO,
-                "(3.1)");
-        w.step(
-                "f_m," + axis + ",d",
-                "k_mod * k_h," + axis + " * f_m,k / γ_M",
-                bendingStrength(sideMm),
-                NEWTON_PER_SQUARE_MILLIMETRE,
-                "(2.14), " + equation);
+    /**
+     * Under an axial force and moments.
+     *
+     * @param loads a sheet with b, h, N_d and, where the column is bent, M_y,d and M_z,d
+     * @param momentYNmm 0 for none
+     * @param momentZNmm 0 for none
+     */
+    Loaded under(
+            Sheet loads,
+            double momentYNmm,
+            double momentZNmm,
+            Modification modification,
+            Function<Loaded, String> remark,
+            Supplier<List<String>> assumptions) {
+        Sheet all = Sheet.on(loads, sheet);
+        material.calculate(all, Strength.COMPRESSION_ALONG, modification);
+        all.calculate(AXIAL_STRESS);
+        boolean y = momentYNmm != 0;
+        boolean z = momentZNmm != 0;
+        if (y || z) {
+            material.enter(all, Strength.BENDING);
+            material.enterDensity(all);
+            all.calculate(RECTANGLE);
+        }
+        if (y) {
+            Axis.Y.calculateBending(all);
+        }
+        if (z) {
+            Axis.Z.calculateBending(all);
+        }
+        boolean yGoverns = Axis.Y.calculateUse(all, y, z) >= Axis.Z.calculateUse(all, z, y);
+        return new Loaded(all, yGoverns, all.calculate(UTILISATION), remark, assumptions);
     }
 
-    private String axialExpression(String axis) {
-        return isStocky() ? "(σ_c,0,d / f_c,0,d)^2" : "σ_c,0,d / (k_c," + axis + " * f_c,0,d)";
-    }
-
-    private String terms(String factorY, String factorZ) {
-        return (momentYNmm == 0 ? "" : " + " + factorY + "σ_m,y,d / f_m,y,d")
-                + (momentZNmm == 0 ? "" : " + " + factorZ + "σ_m,z,d / f_m,z,d");
+    /** @param yGoverns whether bending and buckling about y use more of it than about z */
+    record Loaded(
+            Sheet sheet,
+            boolean yGoverns,
+            double utilisation,
+            Function<Loaded, String> remark,
+            Supplier<List<String>> assumptions)
+            implements Case {
+        @Override
+        public Evaluation.Measured measured() {
+            return new Evaluation.Measured(
+                    Measure.of(utilisation, RATIO),
+                    Sense.AT_MOST,
+                    Measure.of(1, RATIO),
+                    utilisation,
+                    remark.apply(this),
+                    sheet.steps(),
+                    assumptions.get());
+        }
     }
 }

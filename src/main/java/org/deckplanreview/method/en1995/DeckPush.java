@@ -1,6 +1,7 @@
 package org.deckplanreview.method.en1995;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -9,6 +10,7 @@ import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.loadpath.ActionFactors;
+import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.Combination.Psi;
 import org.deckplanreview.submission.Direction;
@@ -21,6 +23,8 @@ public record DeckPush(
 
     public static final List<ParameterDescription> PARAMETERS =
             MemberBasis.parameters(HorizontalLoad.PARAMETERS, List.of(Psi.TABLE));
+
+    private static final Formula SHARE = Formula.of("s_b = s * τ", MeasureUnit.RATIO, "");
 
     private static final Psi UNREDUCED = new Psi(1, 1, 1, 1);
 
@@ -70,13 +74,16 @@ public record DeckPush(
 
     /** What one post or its braces take of the push, the deck's twist with it. */
     public static double share(PostPlace post, Direction direction, SidewaysSupport support, Parameters parameters) {
-        return PostSway.part(post, direction, support)
-                * Twist.of(support, direction, post.post().at(), parameters).factor();
+        Sheet sheet = Sheet.blank();
+        PostSway.enterPart(sheet, post, direction, support);
+        Twist.of(support, direction, post.post().at())
+                .calculate(sheet, parameters, post.pointer(), support.platform().pointer());
+        return sheet.calculate(SHARE);
     }
 
     /** N. */
     public double newtons() {
-        return load.designN(combination, parameters);
+        return load.calculate(Sheet.blank(), combination, parameters, direction, platform, "");
     }
 
     /** What imposed loads count beside it: their combination factor where wind leads. */
@@ -84,9 +91,9 @@ public record DeckPush(
         return load.peopleFactor();
     }
 
-    /** Shows the push as {@code H_d}, with the table that its factors stand in. */
-    public void write(Sheet w, ParameterDescription factors) {
-        load.write(w, combination, parameters, direction, platform, factors.name());
+    /** Calculates the push as {@code H_d}, with the table that its factors stand in. */
+    public void write(Sheet sheet, ParameterDescription factors) {
+        load.calculate(sheet, combination, parameters, direction, platform, parameters.source(factors.name()));
     }
 
     /** For the remark of a finding. */

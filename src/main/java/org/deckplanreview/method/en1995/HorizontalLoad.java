@@ -13,6 +13,7 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -73,6 +74,22 @@ record HorizontalLoad(
             wordColumn("occupancy"),
             numberColumn("line", KILONEWTON_PER_METRE));
 
+    private static final Formula PEOPLE = Formula.of("P_d = max(κ * Q_d, γ_q * q_g * w_g)", NEWTON_, "");
+
+    /** The whole push, with partial factors or in service. */
+    private enum Push {
+        DESIGN("H_d"),
+        CHARACTERISTIC("H_k");
+
+        private final Formula still;
+        private final Formula windy;
+
+        Push(String symbol) {
+            still = Formula.of(symbol + " = ν * V_d + P_d", NEWTON_, "");
+            windy = Formula.of(symbol + " = ν * V_d + ψ_0 * P_d + γ_w * p_w * A_w", NEWTON_, "");
+        }
+    }
+
     static final List<ParameterDescription> PARAMETERS =
             List.of(SHARE, CROWD, GUARD_LOADS, WIND, UNSTATED, Twist.SHARE);
     static final List<ParameterDescription> DURATION = List.of(WIND_DURATION);
@@ -127,26 +144,12 @@ record HorizontalLoad(
     }
 
     private static Derived<ActionForces> vertical(PlatformLayout platform, LoadPath loads) {
-        Derived<ActionForces> sum = Derived.known(new ActionForces(0, 0, 0, 0, 0));
+        Derived<ActionForces> sum = Derived.known(ActionForces.NONE);
         for (PostPlace post : platform.posts()) {
             sum = sum.with(
-                    loads.post(post).with(loads.postWeightN(post), HorizontalLoad::withWeight), HorizontalLoad::add);
+                    loads.post(post).with(loads.postWeightN(post), ActionForces::withWeight), ActionForces::plus);
         }
         return sum;
-    }
-
-    private static ActionForces withWeight(ActionForces f, double weightN) {
-        return new ActionForces(
-                f.permanentN() + weightN, f.imposedLargestN(), f.imposedFullN(), f.concentratedN(), f.snowN());
-    }
-
-    private static ActionForces add(ActionForces a, ActionForces b) {
-        return new ActionForces(
-                a.permanentN() + b.permanentN(),
-                a.imposedLargestN() + b.imposedLargestN(),
-                a.imposedFullN() + b.imposedFullN(),
-                Math.max(a.concentratedN(), b.concentratedN()),
-                a.snowN() + b.snowN());
     }
 
     /** The frame's edge across the deck once, and every edge with a guard, those on the far side too. */
@@ -189,30 +192,16 @@ record HorizontalLoad(
         return boards.with(joists, (b, j) -> b + j + beams);
     }
 
-    private static double share(Parameters parameters) {
-        return parameters.number(SHARE.name(), RATIO);
-    }
-
-    private double verticalN(Combination combination) {
-        return combination.factors().permanent() * vertical.permanentN()
-                + combination.factors().imposed() * vertical.imposedFullN()
-                + combination.factors().concentrated() * vertical.concentratedN()
-                + combination.factors().snow() * vertical.snowN();
-    }
-
-    private double windN() {
-        return windNPerMm2 * windAreaMm2;
-    }
-
     boolean isWindy() {
-        return windN() != 0;
+        return windNPerMm2 > 0 && windAreaMm2 > 0;
     }
 
     /** People in full without wind, and wind in full with people by their combination factor. */
     List<HorizontalLoad> alternatives(Combination.Psi psi) {
-        return List.of(
-                new HorizontalLoad(vertical, 1, guardedWidthMm, guardNPerMm, 0, windAreaMm2),
-                new HorizontalLoad(vertical, psi.imposed0(), guardedWidthMm, guardNPerMm, windNPerMm2, windAreaMm2));
+        HorizontalLoad still = new HorizontalLoad(vertical, 1, guardedWidthMm, guardNPerMm, 0, windAreaMm2);
+        HorizontalLoad windy =
+                new HorizontalLoad(vertical, psi.imposed0(), guardedWidthMm, guardNPerMm, windNPerMm2, windAreaMm2);
+        return isWindy() ? List.of(still, windy) : List.of(still);
     }
 
     /** Without what lies on the platform: people who press against a guard do not stand where it would lift. */
@@ -232,123 +221,103 @@ record HorizontalLoad(
                 : Modification.of(parameters, combination.factors());
     }
 
-    /** H_d, N. Wind comes on top in full, whatever else leads. */
-    double designN(Combination combination, Parameters parameters) {
-        return pushN(combination, parameters, parameters.number(WIND.name(), RATIO));
-    }
-
-    /** H_k, N, with wind as it is; the combination's factors are those of service. */
-    double characteristicN(Combination combination, Parameters parameters) {
-        return pushN(combination, parameters, 1);
-    }
-
-    private double pushN(Combination combination, Parameters parameters, double windFactor) {
-        return share(parameters) * verticalN(combination)
-                + peopleFactor * peopleN(combination, parameters)
-                + windFactor * windN();
-    }
-
-    private double peopleN(Combination combination, Parameters parameters) {
-        return Math.max(
-                parameters.number(CROWD.name(), RATIO) * crowdN(combination),
-                lineFactor(combination) * guardNPerMm * guardedWidthMm);
-    }
-
-    private double crowdN(Combination combination) {
-        return combination.factors().imposed() * vertical.imposedFullN()
-                + combination.factors().concentrated() * vertical.concentratedN();
-    }
-
     /** People who press against guards are imposed load: they are there where it is. */
     private static double lineFactor(Combination combination) {
         return Math.max(combination.factors().imposed(), combination.factors().concentrated());
     }
 
-    /** Shows H_d and how it comes about. */
-    void write(Sheet w, Combination combination, Parameters parameters, String direction, Pointer platform) {
-        write(w, combination, parameters, direction, platform, Combination.COMBINATIONS.name());
+    /**
+     * Calculates H_d. Wind comes on top in full, whatever else leads. Returns it in N.
+     *
+     * @param direction for people
+     */
+    double calculate(Sheet sheet, Combination combination, Parameters parameters, String direction, Pointer platform) {
+        return calculate(
+                sheet,
+                combination,
+                parameters,
+                direction,
+                platform,
+                parameters.source(Combination.COMBINATIONS.name()));
     }
 
-    /** Shows H_d and how it comes about, with the table that the combination's factors stand in. */
-    void write(
-            Sheet w,
+    /**
+     * Calculates H_d likewise.
+     *
+     * @param combinations source of the combination's factors
+     */
+    double calculate(
+            Sheet sheet,
             Combination combination,
             Parameters parameters,
             String direction,
             Pointer platform,
             String combinations) {
-        write(
-                w,
-                combination,
-                parameters,
-                direction,
-                platform,
-                new Factored(
-                        "H_d",
-                        parameters.number(WIND.name(), RATIO),
-                        parameters.source(WIND.name()),
-                        parameters.source(combinations)));
+        enterPeople(sheet, combination, parameters, direction, platform, combinations);
+        if (isWindy()) {
+            enterWind(sheet, direction, platform);
+            parameters.enter(sheet, "γ_w", WIND);
+        }
+        return sheet.calculate(isWindy() ? Push.DESIGN.windy : Push.DESIGN.still);
     }
 
-    /** Shows H_k and how it comes about. */
-    void writeCharacteristic(
-            Sheet w, Combination combination, Parameters parameters, String direction, Pointer platform) {
-        write(
-                w,
-                combination,
-                parameters,
-                direction,
-                platform,
-                new Factored("H_k", 1, "", parameters.source(Combination.COMBINATIONS.name())));
+    /** Calculates H_k, with wind as it is; the combination's factors are those of service. Returns it in N. */
+    double calculateCharacteristic(
+            Sheet sheet, Combination combination, Parameters parameters, String direction, Pointer platform) {
+        String combinations = parameters.source(Combination.COMBINATIONS.name());
+        enterPeople(sheet, combination, parameters, direction, platform, combinations);
+        if (isWindy()) {
+            enterWind(sheet, direction, platform);
+            sheet.given("γ_w", 1, RATIO, "factor of wind", "");
+        }
+        return sheet.calculate(isWindy() ? Push.CHARACTERISTIC.windy : Push.CHARACTERISTIC.still);
     }
 
-    /**
-     * @param symbol of the push with this factor on wind
-     * @param combinations where the combination's factors stand
-     */
-    private record Factored(String symbol, double windFactor, String source, String combinations) {}
-
-    private void write(
-            Sheet w,
+    private void enterPeople(
+            Sheet sheet,
             Combination combination,
             Parameters parameters,
             String direction,
             Pointer platform,
-            Factored factored) {
-        double pushN = pushN(combination, parameters, factored.windFactor());
-        w.given(
+            String combinations) {
+        sheet.given(
                 "V_d",
-                verticalN(combination),
+                vertical.fullN(combination.factors()),
                 NEWTON_,
-                "design load that comes down from the platform, " + combination.id(),
-                factored.combinations(),
+                () -> "design load that comes down from the platform, " + combination.id(),
+                combinations,
                 platform);
-        w.given("ν", share(parameters), RATIO, "notional horizontal part", parameters.source(SHARE.name()));
-        w.given("Q_d", crowdN(combination), NEWTON_, "design weight of people among it", "", platform);
-        w.given(
-                "κ",
-                parameters.number(CROWD.name(), RATIO),
-                RATIO,
-                "part of it that sways",
-                parameters.source(CROWD.name()));
-        w.given("γ_q", lineFactor(combination), RATIO, "partial factor of people at the guards", "");
-        w.given(
+        parameters.enter(sheet, "ν", SHARE);
+        double crowdN = vertical.peopleN(combination.factors());
+        sheet.given("Q_d", crowdN, NEWTON_, "design weight of people among it", "", platform);
+        parameters.enter(sheet, "κ", CROWD);
+        sheet.given("γ_q", lineFactor(combination), RATIO, "partial factor of people at the guards", "");
+        sheet.given(
                 "q_g",
                 guardNPerMm,
                 NEWTON_PER_MILLIMETRE,
                 "line load on guards",
                 parameters.source(GUARD_LOADS.name()));
-        w.given("w_g", guardedWidthMm, MILLIMETRE, "width of guards on one side, seen " + direction, "", platform);
-        w.step("P_d", "max(κ * Q_d, γ_q * q_g * w_g)", peopleN(combination, parameters), NEWTON_, "");
-        if (!isWindy()) {
-            w.step(factored.symbol(), "ν * V_d + P_d", pushN, NEWTON_, "");
-            return;
-        }
-        w.given("ψ_0", peopleFactor, RATIO, "combination factor of people where wind leads", "");
-        w.given("p_w", windNPerMm2, NEWTON_PER_SQUARE_MILLIMETRE, "wind pressure", "", PRESSURE);
-        w.given("A_w", windAreaMm2, SQUARE_MILLIMETRE, "area of frame and guards, seen " + direction, "", platform);
-        w.given("γ_w", factored.windFactor(), RATIO, "factor of wind", factored.source());
-        w.step(factored.symbol(), "ν * V_d + ψ_0 * P_d + γ_w * p_w * A_w", pushN, NEWTON_, "");
+        sheet.given(
+                "w_g",
+                guardedWidthMm,
+                MILLIMETRE,
+                () -> "width of guards on one side, seen " + direction,
+                "",
+                platform);
+        sheet.calculate(PEOPLE);
+    }
+
+    private void enterWind(Sheet sheet, String direction, Pointer platform) {
+        sheet.given("ψ_0", peopleFactor, RATIO, "combination factor of people where wind leads", "");
+        sheet.given("p_w", windNPerMm2, NEWTON_PER_SQUARE_MILLIMETRE, "wind pressure", "", PRESSURE);
+        sheet.given(
+                "A_w",
+                windAreaMm2,
+                SQUARE_MILLIMETRE,
+                () -> "area of frame and guards, seen " + direction,
+                "",
+                platform);
     }
 
     /** For the remark of a finding. */

@@ -4,13 +4,13 @@ import static org.deckplanreview.measure.MeasureUnit.KILONEWTON_PER_SQUARE_METRE
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -36,10 +36,12 @@ import org.deckplanreview.submission.LedgerFixings;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** The pull on one fixing of a ledger that keeps the deck from moving away from its wall. */
 final class LedgerPull implements Method {
+    private static final Formula ON_ONE = Formula.of("F_t,d = H_d / L * s", NEWTON_, "");
+    private static final Utilisation UTILISATION = Utilisation.atMost("F_t,d", "F_t,Rd", NEWTON_, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.ledgerPull",
             "statics, with the combinations of EN 1990:2002+A1:2005, 6.4.3",
@@ -92,7 +94,7 @@ final class LedgerPull implements Method {
         if (psi.isEmpty()) {
             return Inputs.noFactors(category.get(), parameters);
         }
-        double resistanceN = resistance.map(r -> r.in(NEWTON_)).orElse(1.0);
+        Pulled pulled = new Pulled(line, platform, parameters);
         List<Pull> pulls =
                 Combination.of(
                                 parameters,
@@ -100,21 +102,24 @@ final class LedgerPull implements Method {
                                 psi.get(),
                                 load.get().vertical().snowN() != 0)
                         .stream()
-                        .flatMap(c -> load.get().alternatives(psi.get()).stream()
-                                .map(l -> new Pull(
-                                        line, platform, l, c, spacing.get(), resistanceN, parameters, context)))
+                        .flatMap(c ->
+                                load.get().alternatives(psi.get()).stream().map(l -> pulled.by(l, c, spacing.get())))
                         .toList();
-        return resistance.isPresent()
-                ? Case.worst(pulls)
-                : new Evaluation.Missing(List.of(new Need(
-                        resistanceAt,
-                        asked
-                                + Enough.from(
-                                        pulls.stream()
-                                                .mapToDouble(Pull::forceN)
-                                                .max()
-                                                .orElseThrow(),
-                                        context.units()))));
+        if (resistance.isEmpty()) {
+            double enough = pulls.stream().mapToDouble(Pull::forceN).max().orElseThrow();
+            return new Evaluation.Missing(
+                    List.of(new Need(resistanceAt, asked + Enough.from(enough, context.units()))));
+        }
+        double resistanceN = resistance.get().in(NEWTON_);
+        return Case.worst(pulls.stream()
+                .map(p -> p.against(resistanceN, resistanceAt, () -> assumed(parameters, context)))
+                .toList());
+    }
+
+    private static List<String> assumed(Parameters parameters, ReviewContext context) {
+        List<String> all = new ArrayList<>(HorizontalLoad.ofWind(parameters, context));
+        all.add("All fixings of a ledger pull alike, and nothing else keeps the deck at its wall.");
+        return List.copyOf(all);
     }
 
     private static ActionForces forces(DeckLoads deck, double areaMm2) {
@@ -126,63 +131,25 @@ final class LedgerPull implements Method {
         return KILONEWTON_PER_SQUARE_METRE.convert(kNPerM2, NEWTON_PER_SQUARE_MILLIMETRE) * areaMm2;
     }
 
+    /** The ledger that is pulled off its wall. */
+    private record Pulled(LedgerLine line, PlatformLayout platform, Parameters parameters) {
+        Pull by(HorizontalLoad load, Combination combination, double spacingMm) {
+            Sheet sheet = Sheet.blank();
+            load.calculate(sheet, combination, parameters, "away from the wall", platform.pointer());
+            Pointer length = line.pointer().child("line");
+            sheet.given("L", line.lengthMm(), MILLIMETRE, "length of the ledger", "", length);
+            Pointer spacing = line.pointer().child("fixings").child("spacing");
+            sheet.given("s", spacingMm, MILLIMETRE, "spacing of its fixings", "", spacing);
+            return new Pull(combination, load, sheet, sheet.calculate(ON_ONE));
+        }
+    }
+
     /** One fixing under one push and combination. */
-    private record Pull(
-            LedgerLine line,
-            PlatformLayout platform,
-            HorizontalLoad load,
-            Combination combination,
-            double spacingMm,
-            double resistanceN,
-            Parameters parameters,
-            ReviewContext context)
-            implements Case {
-
-        double forceN() {
-            return load.designN(combination, parameters) / line.lengthMm() * spacingMm;
-        }
-
-        @Override
-        public double utilisation() {
-            return forceN() / resistanceN;
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            List<String> assumed = new ArrayList<>(HorizontalLoad.ofWind(parameters, context));
-            assumed.add("All fixings of a ledger pull alike, and nothing else keeps the deck at its wall.");
-            return new Evaluation.Measured(
-                    Measure.of(forceN(), NEWTON_),
-                    Sense.AT_MOST,
-                    Measure.of(resistanceN, NEWTON_),
-                    utilisation(),
-                    "combination " + combination.id() + load.words(),
-                    working(),
-                    assumed);
-        }
-
-        private List<WorkingStep> working() {
-            Sheet w = Sheet.blank();
-            Pointer fixings = line.pointer().child("fixings");
-            load.write(w, combination, parameters, "away from the wall", platform.pointer());
-            w.given(
-                    "L",
-                    line.lengthMm(),
-                    MILLIMETRE,
-                    "length of the ledger",
-                    "",
-                    line.pointer().child("line"));
-            w.given("s", spacingMm, MILLIMETRE, "spacing of its fixings", "", fixings.child("spacing"));
-            w.step("F_t,d", "H_d / L * s", forceN(), NEWTON_, "");
-            w.given(
-                    "F_t,Rd",
-                    resistanceN,
-                    NEWTON_,
-                    "stated design resistance of one fixing in tension",
-                    "",
-                    fixings.child("tensionResistance"));
-            w.step("utilisation", "F_t,d / F_t,Rd", utilisation(), RATIO, "");
-            return w.steps();
+    private record Pull(Combination combination, HorizontalLoad load, Sheet sheet, double forceN) {
+        Case against(double resistanceN, Pointer stated, Supplier<List<String>> assumed) {
+            sheet.given(
+                    "F_t,Rd", resistanceN, NEWTON_, "stated design resistance of one fixing in tension", "", stated);
+            return UTILISATION.of(sheet, () -> "combination " + combination.id() + load.words(), assumed);
         }
     }
 }

@@ -3,6 +3,7 @@ package org.deckplanreview.method.en1995;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_;
 import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
+import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -30,14 +32,27 @@ import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 
-/** What a check of a post starts from. Its breadth lies along the beam, its depth across. */
+/**
+ * What a check of a post starts from. Its breadth lies along the beam, its depth across.
+ *
+ * @param start the sheet with which every working begins: b and h
+ */
 record PostBasis(
         PostPlace post,
         Loads loads,
         StrengthClass strengthClass,
         Psi psi,
         Parameters parameters,
-        ReviewContext context) {
+        ReviewContext context,
+        Sheet start) {
+
+    private static final Formula WEIGHT = Formula.of("G_d = γ_G * G_k", NEWTON_, "");
+    private static final Formula AXIAL = Formula.of("N_d = max(0, F_d + G_d)", NEWTON_, "");
+    private static final Formula TO_SIDE_BEAM = Formula.of("e = (h + b_b) / 2", MILLIMETRE, "");
+    private static final Formula SEAT_MOMENT = Formula.of("M_e,d = max(0, F_d) * e", NEWTON_MILLIMETRE, "");
+
+    /** M_y,d of a post that nothing but its beam bends. */
+    static final Formula MOMENT_OF_SEAT = Formula.of("M_y,d = M_e,d", NEWTON_MILLIMETRE, "");
 
     static final String ALONG = "along the beam";
     static final String ACROSS = "across the beam";
@@ -56,8 +71,18 @@ record PostBasis(
                 loads(post, context),
                 context.loadCategories().get(post.platformIndex()),
                 parameters,
-                (loads, strengthClass, psi) ->
-                        check.apply(new PostBasis(post, loads, strengthClass, psi, parameters, context)));
+                (loads, strengthClass, psi) -> check.apply(
+                        new PostBasis(post, loads, strengthClass, psi, parameters, context, section(post, context))));
+    }
+
+    private static Sheet section(PostPlace post, ReviewContext context) {
+        Sheet sheet = Sheet.blank();
+        Pointer timber = context.submission().timberPointer(post.timber().id());
+        double breadth = post.timber().breadth().mm();
+        sheet.given("b", breadth, MILLIMETRE, "side along the beam", "", timber.child("breadth"));
+        double depth = post.timber().depth().mm();
+        sheet.given("h", depth, MILLIMETRE, "side across the beam", "", timber.child("depth"));
+        return sheet;
     }
 
     private static Derived<Loads> loads(PostPlace post, ReviewContext context) {
@@ -96,10 +121,6 @@ record PostBasis(
         return new SidewaysSupport(context.layout().platformOf(post));
     }
 
-    Section section() {
-        return new Section(post.timber().breadth().mm(), post.timber().depth().mm());
-    }
-
     Direction acrossBeam() {
         return SidewaysSupport.across(loads.alongBeam());
     }
@@ -114,28 +135,6 @@ record PostBasis(
 
     private PostLength length(Direction direction) {
         return PostLength.of(post, loads.foot(), loads.heightMm(), direction, support(), parameters);
-    }
-
-    private double beamLoadN(Combination combination) {
-        return loads.forces().largestN(combination.factors());
-    }
-
-    private double weightN(Combination combination) {
-        return combination.factors().permanent() * loads.weightN();
-    }
-
-    private double axialN(Combination combination) {
-        return Math.max(0, beamLoadN(combination) + weightN(combination));
-    }
-
-    /** From the post's axis to the axis of a beam on one of its sides, or to the line of one on its top. */
-    double eccentricityMm() {
-        return sideBeam()
-                .map(b -> (section().depthMm() + breadthMm(b)) / 2)
-                .orElseGet(() -> seated(BeamSeating.ON_POST)
-                        .mapToDouble(b -> b.offMm(post.post().at()))
-                        .max()
-                        .orElse(0));
     }
 
     /** The broadest beam that sits on one side of the post. */
@@ -159,89 +158,63 @@ record PostBasis(
         return beam.plies() * beam.timber().breadth().mm();
     }
 
-    private double seatMomentNmm(Combination combination) {
-        return Math.max(0, beamLoadN(combination)) * eccentricityMm();
-    }
-
-    /** The post under a combination, with moments from sideways loads added to those of a beam on one side. */
-    Column column(Combination combination, double swayAcrossNmm, double swayAlongNmm, Modification modification) {
-        return new Column(
-                section(),
-                new Buckling("y", lengthAcross().effectiveMm(), section().depthMm(), strengthClass, parameters),
-                new Buckling("z", lengthAlong().effectiveMm(), section().breadthMm(), strengthClass, parameters),
-                axialN(combination),
-                seatMomentNmm(combination) + swayAcrossNmm,
-                swayAlongNmm,
-                modification,
-                strengthClass,
-                parameters);
+    /** Strengths and buckling. */
+    Column column() {
+        Sheet lengths = Sheet.on(start);
+        lengthAcross().calculate(lengths, PostLength.Axis.Y, ACROSS, parameters, post.pointer());
+        lengthAlong().calculate(lengths, PostLength.Axis.Z, ALONG, parameters, post.pointer());
+        return Column.of(new Material(strengthClass, timberPointer().child("strengthClass"), parameters), lengths);
     }
 
     Pointer timberPointer() {
         return context.submission().timberPointer(post.timber().id());
     }
 
-    /** Shows b, h, N_d and, where the beam is on one side or off the axis, M_e,d. */
-    void writeLoads(Sheet w, Combination combination) {
-        w.given(
-                "b",
-                section().breadthMm(),
-                MILLIMETRE,
-                "side along the beam",
-                "",
-                timberPointer().child("breadth"));
-        w.given(
-                "h",
-                section().depthMm(),
-                MILLIMETRE,
-                "side across the beam",
-                "",
-                timberPointer().child("depth"));
-        w.given(
+    /** A sheet with b, h, N_d and, where {@link #isEccentric}, M_e,d. */
+    Sheet loads(Combination combination) {
+        Sheet sheet = Sheet.on(start);
+        String source = parameters.source(Combination.COMBINATIONS.name());
+        sheet.given(
                 "F_d",
-                beamLoadN(combination),
+                loads.forces().largestN(combination.factors()),
                 NEWTON_,
-                "design load from the beam, " + combination.id(),
-                parameters.source(Combination.COMBINATIONS.name()),
+                () -> "design load from the beam, " + combination.id(),
+                source,
                 post.pointer());
-        w.given(
-                "G_d",
-                weightN(combination),
-                NEWTON_,
-                "design weight of the whole post",
-                parameters.source(Combination.COMBINATIONS.name()),
-                post.pointer());
-        w.step("N_d", "max(0, F_d + G_d)", axialN(combination), NEWTON_, "");
-        if (eccentricityMm() > 0) {
-            writeEccentricity(w);
-            w.step("M_e,d", "max(0, F_d) * e", seatMomentNmm(combination), NEWTON_MILLIMETRE, "");
+        double factor = combination.factors().permanent();
+        sheet.given("γ_G", factor, RATIO, "partial factor of the permanent action", source);
+        sheet.given("G_k", loads.weightN(), NEWTON_, "weight of the whole post", "", post.pointer());
+        sheet.calculate(WEIGHT);
+        sheet.calculate(AXIAL);
+        if (isEccentric()) {
+            enterEccentricity(sheet);
+            sheet.calculate(SEAT_MOMENT);
         }
+        return sheet;
     }
 
-    private void writeEccentricity(Sheet w) {
+    /** Whether the post carries a beam on one of its sides, or one on its top off its axis. */
+    boolean isEccentric() {
+        return sideBeam().isPresent() || offAxisMm() > 0;
+    }
+
+    private double offAxisMm() {
+        return seated(BeamSeating.ON_POST)
+                .mapToDouble(b -> b.offMm(post.post().at()))
+                .max()
+                .orElse(0);
+    }
+
+    private void enterEccentricity(Sheet sheet) {
         Optional<BeamLine> beside = sideBeam();
         if (beside.isPresent()) {
-            w.given(
-                    "b_b",
-                    breadthMm(beside.get()),
-                    MILLIMETRE,
-                    "breadth of the beam on its side",
-                    "",
-                    beside.get().pointer());
-            w.step("e", "(h + b_b) / 2", eccentricityMm(), MILLIMETRE, "");
+            Pointer beam = beside.get().pointer();
+            sheet.given("b_b", breadthMm(beside.get()), MILLIMETRE, "breadth of the beam on its side", "", beam);
+            sheet.calculate(TO_SIDE_BEAM);
         } else {
-            w.given(
-                    "e",
-                    eccentricityMm(),
-                    MILLIMETRE,
-                    "from the post's axis to the line of the beam on it",
-                    "",
-                    post.pointer().child("at"));
+            Pointer at = post.pointer().child("at");
+            sheet.given("e", offAxisMm(), MILLIMETRE, "from the post's axis to the line of the beam on it", "", at);
         }
-    }
-
-    void writeColumn(Sheet w, Column column) {
-        column.write(w, ACROSS, ALONG, post.pointer(), timberPointer().child("strengthClass"));
     }
 
     List<String> assumptions(List<String> own) {

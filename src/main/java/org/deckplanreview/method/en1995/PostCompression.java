@@ -1,11 +1,9 @@
 package org.deckplanreview.method.en1995;
 
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Measure;
@@ -16,7 +14,6 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Posts in compression, with the bending from a beam on one side: 6.2.4 (6.19), (6.20) and 6.3.2 (6.21) to (6.29). */
 final class PostCompression implements Method {
@@ -38,49 +35,27 @@ final class PostCompression implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        return PostBasis.evaluate(
-                (PostPlace) subject,
-                parameters,
-                context,
-                basis -> Case.worst(basis.combinations().stream()
-                        .map(c -> new Loaded(basis, c, basis.column(c, 0, 0, Modification.of(parameters, c.factors()))))
-                        .toList()));
+        return PostBasis.evaluate((PostPlace) subject, parameters, context, PostCompression::worst);
     }
 
-    /** The post under one combination. */
-    private record Loaded(PostBasis basis, Combination combination, Column column) implements Case {
-        @Override
-        public double utilisation() {
-            return column.utilisation();
-        }
+    private static Evaluation worst(PostBasis basis) {
+        Column column = basis.column();
+        return Case.worst(
+                basis.combinations().stream().map(c -> loaded(basis, column, c)).toList());
+    }
 
-        @Override
-        public Evaluation.Measured measured() {
-            return new Evaluation.Measured(
-                    Measure.of(utilisation(), RATIO),
-                    Sense.AT_MOST,
-                    Measure.of(1, RATIO),
-                    utilisation(),
-                    buckling() + ", combination " + combination.id() + ", "
-                            + column.modification().duration(),
-                    working(),
-                    basis.assumptions(List.of()));
-        }
-
-        private String buckling() {
-            Buckling worst = column.yGoverns() ? column.y() : column.z();
-            return (column.yGoverns() ? PostBasis.ACROSS : PostBasis.ALONG) + ", effective length "
-                    + basis.context().written(Measure.mm(worst.effectiveLengthMm()));
-        }
-
-        private List<WorkingStep> working() {
-            Sheet w = Sheet.blank();
-            basis.writeLoads(w, combination);
-            if (basis.eccentricityMm() > 0) {
-                w.step("M_y,d", "M_e,d", column.momentYNmm(), NEWTON_MILLIMETRE, "");
-            }
-            basis.writeColumn(w, column);
-            return w.steps();
-        }
+    private static Case loaded(PostBasis basis, Column column, Combination combination) {
+        Sheet loads = basis.loads(combination);
+        double moment = basis.isEccentric() ? loads.calculate(PostBasis.MOMENT_OF_SEAT) : 0;
+        Modification modification = Modification.of(basis.parameters(), combination.factors());
+        return column.under(
+                loads,
+                moment,
+                0,
+                modification,
+                used -> (used.yGoverns() ? PostBasis.ACROSS : PostBasis.ALONG) + ", effective length "
+                        + basis.context().written(Measure.mm(used.sheet().value(used.yGoverns() ? "l_ef,y" : "l_ef,z")))
+                        + ", combination " + combination.id() + ", " + modification.duration(),
+                () -> basis.assumptions(List.of()));
     }
 }

@@ -11,8 +11,8 @@ import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -21,7 +21,6 @@ import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Length;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -38,7 +37,6 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 import org.deckplanreview.vocabulary.Table;
 
 /**
@@ -46,16 +44,7 @@ import org.deckplanreview.vocabulary.Table;
  * 1807.3.2.1 (18-1), under the horizontal load without partial factors.
  */
 final class PostLean implements Method {
-    private static final double N_PER_MM3_OF_KN_PER_M3 = 1e-6;
     private static final Pointer SOIL_CLASS = Pointer.of("/site/soil/soilClass");
-    /** S_1 is the soil's pressure at a third of the depth, 1807.3.2.1. */
-    private static final ParameterDescription PRESSURE_DIVISOR =
-            ParameterDescription.number("polePressureDivisor", RATIO, "depth over that at which the pressure is taken");
-
-    private static final ParameterDescription FORCE = ParameterDescription.number(
-            "poleForceFactor", RATIO, "factor of the force over pressure and breadth, in A");
-    private static final ParameterDescription HEIGHT =
-            ParameterDescription.number("poleHeightFactor", RATIO, "factor of the height over A, under the root");
     private static final ParameterDescription MOTION = ParameterDescription.number(
             "poleMotionFactor", RATIO, "factor of the pressure where 12 mm of motion at the ground does no harm");
     private static final ParameterDescription LATERAL = ParameterDescription.table(
@@ -65,6 +54,17 @@ final class PostLean implements Method {
             wordColumn("soilClass"),
             numberColumn("lateral", KILONEWTON_PER_CUBIC_METRE));
 
+    private static final Formula PUSH = Formula.of("P = s * τ * H_k", NEWTON_, "");
+
+    /** The soil's pressure at a third of the depth. */
+    private static final Formula PRESSURE =
+            Formula.of("S_1 = k_m * s_1 * d / 3", NEWTON_PER_SQUARE_MILLIMETRE, "1807.3.2.1");
+
+    private static final Formula A = Formula.of("A = 2.34 * P / (S_1 * b)", MILLIMETRE, "1807.3.2.1");
+    private static final Formula NEEDED =
+            Formula.of("d_req = 0 if A <= 0; 0.5 * A * (1 + sqrt(1 + 4.36 * h / A))", MILLIMETRE, "(18-1)");
+    private static final Utilisation UTILISATION = Utilisation.atLeast("d", "d_req", MILLIMETRE, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.postLean",
             "IBC 2021, 1807.3.2.1, with the combinations of EN 1990:2002+A1:2005, 6.5.3",
@@ -72,13 +72,7 @@ final class PostLean implements Method {
             MILLIMETRE,
             List.of(SubjectKind.POSTS),
             MemberBasis.parameters(
-                    HorizontalLoad.PARAMETERS,
-                    List.of(Combination.COMBINATIONS, Psi.TABLE),
-                    PRESSURE_DIVISOR,
-                    MOTION,
-                    FORCE,
-                    HEIGHT,
-                    LATERAL),
+                    HorizontalLoad.PARAMETERS, List.of(Combination.COMBINATIONS, Psi.TABLE), MOTION, LATERAL),
             "Depth of an embedded post against that of a pole that the ground alone holds, (18-1), under the post's share of the"
                     + " horizontal load at its upper end; in directions that neither a ledger nor braces hold.");
 
@@ -150,31 +144,25 @@ final class PostLean implements Method {
                         .filter(FootingKind.EMBEDDED_POST::equals)
                         .isPresent())
                 .count();
-        List<Pole> poles = new ArrayList<>();
+        Pole pole = new Pole(
+                post,
+                platform,
+                new Hold(1 / embedded, height.get(), depth.get().mm(), breadthMm(footing), lateral),
+                parameters,
+                context);
+        List<Case> cases = new ArrayList<>();
         for (int i = 0; i < open.size(); i++) {
             Direction direction = open.get(i);
-            Twist twist = Twist.of(support, direction, post.post().at(), parameters);
+            String words = direction.equals(along.get()) ? PostBasis.ALONG : PostBasis.ACROSS;
+            Twist twist = Twist.of(support, direction, post.post().at());
             boolean snow = loads.get(i).get().vertical().snowN() != 0;
             for (Combination c : Combination.of(parameters, State.SERVICEABILITY, psi.get(), snow)) {
                 for (HorizontalLoad load : loads.get(i).get().alternatives(psi.get())) {
-                    poles.add(new Pole(
-                            post,
-                            platform,
-                            load,
-                            twist,
-                            1 / embedded,
-                            c,
-                            direction.equals(along.get()) ? PostBasis.ALONG : PostBasis.ACROSS,
-                            height.get(),
-                            depth.get().mm(),
-                            breadthMm(footing),
-                            lateral,
-                            parameters,
-                            context));
+                    cases.add(pole.pushed(load, twist, c, words));
                 }
             }
         }
-        return Case.worst(poles);
+        return Case.worst(cases);
     }
 
     /** Diameter of a round footing, diagonal of a rectangular one. */
@@ -185,100 +173,52 @@ final class PostLean implements Method {
                 : StrictMath.hypot(b, footing.length().map(Length::mm).orElse(b));
     }
 
-    /** The post pushed one way under one combination. */
+    /**
+     * How the ground holds the post.
+     *
+     * @param part of the push that the post takes
+     * @param heightMm of the push above the ground
+     * @param breadthMm diameter or diagonal of the concrete
+     */
+    private record Hold(double part, double heightMm, double depthMm, double breadthMm, double lateralKNPerM3) {}
+
     private record Pole(
-            PostPlace post,
-            PlatformLayout platform,
-            HorizontalLoad load,
-            Twist twist,
-            double part,
-            Combination combination,
-            String direction,
-            double heightMm,
-            double depthMm,
-            double breadthMm,
-            double lateralKNPerM3,
-            Parameters parameters,
-            ReviewContext context)
-            implements Case {
+            PostPlace post, PlatformLayout platform, Hold hold, Parameters parameters, ReviewContext context) {
 
-        private double number(ParameterDescription p) {
-            return parameters.number(p.name(), RATIO);
-        }
-
-        private double forceN() {
-            return part * twist.factor() * load.characteristicN(combination, parameters);
-        }
-
-        private double pressure() {
-            return lateralKNPerM3 * N_PER_MM3_OF_KN_PER_M3 * number(MOTION) * depthMm / number(PRESSURE_DIVISOR);
-        }
-
-        private double a() {
-            return number(FORCE) * forceN() / (pressure() * breadthMm);
-        }
-
-        private double neededMm() {
-            double a = a();
-            return a == 0 ? 0 : 0.5 * a * (1 + Math.sqrt(1 + number(HEIGHT) * heightMm / a));
-        }
-
-        @Override
-        public double utilisation() {
-            return neededMm() / depthMm;
-        }
-
-        @Override
-        public Evaluation.Measured measured() {
-            List<String> assumed = new ArrayList<>(HorizontalLoad.assumptions(parameters, context));
-            assumed.add(
-                    "The hole of an embedded post is filled with concrete, which the ground holds over its whole depth.");
-            return new Evaluation.Measured(
-                    Measure.of(depthMm, MILLIMETRE),
-                    Sense.AT_LEAST,
-                    Measure.of(neededMm(), MILLIMETRE),
-                    utilisation(),
-                    "pushed " + direction + ", combination " + combination.id() + load.words(),
-                    working(),
-                    assumed);
-        }
-
-        private List<WorkingStep> working() {
-            Sheet w = Sheet.blank();
-            load.writeCharacteristic(w, combination, parameters, direction, platform.pointer());
-            twist.write(w, post.pointer(), platform.pointer());
-            w.given("s", part, RATIO, "this post's share of it", "", post.pointer());
-            w.step("P", "s * τ * H_k", forceN(), NEWTON_, "");
+        /** Pushed one way under one combination. */
+        Case pushed(HorizontalLoad load, Twist twist, Combination combination, String direction) {
+            Sheet sheet = Sheet.blank();
+            load.calculateCharacteristic(sheet, combination, parameters, direction, platform.pointer());
+            twist.calculate(sheet, parameters, post.pointer(), platform.pointer());
+            sheet.given("s", hold.part(), RATIO, "this post's share of it", "", post.pointer());
+            sheet.calculate(PUSH);
             Pointer at = post.footing().orElseThrow().pointer();
-            w.given("d", depthMm, MILLIMETRE, "depth in the ground", "", at.child("depth"));
-            w.given(
+            sheet.given("d", hold.depthMm(), MILLIMETRE, "depth in the ground", "", at.child("depth"));
+            sheet.given(
                     "s_1",
-                    lateralKNPerM3,
+                    hold.lateralKNPerM3(),
                     KILONEWTON_PER_CUBIC_METRE,
                     "lateral pressure of the soil for each metre below the ground",
                     parameters.source(LATERAL.name()),
                     SOIL_CLASS);
-            w.given(
-                    "k_d",
-                    number(PRESSURE_DIVISOR),
-                    RATIO,
-                    "depth over that at which it is taken",
-                    parameters.source(PRESSURE_DIVISOR.name()));
-            w.given(
-                    "k_m",
-                    number(MOTION),
-                    RATIO,
-                    "factor for motion that does no harm",
-                    parameters.source(MOTION.name()));
-            w.step("S_1", "s_1 * 0.000001 * k_m * d / k_d", pressure(), NEWTON_PER_SQUARE_MILLIMETRE, "");
-            w.given("b", breadthMm, MILLIMETRE, "diameter or diagonal of the concrete", "", at.child("breadth"));
-            w.given("k_P", number(FORCE), RATIO, "factor of the force", parameters.source(FORCE.name()));
-            w.step("A", "k_P * P / (S_1 * b)", a(), MILLIMETRE, "");
-            w.given("h", heightMm, MILLIMETRE, "height of the push above the ground", "", post.pointer());
-            w.given("k_h", number(HEIGHT), RATIO, "factor of the height", parameters.source(HEIGHT.name()));
-            w.step("d_req", "0.5 * A * (1 + sqrt(1 + k_h * h / A))", neededMm(), MILLIMETRE, "(18-1)");
-            w.step("utilisation", "d_req / d", utilisation(), RATIO, "");
-            return w.steps();
+            parameters.enter(sheet, "k_m", MOTION);
+            sheet.calculate(PRESSURE);
+            Pointer breadth = at.child("breadth");
+            sheet.given("b", hold.breadthMm(), MILLIMETRE, "diameter or diagonal of the concrete", "", breadth);
+            sheet.calculate(A);
+            sheet.given("h", hold.heightMm(), MILLIMETRE, "height of the push above the ground", "", post.pointer());
+            sheet.calculate(NEEDED);
+            return UTILISATION.of(
+                    sheet,
+                    () -> "pushed " + direction + ", combination " + combination.id() + load.words(),
+                    this::assumed);
+        }
+
+        private List<String> assumed() {
+            List<String> all = new ArrayList<>(HorizontalLoad.assumptions(parameters, context));
+            all.add(
+                    "The hole of an embedded post is filled with concrete, which the ground holds over its whole depth.");
+            return List.copyOf(all);
         }
     }
 }

@@ -1,10 +1,14 @@
 package org.deckplanreview.method.en1995;
 
+import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import static org.deckplanreview.vocabulary.ParameterDescription.numberColumn;
 import static org.deckplanreview.vocabulary.ParameterDescription.wordColumn;
 
 import java.util.List;
+import org.deckplanreview.formula.Formula;
+import org.deckplanreview.formula.Sheet;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
@@ -31,6 +35,29 @@ record PostLength(double heightMm, double factor, boolean heldTop, boolean brace
             wordColumn("foot"),
             wordColumn("top"),
             numberColumn("factor", RATIO));
+
+    /** An axis of the section, by the index of its symbols; none where one axis alone is looked at. */
+    enum Axis {
+        Y("y"),
+        Z("z"),
+        ONE("");
+
+        private final String index;
+        private final Formula whole;
+        private final Formula braced;
+
+        Axis(String index) {
+            this.index = index;
+            String ofFootPart = symbol("k_l") + " * " + symbol("l");
+            whole = Formula.of(symbol("l_ef") + " = " + ofFootPart, MILLIMETRE, "");
+            braced = Formula.of(symbol("l_ef") + " = max(" + ofFootPart + ", " + symbol("l_c") + ")", MILLIMETRE, "");
+        }
+
+        /** With this axis added to its index. */
+        String symbol(String name) {
+            return index.isEmpty() ? name : name + (name.contains("_") ? "," : "_") + index;
+        }
+    }
 
     static PostLength of(
             PostPlace post,
@@ -64,9 +91,25 @@ record PostLength(double heightMm, double factor, boolean heldTop, boolean brace
         return new PostLength(heightMm, factor, held, footPart < heightMm, footPart, clear);
     }
 
-    /** The whole height with its factor, or less where braces hold the post between: a brace never makes it longer. */
-    double effectiveMm() {
-        return Math.max(factor * footPartMm, clearMm);
+    /**
+     * Calculates the effective length: that of the whole height or, where braces hold the post between, less; a brace never
+     * makes it longer.
+     *
+     * @param plane of buckling, for people
+     */
+    void calculate(Sheet sheet, Axis axis, String plane, Parameters parameters, Pointer post) {
+        sheet.given(
+                axis.symbol("k_l"),
+                factor,
+                RATIO,
+                () -> "effective length over clear height, buckling " + plane,
+                parameters.source(FACTORS.name()));
+        String length = braced ? "height of its lowest brace that counts" : "clear height of the post";
+        sheet.given(axis.symbol("l"), footPartMm, MILLIMETRE, length, "", post);
+        if (braced) {
+            sheet.given(axis.symbol("l_c"), clearMm, MILLIMETRE, "longest part above that brace", "", post);
+        }
+        sheet.calculate(braced ? axis.braced : axis.whole);
     }
 
     /** For the assumptions of a finding. */

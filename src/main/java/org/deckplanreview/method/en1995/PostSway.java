@@ -7,16 +7,16 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
-import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
+import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BraceLine;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.layout.Subject;
-import org.deckplanreview.measure.Measure;
 import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
@@ -26,13 +26,17 @@ import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /**
  * Posts that hold the deck sideways: embedded ones as cantilevers out of the ground, braced ones bent between a hinged foot
  * and their brace; with their load, 6.2.4 and 6.3.2.
  */
 final class PostSway implements Method {
+    private static final Formula PUSH_ON_POST = Formula.of("H_p,d = s * τ * H_d", NEWTON_, "");
+    private static final Formula ALONG = Formula.of("M_z,d = H_p,d * a", NEWTON_MILLIMETRE, "");
+    private static final Formula ACROSS = Formula.of("M_y,d = H_p,d * a", NEWTON_MILLIMETRE, "");
+    private static final Formula ACROSS_AND_SEAT = Formula.of("M_y,d = M_e,d + H_p,d * a", NEWTON_MILLIMETRE, "");
+
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.postSway",
             En1995.SOURCE,
@@ -44,19 +48,6 @@ final class PostSway implements Method {
             "Largest left side of (6.23) and (6.24), or (6.19) and (6.20), with the moment of the post's share of the"
                     + " horizontal load: over its clear height where embedded posts hold the deck, up to its lowest brace where"
                     + " braces do. A ledger takes that load to the building; braces are taken to be stiffer than embedded posts.");
-
-    /** The share of the horizontal load that one post takes, and over which lever. */
-    private record Share(HorizontalLoad load, double part, Twist twist, double leverMm, String words) {
-        List<Share> alternatives(Combination.Psi psi) {
-            return load.alternatives(psi).stream()
-                    .map(l -> new Share(l, part, twist, leverMm, words))
-                    .toList();
-        }
-
-        double momentNmm(Combination c, Parameters p) {
-            return part * twist.factor() * load.designN(c, p) * leverMm;
-        }
-    }
 
     @Override
     public MethodDescription description() {
@@ -93,12 +84,14 @@ final class PostSway implements Method {
                     loadAlong.with(loadAcross, (a, b) -> a).needs());
         }
         return PostBasis.evaluate(post, parameters, context, basis -> {
-            Share alongShare = share(basis, loadAlong.get(), partAlong, along.get(), support);
-            Share acrossShare = share(basis, loadAcross.get(), partAcross, across, support);
-            List<Pushed> cases = new ArrayList<>();
+            List<Way> ways = List.of(
+                    new Way(basis, loadAlong.get(), along.get(), support, true),
+                    new Way(basis, loadAcross.get(), across, support, false));
+            Column column = basis.column();
+            List<Case> cases = new ArrayList<>();
             for (Combination c : basis.combinations()) {
-                alongShare.alternatives(basis.psi()).forEach(s -> cases.add(new Pushed(basis, c, s, true)));
-                acrossShare.alternatives(basis.psi()).forEach(s -> cases.add(new Pushed(basis, c, s, false)));
+                Sheet loads = basis.loads(c);
+                ways.forEach(w -> cases.addAll(w.pushed(column, c, loads)));
             }
             return Case.worst(cases);
         });
@@ -112,7 +105,7 @@ final class PostSway implements Method {
                 .toList();
     }
 
-    static double part(PostPlace post, Direction direction, SidewaysSupport support) {
+    private static double part(PostPlace post, Direction direction, SidewaysSupport support) {
         List<BraceLine> all = support.braces(direction);
         if (!all.isEmpty()) {
             return cosines(support.braces(direction, post), direction) / cosines(all, direction);
@@ -120,6 +113,11 @@ final class PostSway implements Method {
         long embedded =
                 support.platform().posts().stream().filter(PostSway::isEmbedded).count();
         return isEmbedded(post) ? 1.0 / embedded : 0;
+    }
+
+    /** Enters s, the part of the push that one post takes by itself or by its braces. */
+    static void enterPart(Sheet sheet, PostPlace post, Direction direction, SidewaysSupport support) {
+        sheet.given("s", part(post, direction, support), RATIO, "this post's share of it", "", post.pointer());
     }
 
     static double cosines(List<BraceLine> braces, Direction direction) {
@@ -135,114 +133,79 @@ final class PostSway implements Method {
                 .isPresent();
     }
 
-    private static Share share(
-            PostBasis basis, HorizontalLoad load, double part, Direction direction, SidewaysSupport support) {
-        boolean braced = !support.braces(direction).isEmpty();
-        double height = basis.loads().heightMm();
-        double below = support.braces(direction, basis.post()).stream()
-                .mapToDouble(b -> b.brace().below().mm())
-                .max()
-                .orElse(0);
-        return new Share(
-                load,
-                part,
-                Twist.of(support, direction, basis.post().post().at(), basis.parameters()),
-                Math.max(0, height - below),
-                braced ? "from its foot up to its lowest brace" : "clear height out of the ground");
-    }
+    /** One way in which the deck can be pushed. */
+    private record Way(
+            PostBasis basis, HorizontalLoad load, Direction direction, SidewaysSupport support, boolean along) {
 
-    /** The post pushed one way under one combination. */
-    private record Pushed(PostBasis basis, Combination combination, Share share, boolean along) implements Case {
-        private double momentNmm() {
-            return share.momentNmm(combination, basis.parameters());
+        /** Of each load that may lead, in its order. */
+        List<Case> pushed(Column column, Combination combination, Sheet loads) {
+            Sheet share = share();
+            return load.alternatives(basis.psi()).stream()
+                    .map(l -> pushed(column, combination, Sheet.on(loads, share), l))
+                    .toList();
         }
 
-        private Column column() {
-            return basis.column(
+        /** s, the factor for twist and the lever. */
+        private Sheet share() {
+            Sheet sheet = Sheet.blank();
+            Pointer post = basis.post().pointer();
+            enterPart(sheet, basis.post(), direction, support);
+            Twist.of(support, direction, basis.post().post().at())
+                    .calculate(
+                            sheet, basis.parameters(), post, support.platform().pointer());
+            boolean braced = !support.braces(direction).isEmpty();
+            double below = support.braces(direction, basis.post()).stream()
+                    .mapToDouble(b -> b.brace().below().mm())
+                    .max()
+                    .orElse(0);
+            sheet.given(
+                    "a",
+                    Math.max(0, basis.loads().heightMm() - below),
+                    MILLIMETRE,
+                    braced ? "from its foot up to its lowest brace" : "clear height out of the ground",
+                    "",
+                    post);
+            return sheet;
+        }
+
+        private Case pushed(Column column, Combination combination, Sheet sheet, HorizontalLoad alternative) {
+            alternative.calculate(
+                    sheet,
                     combination,
-                    along ? 0 : momentNmm(),
-                    along ? momentNmm() : 0,
-                    share.load().modification(combination, basis.parameters()));
+                    basis.parameters(),
+                    words(),
+                    support.platform().pointer());
+            sheet.calculate(PUSH_ON_POST);
+            double aboutY = momentY(sheet);
+            double aboutZ = along ? sheet.calculate(ALONG) : 0;
+            Modification modification = alternative.modification(combination, basis.parameters());
+            return column.under(
+                    sheet,
+                    aboutY,
+                    aboutZ,
+                    modification,
+                    used -> "pushed " + words() + ", combination " + combination.id() + alternative.words() + ", "
+                            + modification.duration(),
+                    this::assumptions);
         }
 
-        @Override
-        public double utilisation() {
-            return column().utilisation();
+        private double momentY(Sheet sheet) {
+            if (basis.isEccentric()) {
+                return sheet.calculate(along ? PostBasis.MOMENT_OF_SEAT : ACROSS_AND_SEAT);
+            }
+            return along ? 0 : sheet.calculate(ACROSS);
         }
 
-        private String direction() {
+        private String words() {
             return along ? PostBasis.ALONG : PostBasis.ACROSS;
         }
 
-        @Override
-        public Evaluation.Measured measured() {
+        private List<String> assumptions() {
             List<String> own = new ArrayList<>(HorizontalLoad.assumptions(basis.parameters(), basis.context()));
             own.add(
                     "Posts that hold the deck sideways share the load equally, or as their braces do; the ground is taken to"
                             + " hold the feet of embedded posts, which is not calculated.");
-            return new Evaluation.Measured(
-                    Measure.of(utilisation(), RATIO),
-                    Sense.AT_MOST,
-                    Measure.of(1, RATIO),
-                    utilisation(),
-                    "pushed " + direction() + ", combination " + combination.id()
-                            + share.load().words() + ", "
-                            + column().modification().duration(),
-                    working(),
-                    basis.assumptions(own));
-        }
-
-        private List<WorkingStep> working() {
-            Sheet w = Sheet.blank();
-            basis.writeLoads(w, combination);
-            share.load()
-                    .write(
-                            w,
-                            combination,
-                            basis.parameters(),
-                            direction(),
-                            basis.context().layout().platformOf(basis.post()).pointer());
-            w.given(
-                    "s",
-                    share.part(),
-                    RATIO,
-                    "this post's share of it",
-                    "",
-                    basis.post().pointer());
-            share.twist()
-                    .write(
-                            w,
-                            basis.post().pointer(),
-                            basis.context().layout().platformOf(basis.post()).pointer());
-            w.given(
-                    "a",
-                    share.leverMm(),
-                    MILLIMETRE,
-                    share.words(),
-                    "",
-                    basis.post().pointer());
-            w.step(
-                    "H_p,d",
-                    "s * τ * H_d",
-                    share.part() * share.twist().factor() * share.load().designN(combination, basis.parameters()),
-                    NEWTON_,
-                    "");
-            String bySeat = basis.eccentricityMm() > 0 ? "M_e,d" : "";
-            if (along) {
-                if (!bySeat.isEmpty()) {
-                    w.step("M_y,d", bySeat, column().momentYNmm(), NEWTON_MILLIMETRE, "");
-                }
-                w.step("M_z,d", "H_p,d * a", momentNmm(), NEWTON_MILLIMETRE, "");
-            } else {
-                w.step(
-                        "M_y,d",
-                        bySeat.isEmpty() ? "H_p,d * a" : "M_e,d + H_p,d * a",
-                        column().momentYNmm(),
-                        NEWTON_MILLIMETRE,
-                        "");
-            }
-            basis.writeColumn(w, column());
-            return w.steps();
+            return basis.assumptions(own);
         }
     }
 }

@@ -4,6 +4,8 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import java.util.function.Supplier;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -12,7 +14,7 @@ import org.deckplanreview.layout.PostPlace;
 import org.deckplanreview.layout.SidewaysSupport;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.layout.TimberPiece;
-import org.deckplanreview.measure.Measure;
+import org.deckplanreview.method.Case;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
@@ -22,12 +24,14 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
-import org.deckplanreview.vocabulary.Sense;
 
 /** Effective length of posts and braces over the radius of gyration, the larger of both axes. */
 final class Slenderness implements Method {
     private static final ParameterDescription LARGEST =
             ParameterDescription.number("largestSlenderness", RATIO, "largest slenderness of a member in compression");
+
+    private static final Formula SLENDERNESS = Formula.of("λ = l_ef * sqrt(12) / h", RATIO, "");
+    private static final Utilisation UTILISATION = Utilisation.atMost("λ", "λ_max", RATIO, "");
 
     private static final MethodDescription DESCRIPTION = new MethodDescription(
             "en1995.slenderness",
@@ -38,13 +42,6 @@ final class Slenderness implements Method {
             List.of(PostLength.FACTORS, LARGEST),
             "The larger of both slendernesses: effective length over the radius of gyration. Braces count from end to end.");
 
-    /** An effective length and the side of the section that bends over it. */
-    private record Lean(double lengthMm, double sideMm, String plane, Pointer side, List<String> assumptions) {
-        double slenderness() {
-            return Buckling.slenderness(lengthMm, sideMm);
-        }
-    }
-
     @Override
     public MethodDescription description() {
         return DESCRIPTION;
@@ -54,76 +51,70 @@ final class Slenderness implements Method {
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
         Pointer timber = context.submission()
                 .timberPointer(((TimberPiece) subject).timber().id());
-        if (subject instanceof BraceLine brace) {
-            double breadth = brace.timber().breadth().mm();
-            double depth = brace.timber().depth().mm();
-            Lean lean = new Lean(
-                    brace.lengthMm(),
-                    Math.min(breadth, depth),
-                    "across its thinner side",
-                    timber.child(breadth <= depth ? "breadth" : "depth"),
-                    List.of());
-            return measured(lean, subject, parameters);
-        }
-        return post((PostPlace) subject, timber, parameters, context);
+        return subject instanceof BraceLine brace
+                ? brace(brace, timber, parameters)
+                : post((PostPlace) subject, timber, parameters, context);
+    }
+
+    private static Evaluation brace(BraceLine brace, Pointer timber, Parameters parameters) {
+        String plane = "across its thinner side";
+        double breadth = brace.timber().breadth().mm();
+        double depth = brace.timber().depth().mm();
+        Sheet sheet = Sheet.blank();
+        sheet.given("l_ef", brace.lengthMm(), MILLIMETRE, "effective length, buckling " + plane, "", brace.pointer());
+        return slender(
+                        sheet,
+                        Math.min(breadth, depth),
+                        timber.child(breadth <= depth ? "breadth" : "depth"),
+                        parameters,
+                        plane,
+                        List::of)
+                .measured();
     }
 
     private static Evaluation post(PostPlace post, Pointer timber, Parameters parameters, ReviewContext context) {
-        Derived<Lean> lean = post.heightMm()
+        Derived<Evaluation.Measured> worse = post.heightMm()
                 .with(PostBasis.foot(post), (height, foot) -> foot)
-                .with(
-                        PostBasis.direction(post, context),
-                        (foot, along) -> worse(post, foot, along, timber, parameters, context));
-        return lean.isKnown() ? measured(lean.get(), post, parameters) : new Evaluation.Missing(lean.needs());
+                .with(PostBasis.direction(post, context), (foot, along) -> {
+                    Post whole = new Post(post, foot, timber, parameters, context);
+                    return Case.worst(List.of(whole.along(along), whole.across(along)));
+                });
+        return worse.isKnown() ? worse.get() : new Evaluation.Missing(worse.needs());
     }
 
-    private static Lean worse(
-            PostPlace post,
-            FootingKind foot,
-            Direction along,
-            Pointer timber,
+    /** A post that can lean along and across its beam. */
+    private record Post(
+            PostPlace post, FootingKind foot, Pointer timber, Parameters parameters, ReviewContext context) {
+        Case along(Direction along) {
+            double breadth = post.timber().breadth().mm();
+            return leaning(along, PostBasis.ALONG, breadth, timber.child("breadth"));
+        }
+
+        Case across(Direction along) {
+            double depth = post.timber().depth().mm();
+            return leaning(SidewaysSupport.across(along), PostBasis.ACROSS, depth, timber.child("depth"));
+        }
+
+        private Case leaning(Direction direction, String plane, double sideMm, Pointer side) {
+            SidewaysSupport support = new SidewaysSupport(context.layout().platformOf(post));
+            PostLength length = PostLength.of(post, foot, post.heightMm().get(), direction, support, parameters);
+            Sheet sheet = Sheet.blank();
+            length.calculate(sheet, PostLength.Axis.ONE, plane, parameters, post.pointer());
+            return slender(sheet, sideMm, side, parameters, plane, () -> List.of(length.assumption(plane, foot)));
+        }
+    }
+
+    /** @param sheet on which l_ef stands */
+    private static Case slender(
+            Sheet sheet,
+            double sideMm,
+            Pointer side,
             Parameters parameters,
-            ReviewContext context) {
-        SidewaysSupport support = new SidewaysSupport(context.layout().platformOf(post));
-        double height = post.heightMm().get();
-        PostLength lengthAlong = PostLength.of(post, foot, height, along, support, parameters);
-        PostLength lengthAcross = PostLength.of(post, foot, height, SidewaysSupport.across(along), support, parameters);
-        Lean a = new Lean(
-                lengthAlong.effectiveMm(),
-                post.timber().breadth().mm(),
-                PostBasis.ALONG,
-                timber.child("breadth"),
-                List.of(lengthAlong.assumption(PostBasis.ALONG, foot)));
-        Lean b = new Lean(
-                lengthAcross.effectiveMm(),
-                post.timber().depth().mm(),
-                PostBasis.ACROSS,
-                timber.child("depth"),
-                List.of(lengthAcross.assumption(PostBasis.ACROSS, foot)));
-        return a.slenderness() >= b.slenderness() ? a : b;
-    }
-
-    private static Evaluation measured(Lean lean, Subject subject, Parameters parameters) {
-        double largest = parameters.number(LARGEST.name(), RATIO);
-        Sheet w = Sheet.blank();
-        w.given(
-                "l_ef",
-                lean.lengthMm(),
-                MILLIMETRE,
-                "effective length, buckling " + lean.plane(),
-                "",
-                subject.pointer());
-        w.given("h", lean.sideMm(), MILLIMETRE, "side of the section", "", lean.side());
-        w.step("λ", "l_ef * sqrt(12) / h", lean.slenderness(), RATIO, "");
-        w.given("λ_max", largest, RATIO, "largest slenderness", parameters.source(LARGEST.name()));
-        w.step("utilisation", "λ / λ_max", lean.slenderness() / largest, RATIO, "");
-        return new Evaluation.Measured(
-                Measure.of(lean.slenderness(), RATIO),
-                Sense.AT_MOST,
-                Measure.of(largest, RATIO),
-                lean.slenderness() / largest,
-                lean.plane(),
-                w.steps(),
-                lean.assumptions());
+            String plane,
+            Supplier<List<String>> assumptions) {
+        sheet.given("h", sideMm, MILLIMETRE, "side of the section", "", side);
+        sheet.calculate(SLENDERNESS);
+        parameters.enter(sheet, "λ_max", LARGEST);
+        return UTILISATION.of(sheet, () -> plane, assumptions);
     }
 }
