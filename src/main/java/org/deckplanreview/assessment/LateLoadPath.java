@@ -1,6 +1,7 @@
 package org.deckplanreview.assessment;
 
 import java.util.function.Supplier;
+import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.BoardField;
 import org.deckplanreview.layout.FootingPlace;
@@ -30,6 +31,11 @@ final class LateLoadPath implements LoadPath {
     @Override
     public Derived<MemberAnalysis> member(Member member) {
         return path().member(member);
+    }
+
+    @Override
+    public Derived<Sheet> areaLoads(int platformIndex) {
+        return path().areaLoads(platformIndex);
     }
 
     @Override

@@ -12,10 +12,12 @@ import org.deckplanreview.vocabulary.Sense;
 /**
  * A case that was calculated on a sheet, which ends with the utilisation.
  *
+ * @param before what a reader is shown first, such as the loads
  * @param found what the finding tells, of what stands on the sheet
  * @param remark where along the subject and under which combination
  */
 public record SheetCase(
+        Supplier<Sheet> before,
         Sheet sheet,
         double utilisation,
         Supplier<Measure> found,
@@ -58,6 +60,7 @@ public record SheetCase(
             Supplier<String> remark,
             Supplier<List<String>> assumptions) {
         return new SheetCase(
+                Sheet::blank,
                 sheet,
                 sheet.calculate(utilisation),
                 () -> sheet.measure(found),
@@ -71,12 +74,31 @@ public record SheetCase(
     public static SheetCase use(
             Sheet sheet, Formula utilisation, Supplier<String> remark, Supplier<List<String>> assumptions) {
         double use = sheet.calculate(utilisation);
-        return new SheetCase(sheet, use, () -> Measure.of(use, RATIO), Sense.AT_MOST, () -> WHOLE, remark, assumptions);
+        return new SheetCase(
+                Sheet::blank,
+                sheet,
+                use,
+                () -> Measure.of(use, RATIO),
+                Sense.AT_MOST,
+                () -> WHOLE,
+                remark,
+                assumptions);
+    }
+
+    /** The same case, whose working begins with what stands on another sheet. */
+    public SheetCase after(Supplier<Sheet> first) {
+        return new SheetCase(first, sheet, utilisation, found, sense, allowed, remark, assumptions);
     }
 
     @Override
     public Evaluation.Measured measured() {
         return new Evaluation.Measured(
-                found.get(), sense, allowed.get(), utilisation, remark.get(), sheet.steps(), assumptions.get());
+                found.get(),
+                sense,
+                allowed.get(),
+                utilisation,
+                remark.get(),
+                Sheet.on(before.get(), sheet).steps(),
+                assumptions.get());
     }
 }

@@ -350,6 +350,7 @@ final class BearingPressure implements Method {
             sheet.calculate(PRESSURE);
             base.allowed().enter(sheet);
             return new SheetCase(
+                    Sheet::blank,
                     sheet,
                     sheet.calculate(UTILISATION),
                     () -> sheet.measure("p"),

@@ -6,14 +6,18 @@ import static org.deckplanreview.measure.MeasureUnit.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.Member;
 import org.deckplanreview.layout.Subject;
 import org.deckplanreview.loadpath.Action;
+import org.deckplanreview.loadpath.ActionFactors;
 import org.deckplanreview.loadpath.MemberAnalysis;
+import org.deckplanreview.measure.UnitSystem;
 import org.deckplanreview.method.Evaluation;
+import org.deckplanreview.method.MemberLoads;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.ParameterDescription;
@@ -77,6 +81,12 @@ record MemberBasis(
         }
         sheet.given("d", ply.depthIn(), INCH, "depth", "", timber.child("depth"));
         return sheet;
+    }
+
+    /** What lies on the member and how far it spans, under the factors of a combination. */
+    Supplier<Sheet> loads(ActionFactors factors) {
+        return () ->
+                new MemberLoads(member, analysis, context, factors, combinationSource()).sheet(UnitSystem.INCH_POUND);
     }
 
     /** Where the factors of combinations come from. */

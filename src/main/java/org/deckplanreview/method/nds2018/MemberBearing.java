@@ -112,12 +112,13 @@ final class MemberBearing implements Method {
         sheet.calculate(AREA_FACTOR);
         sheet.calculate(ADJUSTED);
         return SheetCase.atMost(
-                sheet,
-                UTILISATION,
-                "f_c,perp",
-                "F_c,perp'",
-                () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
-                () -> basis.assumptions("Members lie square and in full contact on what carries them."));
+                        sheet,
+                        UTILISATION,
+                        "f_c,perp",
+                        "F_c,perp'",
+                        () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
+                        () -> basis.assumptions("Members lie square and in full contact on what carries them."))
+                .after(basis.loads(combination.factors()));
     }
 
     private static double inches(double mm) {

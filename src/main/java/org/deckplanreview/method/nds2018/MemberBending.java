@@ -149,11 +149,12 @@ final class MemberBending implements Method {
         Sheet sheet = stability.factor(Sheet.on(stress, strength));
         sheet.calculate(ADJUSTED);
         return SheetCase.atMost(
-                sheet,
-                UTILISATION,
-                "f_b",
-                "F_b'",
-                () -> moment.place() + ", combination " + combination.id(),
-                () -> basis.assumptions(stability.assumptions().toArray(String[]::new)));
+                        sheet,
+                        UTILISATION,
+                        "f_b",
+                        "F_b'",
+                        () -> moment.place() + ", combination " + combination.id(),
+                        () -> basis.assumptions(stability.assumptions().toArray(String[]::new)))
+                .after(basis.loads(combination.factors()));
     }
 }

@@ -86,11 +86,13 @@ final class MemberDeflection implements Method {
         List<Case> places = new ArrayList<>();
         for (Combination combination : basis.combinations()) {
             ActionFactors f = combination.factors();
-            Effects effects = basis.analysis()
-                    .effects(new ActionFactors(f.permanent() * permanent, f.imposed(), f.concentrated(), f.snow()));
+            ActionFactors factors =
+                    new ActionFactors(f.permanent() * permanent, f.imposed(), f.concentrated(), f.snow());
+            Effects effects = basis.analysis().effects(factors);
             for (int i = 0; i < effects.spans().size(); i++) {
                 double downMm = effects.spans().get(i).down().value();
-                places.add(place(basis, combination, kind, i, downMm, start, elasticity));
+                places.add(place(basis, combination, kind, i, downMm, start, elasticity)
+                        .after(basis.loads(factors)));
             }
         }
         return Case.worst(places);
@@ -129,7 +131,7 @@ final class MemberDeflection implements Method {
                 basis.parameters().source(CREEP.name()));
     }
 
-    private static Case place(
+    private static SheetCase place(
             MemberBasis basis,
             Combination combination,
             Kind kind,

@@ -115,14 +115,15 @@ final class MemberShear implements Method {
         Optional<EndNotch> notch = basis.member().endNotch();
         notch.ifPresentOrElse(n -> calculateNotched(stress, n, basis, support), () -> stress.calculate(STRESS));
         return SheetCase.atMost(
-                Sheet.on(stress, strength),
-                UTILISATION,
-                "f_v",
-                "F_v'",
-                () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
-                () -> notch.isPresent()
-                        ? basis.assumptions("Every support of a notched member has the notch.")
-                        : basis.assumptions());
+                        Sheet.on(stress, strength),
+                        UTILISATION,
+                        "f_v",
+                        "F_v'",
+                        () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
+                        () -> notch.isPresent()
+                                ? basis.assumptions("Every support of a notched member has the notch.")
+                                : basis.assumptions())
+                .after(basis.loads(combination.factors()));
     }
 
     private static void calculateNotched(Sheet sheet, EndNotch notch, MemberBasis basis, int support) {
