@@ -32,7 +32,7 @@ record KeyFactor(TableKey.Factor factor, Trail trail) {
     Optional<Measure> times(Measure found, String quantity, Value ratio, MeasureUnit unit) {
         Sheet sheet = Sheet.blank();
         if (!enter(sheet, (Measure) ratio)) {
-            trail.goBeyond("There is no " + factor.column() + " for the "
+            trail.goBeyond("There is no " + factor.label() + " for the "
                     + factor.key().quantity() + " "
                     + Phrases.of(ratio, trail.units()) + " in " + factor.table().source()
                     + ", which the table asks for");
@@ -70,7 +70,7 @@ record KeyFactor(TableKey.Factor factor, Trail trail) {
                     "f",
                     number(taken, factor.column()),
                     RATIO,
-                    factor.column() + ", for " + by.quantity() + " " + Phrases.of(ratio, trail.units()),
+                    factor.label() + ", for " + by.quantity() + " " + Phrases.of(ratio, trail.units()),
                     factor.table().source());
         });
         return row.isPresent();
@@ -79,12 +79,13 @@ record KeyFactor(TableKey.Factor factor, Trail trail) {
     private void interpolate(Sheet sheet, double found, LookUpTable.Row lower, LookUpTable.Row upper) {
         TableKey.Direct by = factor.key();
         String source = factor.table().source();
+        String column = factor.table().labels().column(by.column());
         List.of(lower, upper).forEach(row -> trail.take(TableRows.taken(factor.table(), row, List.of(by))));
         sheet.given("r", found, RATIO, by.quantity(), "");
-        sheet.given("r_1", number(lower, by.column()), RATIO, by.column() + " below", source);
-        sheet.given("r_2", number(upper, by.column()), RATIO, by.column() + " above", source);
-        sheet.given("f_1", number(lower, factor.column()), RATIO, factor.column() + " below", source);
-        sheet.given("f_2", number(upper, factor.column()), RATIO, factor.column() + " above", source);
+        sheet.given("r_1", number(lower, by.column()), RATIO, column + " below", source);
+        sheet.given("r_2", number(upper, by.column()), RATIO, column + " above", source);
+        sheet.given("f_1", number(lower, factor.column()), RATIO, factor.label() + " below", source);
+        sheet.given("f_2", number(upper, factor.column()), RATIO, factor.label() + " above", source);
         sheet.calculate(BETWEEN.by(factor.interpolation().orElseThrow()));
     }
 }

@@ -29,7 +29,12 @@ record Overload(double ratio, String reason) {
         }
         Sheet sheet = Sheet.blank();
         sheet.given("r_q", ratio, RATIO, "load over what the table assumes", "");
-        sheet.given("l_t", bound.value().value(), bound.value().unit(), rule.column() + " by the table", "");
+        sheet.given(
+                "l_t",
+                bound.value().value(),
+                bound.value().unit(),
+                rule.table().labels().column(rule.column()) + " by the table",
+                "");
         sheet.calculate(SHORTENED.in(bound.value().unit()));
         return Optional.of(new TableEntry.Bound(
                 sheet.measure("l_q"),

@@ -117,7 +117,7 @@ final class TableReading {
         Measure whole = bound.value();
         Sheet sheet = Sheet.blank();
         sheet.given("p", share.value(), RATIO, "part of it that is allowed", "");
-        sheet.given("t", whole.value(), whole.unit(), rule.column() + " by the table", table.source());
+        sheet.given("t", whole.value(), whole.unit(), asked() + " by the table", table.source());
         sheet.calculate(SHARE.in(whole.unit()));
         return new TableEntry.Bound(
                 sheet.measure("a"), bound.reason(), bound.way().then(sheet));
@@ -180,7 +180,7 @@ final class TableReading {
                 .filter(found::equals)
                 .findFirst();
         same.ifPresent(value ->
-                trail.add(WorkingStep.ofWord(key.column(), Phrases.of(value), table.source(), key.quantity())));
+                trail.add(WorkingStep.ofWord(label(key), table.labels().cell(value), table.source(), key.quantity())));
         return same;
     }
 
@@ -224,7 +224,7 @@ final class TableReading {
     private Value taken(TableKey.Direct key, Measure found, double value, String how) {
         Sheet step = Sheet.blank();
         step.given(
-                key.column(),
+                label(key),
                 value,
                 found.unit(),
                 () -> key.quantity() + " " + Phrases.of(found, trail.units()) + ", row taken: " + how,
@@ -250,7 +250,7 @@ final class TableReading {
             candidates = List.of(smaller.get().row());
         }
         if (candidates.isEmpty()) {
-            trail.goBeyond("There is no " + key.column() + " for " + String.join(", ", known) + " in "
+            trail.goBeyond("There is no " + label(key) + " for " + String.join(", ", known) + " in "
                     + key.table().source() + ", which the table asks for");
         } else if (trail.needs().isEmpty()) {
             take(key, candidates.get(0), String.join(", ", known));
@@ -267,8 +267,8 @@ final class TableReading {
             translatedFrom.put(key.column(), from);
         }
         trail.take(TableRows.taken(key.table(), row, key.by()));
-        trail.add(
-                WorkingStep.ofWord(key.column(), Phrases.of(given), key.table().source(), "from " + from));
+        trail.add(WorkingStep.ofWord(
+                label(key), key.table().labels().cell(given), key.table().source(), "from " + from));
         boolean hasRow =
                 table.rows().stream().anyMatch(one -> isSame(one.cells().get(key.column()), given));
         if (!hasRow) {
@@ -297,11 +297,12 @@ final class TableReading {
         }
         trail.take(taken(row.get(), wanted));
         if (row.get().cells().get(rule.column()) instanceof Measure allowed) {
-            trail.add(given(rule.column(), allowed, named(wanted)));
+            trail.add(given(asked(), allowed, named(wanted)));
             return new TableEntry.Allowed(
                     allowed, "Row taken: " + named(wanted) + " (" + table.source() + ").", trail.way());
         }
-        trail.add(WorkingStep.ofWord(rule.column(), LookUpTable.NOT_PERMITTED.word(), table.source(), named(wanted)));
+        trail.add(WorkingStep.ofWord(
+                asked(), table.labels().cell(LookUpTable.NOT_PERMITTED), table.source(), named(wanted)));
         return new TableEntry.NotPermitted(
                 "The table does not permit " + named(wanted) + " (" + table.source() + ").", trail.way());
     }
@@ -351,7 +352,7 @@ final class TableReading {
         return new TableEntry.Bound(
                 value,
                 side + named(cells) + " (" + table.source() + ").",
-                trail.way(taken(row, cells), given(rule.column(), value, named(cells))));
+                trail.way(taken(row, cells), given(asked(), value, named(cells))));
     }
 
     private TableEntry between(Between at) {
@@ -389,8 +390,8 @@ final class TableReading {
         enter(sheet, "x", at.found(), at.key().quantity(), "");
         enter(sheet, "x_1", at.lower(), column + " below", table.source());
         enter(sheet, "x_2", at.upper(), column + " above", table.source());
-        enter(sheet, "y_1", below, rule.column() + " below", table.source());
-        enter(sheet, "y_2", above, rule.column() + " above", table.source());
+        enter(sheet, "y_1", below, asked() + " below", table.source());
+        enter(sheet, "y_2", above, asked() + " above", table.source());
         sheet.calculate(BETWEEN.in(below.unit()).by(permitted.clause()));
         trail.add(sheet);
         Measure value = sheet.measure("y");
@@ -398,8 +399,7 @@ final class TableReading {
                 permitted.roundedTo().map(step -> rounded(value, step)).orElse(value);
         permitted
                 .roundedTo()
-                .ifPresent(step ->
-                        trail.add(given(rule.column(), rounded, "y rounded to the nearest " + Phrases.of(step))));
+                .ifPresent(step -> trail.add(given(asked(), rounded, "y rounded to the nearest " + Phrases.of(step))));
         String reason = "Interpolated between " + column + " " + Phrases.of(at.lower()) + " and "
                 + Phrases.of(at.upper()) + (keys.isEmpty() ? "" : ", " + named(keys)) + " (" + table.source()
                 + "; permitted by " + permitted.clause() + ").";
@@ -442,11 +442,21 @@ final class TableReading {
                 .orElseGet(() -> name(key) + " " + Phrases.of(value));
     }
 
-    private static String name(TableKey key) {
+    /** The column that allows, as people read it. */
+    private String asked() {
+        return table.labels().column(rule.column());
+    }
+
+    private String label(TableKey key) {
+        LookUpTable known = key instanceof TableKey.Translated translated ? translated.table() : table;
+        return known.labels().column(key.column());
+    }
+
+    private String name(TableKey key) {
         if (key instanceof TableKey.Direct direct) {
             return direct.quantity()
-                    + direct.times().map(f -> " times " + f.column()).orElse("");
+                    + direct.times().map(f -> " times " + f.label()).orElse("");
         }
-        return key.column();
+        return label(key);
     }
 }

@@ -39,12 +39,17 @@ final class Substitution {
             return new Expression.Quotient(in(q.over()), in(q.under()));
         }
         if (of instanceof Expression.Power p) {
-            return new Expression.Power(in(p.base()), in(p.exponent()));
+            return new Expression.Power(base(in(p.base())), in(p.exponent()));
         }
         return of instanceof Expression.Call c
                 ? new Expression.Call(
                         c.function(), c.arguments().stream().map(this::in).toList())
                 : of;
+    }
+
+    /** In brackets where its unit could be read as raised alone. */
+    private static Expression base(Expression base) {
+        return base instanceof Expression.Number n && n.unit().isPresent() ? new Expression.Bracketed(base) : base;
     }
 
     private Expression number(int place) {

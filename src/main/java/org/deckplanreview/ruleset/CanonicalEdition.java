@@ -329,6 +329,9 @@ final class CanonicalEdition {
         table.columns().forEach((name, column) -> columns.put(name, column.word()));
         json.put("columns", columns);
         json.put("rows", table.rows().stream().map(CanonicalEdition::cells).toList());
+        if (!table.labels().texts().isEmpty()) {
+            json.put("labels", table.labels().texts());
+        }
         json.put("cite", cite(table.citation()));
         table.replaced().ifPresent(old -> json.put("replaces", table(old)));
         return json;

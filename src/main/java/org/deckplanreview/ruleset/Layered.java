@@ -34,7 +34,13 @@ record Layered(
         Map<String, LookUpTable.Column> columns = new LinkedHashMap<>();
         grid.columns().forEach((column, type) -> columns.put(column, type.column()));
         return Optional.of(new LookUpTable(
-                standard, name, columns, grid.rows().stream().map(GridRow::row).toList(), statedBy, inPlaceOf));
+                standard,
+                name,
+                columns,
+                grid.rows().stream().map(GridRow::row).toList(),
+                grid.labels(),
+                statedBy,
+                inPlaceOf));
     }
 
     /** For people: where it stands, who set it and what it replaced. */

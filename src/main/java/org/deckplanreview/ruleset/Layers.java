@@ -95,8 +95,8 @@ final class Layers {
                 setting.fault("The standard gives a table here", "{rows, cite}");
                 return Optional.empty();
             }
-            return Optional.of(
-                    new StandardFile.Content.Grid(grid.columns(), GridReader.rows(rows.get(), grid.columns())));
+            return Optional.of(new StandardFile.Content.Grid(
+                    grid.columns(), GridReader.rows(rows.get(), grid.columns()), grid.labels()));
         }
         if (rows.isPresent()) {
             setting.fault("The standard gives a single value here", "{value, cite}");

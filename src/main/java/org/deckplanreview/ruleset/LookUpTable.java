@@ -25,6 +25,7 @@ public record LookUpTable(
         String name,
         Map<String, Column> columns,
         List<Row> rows,
+        TableLabels labels,
         Citation citation,
         Optional<LookUpTable> replaced) {
 

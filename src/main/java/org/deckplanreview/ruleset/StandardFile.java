@@ -56,7 +56,7 @@ record StandardFile(
         record Single(Entry token) implements Content {}
 
         /** A table with its columns in order. */
-        record Grid(Map<String, ColumnType> columns, List<GridRow> rows) implements Content {
+        record Grid(Map<String, ColumnType> columns, List<GridRow> rows, TableLabels labels) implements Content {
             public Grid {
                 rows = List.copyOf(rows);
             }
@@ -92,8 +92,13 @@ record StandardFile(
                 table.file().fault(table.line(), "'" + name + "'", "A value has this name already", "another name");
             }
             confirmedOn(table)
-                    .ifPresent(
-                            on -> statements.put(name, statement(table, source, new Content.Grid(columns, rows), on)));
+                    .ifPresent(on -> statements.put(
+                            name,
+                            statement(
+                                    table,
+                                    source,
+                                    new Content.Grid(columns, rows, TableLabels.of(table, columns, rows)),
+                                    on)));
         });
         root.optional("standard").filter(Entry::isSound).ifPresent(StandardFile::checkName);
         boolean isSound = root.file().faultless()

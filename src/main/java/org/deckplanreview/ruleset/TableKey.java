@@ -51,7 +51,13 @@ public sealed interface TableKey {
      * @param key by which its row is found; a number, not multiplied itself
      * @param interpolation the clause that permits a factor between those of two rows; empty where the key's direction counts
      */
-    record Factor(LookUpTable table, String column, Direct key, Optional<String> interpolation) {}
+    record Factor(LookUpTable table, String column, Direct key, Optional<String> interpolation) {
+
+        /** The factor as people read it. */
+        public String label() {
+            return table.labels().column(column);
+        }
+    }
 
     /**
      * The row is found with what another table gives in its column of the same name.

@@ -232,4 +232,11 @@ class SheetTest {
         give("h", 149.99, MILLIMETRE);
         assertThat(sheet.calculate(formula)).isEqualTo(1);
     }
+
+    @Test
+    void a_power_of_a_value_with_its_unit_is_of_both() {
+        give("d", 355.6, MILLIMETRE);
+        sheet.calculate(Formula.of("A = d^2", MeasureUnit.SQUARE_METRE_, ""));
+        assertThat(sheet.steps().get(1).substituted().orElseThrow().text()).isEqualTo("(355.6 mm)^2");
+    }
 }

@@ -101,6 +101,34 @@ class LookUpTablesTest {
         assertThat(joists.rows().get(0).cells()).containsEntry("span", inches(9 * 12 + 11));
     }
 
+    private static EditedFiles labelled(String labels) {
+        String columns = "    columns: {species: word, group: word}\n";
+        return GOOD.with(STANDARD, columns, columns + "    labels: " + labels + "\n");
+    }
+
+    @Test
+    void columns_and_words_are_read_by_their_labels() {
+        TableKey.Translated group = (TableKey.Translated)
+                lookUp(labelled("{group: species group, A: oak}"), 0).keys().get(0);
+        TableLabels labels = group.table().labels();
+        assertThat(labels.column("group")).isEqualTo("species group");
+        assertThat(labels.cell(new Word("A"))).isEqualTo("oak");
+        assertThat(labels.cell(new Word("B"))).isEqualTo("B");
+    }
+
+    @Test
+    void without_a_label_a_column_is_read_as_its_name() {
+        assertThat(lookUp(GOOD, 1).table().labels().column("joistSpan")).isEqualTo("joist span");
+        assertThat(TableLabels.NONE.cell(LookUpTable.NOT_PERMITTED)).isEqualTo("not permitted");
+    }
+
+    @Test
+    void a_label_of_nothing_in_the_table_is_told() {
+        RulesetFault fault = labelled("{groop: species group}").fault();
+        assertThat(fault.found()).isEqualTo("'groop'");
+        assertThat(fault.accepted()).contains("group");
+    }
+
     @Test
     void an_empty_cell_is_a_hole_and_not_permitted_is_none() {
         List<LookUpTable.Row> rows = lookUp(GOOD, 0).table().rows();

@@ -34,7 +34,8 @@ import org.deckplanreview.vocabulary.Sense;
 
 /** Posts as solid columns under load along their axis, 3.6.3 and 3.7.1. */
 final class PostColumn implements Method {
-    private static final ParameterDescription C = ParameterDescription.number("columnC", RATIO, "c of sawn lumber");
+    private static final ParameterDescription C =
+            ParameterDescription.number("columnC", RATIO, "constant of columns of sawn lumber");
     private static final ParameterDescription LARGEST_SLENDERNESS =
             ParameterDescription.number("columnLargestSlenderness", RATIO, "largest slenderness of a column");
     private static final ParameterDescription LENGTH_FACTOR =
