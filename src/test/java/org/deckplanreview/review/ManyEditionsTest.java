@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.deckplanreview.rendering.json.JsonRendering;
+import org.deckplanreview.report.Detail;
 import org.deckplanreview.ruleset.Edition;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -40,6 +41,6 @@ class ManyEditionsTest {
     }
 
     private static String json(ReviewResult result) {
-        return new String(JsonRendering.render(((ReviewResult.Reviewed) result).report()), StandardCharsets.UTF_8);
+        return new String(JsonRendering.render(((ReviewResult.Reviewed) result).report(), Detail.FULL), StandardCharsets.UTF_8);
     }
 }
