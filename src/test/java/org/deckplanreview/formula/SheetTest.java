@@ -160,7 +160,7 @@ class SheetTest {
         give("α", 60, MeasureUnit.DEGREE);
         assertThat(sheet.calculate(Formula.of("s = l * cos(α)", MILLIMETRE, "")))
                 .isCloseTo(300, within(1e-12));
-        assertThat(last().substituted().orElseThrow().text()).isEqualTo("600 mm * cos(60 deg)");
+        assertThat(last().substituted().orElseThrow().text()).isEqualTo("600 mm * cos(60 °)");
         give("α", 30, MeasureUnit.DEGREE);
         assertThat(sheet.calculate(Formula.of("s = l * sin(α)", MILLIMETRE, "")))
                 .isCloseTo(300, within(1e-12));
