@@ -82,9 +82,4 @@ final class LateLoadPath implements LoadPath {
     public Derived<Double> imposedKNPerM2(int platformIndex) {
         return path().imposedKNPerM2(platformIndex);
     }
-
-    @Override
-    public Derived<Sheet> areaLoads(int platformIndex) {
-        return path().areaLoads(platformIndex);
-    }
 }
