@@ -3,8 +3,6 @@ package org.deckplanreview.method.guard;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
 import java.util.List;
-import org.deckplanreview.kernel.Derived;
-import org.deckplanreview.layout.Drop;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.GroundBesideEdge;
 import org.deckplanreview.layout.Subject;
@@ -41,17 +39,11 @@ final class LargestNearbyDrop implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        EdgeRun edge = (EdgeRun) subject;
-        if (edge.edgeKind().isEmpty()) {
-            return NearbyDrop.undescribed(edge);
-        }
-        if (edge.edgeKind().get() == EdgeKind.WALL) {
-            return new Evaluation.NotApplicable("a wall stands along the edge");
-        }
-        Derived<Drop> drop = GroundBesideEdge.largestDrop(
-                context.layout(), edge, parameters.number(NearbyDrop.WITHIN.name(), MILLIMETRE));
-        return drop.isKnown()
-                ? NearbyDrop.atMost(drop.get(), LARGEST, parameters, context)
-                : new Evaluation.Missing(drop.needs());
+        double withinMm = parameters.number(NearbyDrop.WITHIN.name(), MILLIMETRE);
+        return NearbyDrop.evaluate(
+                (EdgeRun) subject,
+                edge -> edge.edgeKind().filter(EdgeKind.WALL::equals).map(w -> "a wall stands along the edge"),
+                edge -> GroundBesideEdge.largestDrop(context.layout(), edge, withinMm),
+                drop -> NearbyDrop.atMost(drop, LARGEST, parameters, context));
     }
 }

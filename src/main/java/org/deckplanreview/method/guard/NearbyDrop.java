@@ -4,7 +4,9 @@ import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 import static org.deckplanreview.measure.MeasureUnit.RATIO;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
@@ -54,18 +56,32 @@ final class NearbyDrop implements Method {
 
     @Override
     public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        EdgeRun edge = (EdgeRun) subject;
+        return evaluate(
+                (EdgeRun) subject,
+                edge -> edge.guard().map(g -> "a guard stands along the edge"),
+                edge -> of(edge, parameters, context),
+                drop -> atMost(drop, DROP_OVER, parameters, context));
+    }
+
+    /**
+     * Evaluates the drop along an edge.
+     *
+     * @param exempt why an edge that is described has no drop to check
+     */
+    static Evaluation evaluate(
+            EdgeRun edge,
+            Function<EdgeRun, Optional<String>> exempt,
+            Function<EdgeRun, Derived<Drop>> finding,
+            Function<Drop, Evaluation> check) {
         if (edge.edgeKind().isEmpty()) {
             return undescribed(edge);
         }
-        if (edge.guard().isPresent()) {
-            return new Evaluation.NotApplicable("a guard stands along the edge");
+        Optional<String> reason = exempt.apply(edge);
+        if (reason.isPresent()) {
+            return new Evaluation.NotApplicable(reason.get());
         }
-        Derived<Drop> drop = of(edge, parameters, context);
-        if (!drop.isKnown()) {
-            return new Evaluation.Missing(drop.needs());
-        }
-        return atMost(drop.get(), DROP_OVER, parameters, context);
+        Derived<Evaluation> result = finding.apply(edge).map(check);
+        return result.isKnown() ? result.get() : new Evaluation.Missing(result.needs());
     }
 
     /** A drop against the largest that is allowed. */
@@ -77,7 +93,7 @@ final class NearbyDrop implements Method {
                 sheet, sheet.measure("h_drop"), Sense.AT_MOST, sheet.measure("h_max"), place(drop, context), List.of());
     }
 
-    static Evaluation undescribed(EdgeRun edge) {
+    private static Evaluation undescribed(EdgeRun edge) {
         return new Evaluation.Missing(List.of(new Need(
                 edge.pointer(),
                 "what lies along " + edge.label() + ": open, with its guard if it has one, wall or platform")));
@@ -135,7 +151,7 @@ final class NearbyDrop implements Method {
     }
 
     /** A drop at the edge itself that needs a guard decides, where the ground farther out is not known. */
-    static Derived<Drop> of(EdgeRun edge, Parameters parameters, ReviewContext context) {
+    private static Derived<Drop> of(EdgeRun edge, Parameters parameters, ReviewContext context) {
         Derived<Drop> nearby =
                 GroundBesideEdge.largestDrop(context.layout(), edge, parameters.number(WITHIN.name(), MILLIMETRE));
         boolean edgeDecides =
@@ -143,7 +159,7 @@ final class NearbyDrop implements Method {
         return !nearby.isKnown() && edgeDecides ? edge.drop() : nearby;
     }
 
-    static boolean isLarge(Drop drop, Parameters parameters) {
+    private static boolean isLarge(Drop drop, Parameters parameters) {
         return Sense.OVER.holds(drop.largestMm(), parameters.number(DROP_OVER.name(), MILLIMETRE));
     }
 

@@ -30,7 +30,9 @@ import org.deckplanreview.method.en1995.SingleTimber;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
 import org.deckplanreview.submission.Strings;
+import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
+import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Table;
@@ -85,6 +87,18 @@ record StringActions(StairRun stair, Strings strings, Table.Row loads, Parameter
 
     Pointer stringsMember(String name) {
         return stair.pointer().child("strings").child(name);
+    }
+
+    /** @param what bends */
+    static MethodDescription bendingOf(String name, String what, String text) {
+        return new MethodDescription(
+                name,
+                "EN 1995-1-1:2004+A1:2008+A2:2014",
+                what,
+                NEWTON_PER_SQUARE_MILLIMETRE,
+                List.of(SubjectKind.STAIRS),
+                SingleTimber.parameters(PARAMETERS.toArray(ParameterDescription[]::new)),
+                text);
     }
 
     /** Bending under either load, whichever is worse. */

@@ -1,52 +1,33 @@
 package org.deckplanreview.method.stair;
 
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.deckplanreview.kernel.Derived;
-import org.deckplanreview.layout.Subject;
 import org.deckplanreview.method.Evaluation;
-import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.SingleTimber;
-import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
-import org.deckplanreview.vocabulary.MethodDescription;
-import org.deckplanreview.vocabulary.ParameterDescription;
-import org.deckplanreview.vocabulary.Parameters;
 
 /** Bending of the string that carries most: a simple beam over the stair's going in plan. */
-final class StringBending implements Method {
-
-    private static final MethodDescription DESCRIPTION = new MethodDescription(
-            "stair.stringBending",
-            "EN 1995-1-1:2004+A1:2008+A2:2014",
-            "bending stress of the strings",
-            NEWTON_PER_SQUARE_MILLIMETRE,
-            List.of(SubjectKind.STAIRS),
-            SingleTimber.parameters(StringActions.PARAMETERS.toArray(ParameterDescription[]::new)),
-            "Largest bending stress of a string as a simple beam over the flight's going, under the load on each area or on one"
-                    + " place, whichever is worse, with its part of the width, against the design bending strength: equation"
-                    + " (6.11) for one axis.");
+final class StringBending extends StringMethod {
 
     private static final List<String> ASSUMPTIONS = Stream.concat(
                     Stream.of("Treads hold the strings of a stair against buckling sideways."),
                     StringActions.ASSUMPTIONS.stream())
             .toList();
 
-    @Override
-    public MethodDescription description() {
-        return DESCRIPTION;
+    StringBending() {
+        super(StringActions.bendingOf(
+                "stair.stringBending",
+                "bending stress of the strings",
+                "Largest bending stress of a string as a simple beam over the flight's going, under the load on each area or on one"
+                        + " place, whichever is worse, with its part of the width, against the design bending strength: equation"
+                        + " (6.11) for one axis."));
     }
 
     @Override
-    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        return StringActions.evaluate(subject, parameters, context, actions -> check(actions, context));
-    }
-
-    private static Evaluation check(StringActions actions, ReviewContext context) {
+    Evaluation check(StringActions actions, ReviewContext context) {
         Timber timber = context.submission().timber(actions.strings().timber());
         Optional<Evaluation> outOfScope = SingleTimber.outOfScope(timber, actions.parameters());
         if (outOfScope.isPresent()) {

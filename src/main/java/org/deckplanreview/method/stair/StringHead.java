@@ -10,43 +10,33 @@ import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.layout.Subject;
 import org.deckplanreview.method.Enough;
 import org.deckplanreview.method.Evaluation;
-import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
-import org.deckplanreview.vocabulary.Parameters;
 import org.deckplanreview.vocabulary.Sense;
 
 /** What the most loaded string hands to the frame at its head. */
-final class StringHead implements Method {
+final class StringHead extends StringMethod {
 
     private static final Formula UTILISATION = Formula.of("utilisation = F_d / R_d", RATIO, "");
 
-    private static final MethodDescription DESCRIPTION = new MethodDescription(
-            "stair.stringHead",
-            "equilibrium",
-            "force at the head of one string",
-            KILONEWTON,
-            List.of(SubjectKind.STAIRS),
-            StringActions.PARAMETERS,
-            "Force that a string as a simple beam over the flight's going passes on at its head, under the load on each area of its"
-                    + " part of the width, or under the whole load on one place at the head; against the design resistance of"
-                    + " its fixing that the submission states.");
-
-    @Override
-    public MethodDescription description() {
-        return DESCRIPTION;
+    StringHead() {
+        super(new MethodDescription(
+                "stair.stringHead",
+                "equilibrium",
+                "force at the head of one string",
+                KILONEWTON,
+                List.of(SubjectKind.STAIRS),
+                StringActions.PARAMETERS,
+                "Force that a string as a simple beam over the flight's going passes on at its head, under the load on each area of its"
+                        + " part of the width, or under the whole load on one place at the head; against the design resistance of"
+                        + " its fixing that the submission states."));
     }
 
     @Override
-    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        return StringActions.evaluate(subject, parameters, context, actions -> check(actions, context));
-    }
-
-    private static Evaluation check(StringActions actions, ReviewContext context) {
+    Evaluation check(StringActions actions, ReviewContext context) {
         List<Place> places = Stream.of(StairLoad.values())
                 .map(load -> Place.of(actions, load))
                 .toList();

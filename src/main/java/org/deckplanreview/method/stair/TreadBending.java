@@ -1,52 +1,33 @@
 package org.deckplanreview.method.stair;
 
-import static org.deckplanreview.measure.MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE;
-
 import java.util.List;
 import java.util.Optional;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
-import org.deckplanreview.layout.Subject;
 import org.deckplanreview.method.Evaluation;
-import org.deckplanreview.method.Method;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.en1995.SingleTimber;
-import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
-import org.deckplanreview.vocabulary.MethodDescription;
-import org.deckplanreview.vocabulary.ParameterDescription;
-import org.deckplanreview.vocabulary.Parameters;
 
 /** Bending of one board of a tread between the strings that hold it. */
-final class TreadBending implements Method {
-
-    private static final MethodDescription DESCRIPTION = new MethodDescription(
-            "stair.treadBending",
-            "EN 1995-1-1:2004+A1:2008+A2:2014",
-            "bending stress of the treads",
-            NEWTON_PER_SQUARE_MILLIMETRE,
-            List.of(SubjectKind.STAIRS),
-            SingleTimber.parameters(StringActions.PARAMETERS.toArray(ParameterDescription[]::new)),
-            "Largest bending stress of one board of a tread as a simple beam from the middle of one string to the middle of the"
-                    + " next, under the load on each area or the whole load on one place, whichever is worse, against the design"
-                    + " bending strength: equation (6.11) for one axis.");
+final class TreadBending extends StringMethod {
 
     private static final List<String> ASSUMPTIONS = List.of(
             "The strings of a stair stand evenly over its width, the outer ones at its sides.",
             "The depth of the treads' timber lies upright, and one board carries the whole load on one place.");
 
-    @Override
-    public MethodDescription description() {
-        return DESCRIPTION;
+    TreadBending() {
+        super(StringActions.bendingOf(
+                "stair.treadBending",
+                "bending stress of the treads",
+                "Largest bending stress of one board of a tread as a simple beam from the middle of one string to the middle of the"
+                        + " next, under the load on each area or the whole load on one place, whichever is worse, against the design"
+                        + " bending strength: equation (6.11) for one axis."));
     }
 
     @Override
-    public Evaluation evaluate(Subject subject, Parameters parameters, ReviewContext context) {
-        return StringActions.evaluate(subject, parameters, context, actions -> check(actions, context));
-    }
-
-    private static Evaluation check(StringActions actions, ReviewContext context) {
+    Evaluation check(StringActions actions, ReviewContext context) {
         Optional<String> id = actions.stair().stair().treadTimber();
         if (id.isEmpty()) {
             return new Evaluation.Missing(List.of(new Need(
