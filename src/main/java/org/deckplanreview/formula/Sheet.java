@@ -1,9 +1,7 @@
 package org.deckplanreview.formula;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Measure;
@@ -74,14 +72,6 @@ public final class Sheet {
     /** Calculates a formula from what stands on the sheet without writing it there, for what a reader is shown elsewhere. */
     public double aside(Formula formula) {
         return Sheet.on(this).calculate(formula);
-    }
-
-    /** A value that is calculated beside its expression; goes with the last method that does so. Returns it. */
-    public double step(String symbol, String expression, double value, MeasureUnit unit, String equation) {
-        Map<String, Double> known = new LinkedHashMap<>();
-        steps().forEach(s -> known.put(s.symbol(), s.value()));
-        own.add(WorkingStep.Written.of(symbol, expression, known, value, unit, equation));
-        return value;
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.deckplanreview.formula;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.deckplanreview.kernel.Pointer;
@@ -86,38 +85,6 @@ public sealed interface WorkingStep {
         @Override
         public MeasureUnit unit() {
             return MeasureUnit.RATIO;
-        }
-    }
-
-    /** A value that was calculated beside its expression; to go with the last method that does so. */
-    record Written(
-            String symbol,
-            Optional<Expression> expression,
-            Optional<Expression> substituted,
-            double value,
-            MeasureUnit unit,
-            String equation)
-            implements WorkingStep {
-
-        /** @param known values of the symbols before it */
-        public static Written of(
-                String symbol,
-                String text,
-                Map<String, Double> known,
-                double value,
-                MeasureUnit unit,
-                String equation) {
-            Expression expression = Expression.parse(text);
-            List<Symbol> symbols = known.keySet().stream().map(Symbol::of).toList();
-            Parts.symbols(expression)
-                    .filter(s -> !symbols.contains(s))
-                    .findFirst()
-                    .ifPresent(s -> {
-                        throw new IllegalArgumentException("'" + s + "' in '" + text + "' was not given before");
-                    });
-            double[] values = known.values().stream().mapToDouble(d -> d).toArray();
-            Expression numbers = new Substitution(symbols, values, i -> Optional.empty()).in(expression);
-            return new Written(symbol, Optional.of(expression), Optional.of(numbers), value, unit, equation);
         }
     }
 

@@ -41,6 +41,7 @@ class ManyEditionsTest {
     }
 
     private static String json(ReviewResult result) {
-        return new String(JsonRendering.render(((ReviewResult.Reviewed) result).report(), Detail.FULL), StandardCharsets.UTF_8);
+        return new String(
+                JsonRendering.render(((ReviewResult.Reviewed) result).report(), Detail.FULL), StandardCharsets.UTF_8);
     }
 }

@@ -136,7 +136,7 @@ record MemberBasis(
     }
 
     /** The whole working of a place, from the loads on. */
-    private Sheet working(ActionFactors factors, Sheet place) {
+    Sheet working(ActionFactors factors, Sheet place) {
         return Sheet.on(
                 new MemberLoads(member, analysis, context, factors, combinationSource()).sheet(UnitSystem.METRIC),
                 place);

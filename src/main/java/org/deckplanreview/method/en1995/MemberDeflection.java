@@ -85,9 +85,11 @@ final class MemberDeflection implements Method {
                 Sheet deflection = Sheet.on(loaded);
                 enterDeflection(deflection, basis, effects.spans().get(i).down().value(), i, combination);
                 int span = i;
+                Sheet sheet = Sheet.on(deflection, limits.get(i));
                 places.add(state.utilisation()
                         .of(
-                                Sheet.on(deflection, limits.get(i)),
+                                sheet,
+                                () -> basis.working(combination.factors(), sheet),
                                 () -> "in " + basis.spanName(span) + ", combination " + combination.id(),
                                 () -> basis.assumptions(
                                         state == DeflectionState.FINAL

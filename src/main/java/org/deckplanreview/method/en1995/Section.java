@@ -17,9 +17,4 @@ record Section(double breadthMm, double depthMm) {
     static final Formula LEFT_DEPTH = Formula.of("h_ef = h - d_n", MILLIMETRE, "6.5.2");
     static final Formula LEFT_MODULUS = Formula.of("W_y = b * h_ef^2 / 6", CUBIC_MILLIMETRE, "");
     static final Formula SECOND_MOMENT = Formula.of("I_y = b * h^3 / 12", QUARTIC_MILLIMETRE, "");
-
-    /** W_y, mm3. */
-    double sectionModulusMm3() {
-        return breadthMm * depthMm * depthMm / 6;
-    }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -32,6 +33,12 @@ import org.locationtech.jts.geom.Location;
 
 /** What was measured on site, against what is drawn. A deck that is not measured yet lacks nothing. */
 public final class AsBuilt {
+    private static final Formula DIAGONAL_DEVIATION =
+            Formula.of("Δd = max(d_measured - d_drawn, d_drawn - d_measured)", MeasureUnit.MILLIMETRE, "");
+    private static final Formula LEVEL_DEVIATION =
+            Formula.of("Δz = max(z_measured - z_drawn, z_drawn - z_measured)", MeasureUnit.MILLIMETRE, "");
+    private static final Formula DIFFERENCE = Formula.of("Δd = max(d_1 - d_2, d_2 - d_1)", MeasureUnit.MILLIMETRE, "");
+    private static final Formula GRADIENT = Formula.of("i = (z_up - z_down) / l", MeasureUnit.RATIO, "");
 
     private static final List<SubjectKind> PLATFORMS = List.of(SubjectKind.PLATFORMS);
     private static final Pointer MEASURED = Pointer.of("/siteMeasurements");
@@ -138,12 +145,7 @@ public final class AsBuilt {
                 "d_measured", d.measuredMm(), MeasureUnit.MILLIMETRE, "diagonal as measured", "", d.pointer());
         double drawn = working.given(
                 "d_drawn", d.drawnMm(), MeasureUnit.MILLIMETRE, "between the posts' centres as drawn", "");
-        double deviation = working.step(
-                "Δd",
-                "max(d_measured - d_drawn, d_drawn - d_measured)",
-                Math.abs(measured - drawn),
-                MeasureUnit.MILLIMETRE,
-                "");
+        double deviation = working.calculate(DIAGONAL_DEVIATION);
         return new Observation.Found(Measure.of(deviation, MeasureUnit.MILLIMETRE), d.label(), working.steps());
     }
 
@@ -175,16 +177,8 @@ public final class AsBuilt {
                         "level as measured",
                         "",
                         MEASURED.child("levels").child(i).child("z"));
-                double z = w.given("z_drawn", drawn.get(), MeasureUnit.MILLIMETRE, "level of the boards as drawn", "");
-                worst = Optional.of(Observations.found(
-                        w.step(
-                                "Δz",
-                                "max(z_measured - z_drawn, z_drawn - z_measured)",
-                                Math.abs(measured - z),
-                                MeasureUnit.MILLIMETRE,
-                                ""),
-                        MeasureUnit.MILLIMETRE,
-                        w));
+                w.given("z_drawn", drawn.get(), MeasureUnit.MILLIMETRE, "level of the boards as drawn", "");
+                worst = Optional.of(Observations.found(w.calculate(LEVEL_DEVIATION), MeasureUnit.MILLIMETRE, w));
             }
         }
         return worst.orElseGet(() -> Observations.notApplicable("no levels were measured on it"));
@@ -214,11 +208,10 @@ public final class AsBuilt {
         Diagonal one = worst.get().one();
         Diagonal other = worst.get().other();
         Sheet working = Sheet.blank();
-        double d1 = working.given("d_1", one.measuredMm(), MeasureUnit.MILLIMETRE, one.label(), "", one.pointer());
+        working.given("d_1", one.measuredMm(), MeasureUnit.MILLIMETRE, one.label(), "", one.pointer());
         double d2 =
                 working.given("d_2", other.measuredMm(), MeasureUnit.MILLIMETRE, other.label(), "", other.pointer());
-        double difference =
-                working.step("Δd", "max(d_1 - d_2, d_2 - d_1)", Math.abs(d1 - d2), MeasureUnit.MILLIMETRE, "");
+        double difference = working.calculate(DIFFERENCE);
         return new Observation.Found(
                 Measure.of(difference, MeasureUnit.MILLIMETRE),
                 one.label() + " against " + other.label(),
@@ -285,14 +278,14 @@ public final class AsBuilt {
 
     private static Observation between(Shot upper, Shot lower, double runMm, ReviewContext context) {
         Sheet working = Sheet.blank();
-        double zUpper = working.given(
+        working.given(
                 "z_up",
                 upper.levelMm(),
                 MeasureUnit.MILLIMETRE,
                 "level uphill, " + placed(upper, context),
                 "",
                 upper.pointer());
-        double zLower = working.given(
+        working.given(
                 "z_down",
                 lower.levelMm(),
                 MeasureUnit.MILLIMETRE,
@@ -300,7 +293,7 @@ public final class AsBuilt {
                 "",
                 lower.pointer());
         double run = working.given("l", runMm, MeasureUnit.MILLIMETRE, "run along the fall", "");
-        double i = working.step("i", "(z_up - z_down) / l", (zUpper - zLower) / run, MeasureUnit.RATIO, "");
+        double i = working.calculate(GRADIENT);
         return new Observation.Found(
                 Measure.of(i, MeasureUnit.RATIO),
                 "from " + placed(upper, context) + " to " + placed(lower, context),

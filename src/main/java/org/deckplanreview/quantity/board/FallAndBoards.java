@@ -7,6 +7,7 @@ import static org.deckplanreview.quantity.DescribedQuantity.word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BoardField;
@@ -38,6 +39,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /** How water leaves the deck: fall, boards, gaps. */
 public final class FallAndBoards {
+    private static final Formula GRADIENT = Formula.of("i = 1 / n", MeasureUnit.RATIO, "");
 
     private static final List<SubjectKind> SLOPED =
             List.of(SubjectKind.PLATFORMS, SubjectKind.BOARDS, SubjectKind.STAIRS);
@@ -138,7 +140,7 @@ public final class FallAndBoards {
         Sheet working = Sheet.blank();
         double n = working.given(
                 "n", fall.get().oneIn(), MeasureUnit.RATIO, "run for one of drop", "", pointer.child("gradient"));
-        double i = working.step("i", "1 / n", 1 / n, MeasureUnit.RATIO, "");
+        double i = working.calculate(GRADIENT);
         return new Observation.Found(Measure.of(i, MeasureUnit.RATIO), "1 in " + Numbers.plain(n), working.steps());
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.BeamLine;
@@ -209,7 +210,7 @@ public final class Connections {
         Sheet w = Sheet.blank();
         w.given(symbol, l, MeasureUnit.MILLIMETRE, meaning, "", pointer.child(member));
         w.given("d", d, MeasureUnit.MILLIMETRE, "diameter of the fasteners", "", pointer.child("diameter"));
-        w.step("r", symbol + " / d", l / d, MeasureUnit.RATIO, "");
+        w.calculate(Formula.of("r = " + symbol + " / d", MeasureUnit.RATIO, ""));
         return Observations.found(l / d, MeasureUnit.RATIO, w);
     }
 

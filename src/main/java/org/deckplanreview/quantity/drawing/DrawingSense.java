@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -45,6 +46,13 @@ import org.deckplanreview.submission.Timber;
 
 /** Whether what a submission states can be: sections, resistances and weights as nature and mills have them. */
 public final class DrawingSense {
+    private static final Formula DEPTH_OVER_BREADTH = Formula.of("r = h / b", MeasureUnit.RATIO, "");
+    private static final Formula SECTION = Formula.of("A = b * h", MeasureUnit.SQUARE_MILLIMETRE, "");
+    private static final Formula BEARING_AREA = Formula.of("A = d * t", MeasureUnit.SQUARE_MILLIMETRE, "");
+    private static final Formula STRESS = Formula.of("f = R / A", MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE, "");
+    private static final Formula LEVER_OVER_HEIGHT = Formula.of("r = a / h", MeasureUnit.RATIO, "");
+    private static final Formula FOOT = Formula.of("f = h - b", MeasureUnit.MILLIMETRE, "");
+    private static final Formula LOAD_ON_AREA = Formula.of("q = W / A", MeasureUnit.KILONEWTON_PER_SQUARE_METRE, "");
 
     private static final List<SubjectKind> TIMBERS =
             List.of(SubjectKind.BOARDS, SubjectKind.JOISTS, SubjectKind.BEAMS, SubjectKind.LEDGERS, SubjectKind.POSTS);
@@ -169,7 +177,7 @@ public final class DrawingSense {
                 "breadth of the section",
                 "",
                 at.child("breadth"));
-        return Observations.found(w.step("r", "h / b", h / b, MeasureUnit.RATIO, ""), MeasureUnit.RATIO, w);
+        return Observations.found(w.calculate(DEPTH_OVER_BREADTH), MeasureUnit.RATIO, w);
     }
 
     /** A resistance as stated, and where. */
@@ -257,7 +265,7 @@ public final class DrawingSense {
                             "b", joist.timber().breadth().mm(), MeasureUnit.MILLIMETRE, "breadth of the joist", "");
                     double h =
                             w.given("h", joist.timber().depth().mm(), MeasureUnit.MILLIMETRE, "depth of the joist", "");
-                    return w.step("A", "b * h", b * h, MeasureUnit.SQUARE_MILLIMETRE, "");
+                    return w.calculate(SECTION);
                 });
     }
 
@@ -282,18 +290,15 @@ public final class DrawingSense {
                     at.child("diameter"));
             double t =
                     w.given("t", ledger.timber().breadth().mm(), MeasureUnit.MILLIMETRE, "breadth of the ledger", "");
-            return w.step("A", "d * t", d * t, MeasureUnit.SQUARE_MILLIMETRE, "");
+            return w.calculate(BEARING_AREA);
         });
     }
 
     private static Observation stress(Measure stated, Pointer at, String what, Function<Sheet, Double> areaMm2) {
         Sheet w = Sheet.blank();
-        double force = w.given("R", stated.in(MeasureUnit.NEWTON_), MeasureUnit.NEWTON_, what, "", at);
+        w.given("R", stated.in(MeasureUnit.NEWTON_), MeasureUnit.NEWTON_, what, "", at);
         double area = areaMm2.apply(w);
-        return Observations.found(
-                w.step("f", "R / A", force / area, MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE, ""),
-                MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE,
-                w);
+        return Observations.found(w.calculate(STRESS), MeasureUnit.NEWTON_PER_SQUARE_MILLIMETRE, w);
     }
 
     private static Observation leverArm(GuardRun guard, ReviewContext context) {
@@ -321,7 +326,7 @@ public final class DrawingSense {
                 guard.pointer().child("posts").child("leverArm"));
         double h = w.given(
                 "h", deepest.getAsDouble(), MeasureUnit.MILLIMETRE, "depth of the deepest joist, beam or ledger", "");
-        return Observations.found(w.step("r", "a / h", a / h, MeasureUnit.RATIO, ""), MeasureUnit.RATIO, w);
+        return Observations.found(w.calculate(LEVER_OVER_HEIGHT), MeasureUnit.RATIO, w);
     }
 
     private static Observation braceFoot(BraceLine brace, ReviewContext context) {
@@ -342,8 +347,7 @@ public final class DrawingSense {
                 "from the post's upper end down to the brace",
                 "",
                 brace.pointer().child("below"));
-        return Observations.found(
-                w.step("f", "h - b", h - below, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+        return Observations.found(w.calculate(FOOT), MeasureUnit.MILLIMETRE, w);
     }
 
     private static Observation leastLoad(HeavyItemKind kind, String what, ReviewContext context) {
@@ -370,10 +374,8 @@ public final class DrawingSense {
                         "area that it stands on",
                         "",
                         HEAVY_ITEMS.child(i).child("outline"));
-                least = Optional.of(Observations.found(
-                        w.step("q", "W / A", weight / area, MeasureUnit.KILONEWTON_PER_SQUARE_METRE, ""),
-                        MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
-                        w));
+                least = Optional.of(
+                        Observations.found(w.calculate(LOAD_ON_AREA), MeasureUnit.KILONEWTON_PER_SQUARE_METRE, w));
             }
         }
         return least.orElseGet(() -> Observations.notApplicable("no " + what + " stands on the deck"));

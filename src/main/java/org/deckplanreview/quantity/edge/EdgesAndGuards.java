@@ -7,6 +7,7 @@ import static org.deckplanreview.quantity.DescribedQuantity.word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -27,6 +28,8 @@ import org.deckplanreview.submission.SubjectKind;
 
 /** What keeps people from falling over an edge. */
 public final class EdgesAndGuards {
+    private static final Formula HEIGHT_ABOVE_STANDING =
+            Formula.of("h = max(h_guard - h_stand, 0)", MeasureUnit.MILLIMETRE, "");
 
     private static final List<SubjectKind> EDGES = List.of(SubjectKind.EDGES);
 
@@ -169,7 +172,7 @@ public final class EdgesAndGuards {
                 "height above the boards of what one can stand on beside it",
                 "",
                 pointer.child("standingSurface"));
-        double left = w.step("h", "max(h_guard - h_stand, 0)", Math.max(height - stand, 0), MeasureUnit.MILLIMETRE, "");
+        double left = w.calculate(HEIGHT_ABOVE_STANDING);
         return Observations.found(left, MeasureUnit.MILLIMETRE, w);
     }
 

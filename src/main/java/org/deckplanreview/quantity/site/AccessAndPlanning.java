@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -35,6 +36,7 @@ import org.deckplanreview.submission.WeedControl;
 
 /** What decides whom to ask before building, and what lies on and under the deck. */
 public final class AccessAndPlanning {
+    private static final Formula TOTAL_HEIGHT = Formula.of("H = h + h_guard", MeasureUnit.MILLIMETRE, "");
 
     private static final List<SubjectKind> DECK = List.of(SubjectKind.DECK);
     private static final List<SubjectKind> PLATFORMS = List.of(SubjectKind.PLATFORMS);
@@ -235,7 +237,7 @@ public final class AccessAndPlanning {
         double h = w.given(
                 "h", platformHeight.get(), MeasureUnit.MILLIMETRE, "largest height of the boards above the ground", "");
         double guard = w.given("h_guard", highest, MeasureUnit.MILLIMETRE, "height of the highest guard", "", at);
-        double total = w.step("H", "h + h_guard", h + guard, MeasureUnit.MILLIMETRE, "");
+        double total = w.calculate(TOTAL_HEIGHT);
         return new Observation.Found(Measure.mm(total), "", w.steps());
     }
 

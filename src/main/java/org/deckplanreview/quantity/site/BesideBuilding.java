@@ -6,6 +6,7 @@ import static org.deckplanreview.quantity.DescribedQuantity.number;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -29,6 +30,7 @@ import org.locationtech.jts.geom.LineSegment;
 
 /** What the building beside the deck needs of it: its damp-proof course dry, its vents and flues open. */
 public final class BesideBuilding {
+    private static final Formula BELOW_COURSE = Formula.of("h = z_dpc - z_b", MeasureUnit.MILLIMETRE, "");
 
     private static final Pointer WALLS = Pointer.of("/site/walls");
 
@@ -86,9 +88,8 @@ public final class BesideBuilding {
                 "level of the damp-proof course",
                 "",
                 pointer);
-        double top = working.given(
-                "z_b", boards.get(), MeasureUnit.MILLIMETRE, "highest level of the boards along the wall", "");
-        double below = working.step("h", "z_dpc - z_b", course - top, MeasureUnit.MILLIMETRE, "");
+        working.given("z_b", boards.get(), MeasureUnit.MILLIMETRE, "highest level of the boards along the wall", "");
+        double below = working.calculate(BELOW_COURSE);
         return Observations.found(below, MeasureUnit.MILLIMETRE, working);
     }
 

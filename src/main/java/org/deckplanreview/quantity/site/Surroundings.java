@@ -6,6 +6,7 @@ import static org.deckplanreview.quantity.DescribedQuantity.number;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Pointer;
@@ -35,6 +36,9 @@ import org.locationtech.jts.geom.LineSegment;
 
 /** What stands beside a deck and lies on it: walls with their foundations, snow, and guards beside flights. */
 public final class Surroundings {
+    private static final Formula BELOW_TOP = Formula.of("h = z_wall - z", MeasureUnit.MILLIMETRE, "");
+    private static final Formula EDGE_TO_EDGE = Formula.of("e = d - f - a", MeasureUnit.MILLIMETRE, "");
+    private static final Formula SNOW_OVER_GROUND_SNOW = Formula.of("μ = s / s_k", MeasureUnit.RATIO, "");
 
     private static final Pointer WALLS = Pointer.of("/site/walls");
 
@@ -98,8 +102,7 @@ public final class Surroundings {
                 "",
                 WALLS.child(walls.indexOf(nearest.get())).child("topLevel"));
         double z = w.given("z", boards.get(), MeasureUnit.MILLIMETRE, "highest level of the boards along the edge", "");
-        return Observations.found(
-                w.step("h", "z_wall - z", top - z, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+        return Observations.found(w.calculate(BELOW_TOP), MeasureUnit.MILLIMETRE, w);
     }
 
     /** Of the edge's farther end; an edge along a wall lies within the tolerance of one. */
@@ -148,8 +151,7 @@ public final class Surroundings {
                 MeasureUnit.MILLIMETRE,
                 "from the wall's face to the footing's nearer side",
                 "");
-        return Observations.found(
-                w.step("e", "d - f - a", d - f - a, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+        return Observations.found(w.calculate(EDGE_TO_EDGE), MeasureUnit.MILLIMETRE, w);
     }
 
     private static Optional<PlanPoint> post(FootingPlace footing, ReviewContext context) {
@@ -189,14 +191,14 @@ public final class Surroundings {
                 "snow load on the deck",
                 "",
                 Pointer.of("/site/snowLoad"));
-        double sk = w.given(
+        w.given(
                 "s_k",
                 ground.get().in(MeasureUnit.KILONEWTON_PER_SQUARE_METRE),
                 MeasureUnit.KILONEWTON_PER_SQUARE_METRE,
                 "snow load on the ground",
                 "",
                 Pointer.of("/site/groundSnowLoad"));
-        return Observations.found(w.step("μ", "s / s_k", s / sk, MeasureUnit.RATIO, ""), MeasureUnit.RATIO, w);
+        return Observations.found(w.calculate(SNOW_OVER_GROUND_SNOW), MeasureUnit.RATIO, w);
     }
 
     private static Observation climbable(StairRun stair, ReviewContext context) {

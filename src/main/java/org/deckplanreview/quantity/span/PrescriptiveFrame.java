@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -42,6 +43,9 @@ import org.deckplanreview.submission.Tolerances;
 
 /** What prescriptive rules for decks ask of one part of the frame by what another one is. */
 public final class PrescriptiveFrame {
+    private static final Formula BEYOND_POST = Formula.of("a = n * b - h_post", MeasureUnit.MILLIMETRE, "");
+    private static final Formula THICKNESS_AND_GAP = Formula.of("a = t + g", MeasureUnit.MILLIMETRE, "");
+    private static final Formula BELOW_FROST = Formula.of("a = d - d_frost", MeasureUnit.MILLIMETRE, "");
 
     private static final List<SubjectKind> BEAMS = List.of(SubjectKind.BEAMS);
     private static final List<SubjectKind> POSTS = List.of(SubjectKind.POSTS);
@@ -244,14 +248,14 @@ public final class PrescriptiveFrame {
             return Observations.missing(platform.pointer().child("joists"), "the joists on " + carrier.label());
         }
         Sheet w = Sheet.blank();
-        double own = w.given(symbol, carrier.timber().depth().mm(), MeasureUnit.MILLIMETRE, meaning, "");
-        double joistDepth = w.given(
+        w.given(symbol, carrier.timber().depth().mm(), MeasureUnit.MILLIMETRE, meaning, "");
+        w.given(
                 "h_joist",
                 platform.joists().get(0).timber().depth().mm(),
                 MeasureUnit.MILLIMETRE,
                 "depth of the joists",
                 "");
-        double ratio = w.step("r", symbol + " / h_joist", own / joistDepth, MeasureUnit.RATIO, "");
+        double ratio = w.calculate(Formula.of("r = " + symbol + " / h_joist", MeasureUnit.RATIO, ""));
         return Observations.found(ratio, MeasureUnit.RATIO, w);
     }
 
@@ -276,14 +280,13 @@ public final class PrescriptiveFrame {
                 "",
                 beam.pointer().child("plies"));
         double b = w.given("b", beam.timber().breadth().mm(), MeasureUnit.MILLIMETRE, "breadth of a ply", "");
-        double h = w.given(
+        w.given(
                 "h_post",
                 narrowest.get().timber().depth().mm(),
                 MeasureUnit.MILLIMETRE,
                 "side of the post across the beam",
                 "");
-        return Observations.found(
-                w.step("a", "n * b - h_post", n * b - h, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+        return Observations.found(w.calculate(BEYOND_POST), MeasureUnit.MILLIMETRE, w);
     }
 
     private static Observation bearingAtJoints(BeamLine beam, ReviewContext context) {
@@ -393,7 +396,7 @@ public final class PrescriptiveFrame {
                 "air gap, none where none is stated",
                 "",
                 pointer.child("gap"));
-        return Observations.found(w.step("a", "t + g", t + g, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+        return Observations.found(w.calculate(THICKNESS_AND_GAP), MeasureUnit.MILLIMETRE, w);
     }
 
     private static Observation depthBelowFrost(FootingPlace footing, ReviewContext context) {
@@ -422,14 +425,13 @@ public final class PrescriptiveFrame {
                 "depth of the footing",
                 "",
                 footing.pointer().child("depth"));
-        double f = w.given(
+        w.given(
                 "d_frost",
                 frostMm,
                 MeasureUnit.MILLIMETRE,
                 "depth that frost reaches",
                 "",
                 Pointer.of("/site/frostDepth"));
-        return Observations.found(
-                w.step("a", "d - d_frost", d - f, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+        return Observations.found(w.calculate(BELOW_FROST), MeasureUnit.MILLIMETRE, w);
     }
 }

@@ -5,6 +5,7 @@ import static org.deckplanreview.quantity.DescribedQuantity.number;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.kernel.Need;
@@ -26,6 +27,7 @@ import org.deckplanreview.submission.SubjectKind;
 
 /** Whether there is room for the frame between the ground and the boards. */
 public final class Room {
+    private static final Formula MISSING_THICKNESS = Formula.of("Δt = t - (d + h_top)", MeasureUnit.MILLIMETRE, "");
 
     private static final List<SubjectKind> ABOVE_GROUND =
             List.of(SubjectKind.BOARDS, SubjectKind.JOISTS, SubjectKind.BEAMS, SubjectKind.LEDGERS);
@@ -79,9 +81,8 @@ public final class Room {
         Pointer at = place.pointer();
         double t = given(w, "t", footing.thickness(), "thickness of the concrete", at.child("thickness"));
         double d = given(w, "d", footing.depth(), "depth to its underside", at.child("depth"));
-        double h = given(w, "h_top", footing.topAboveGround(), "its top above the ground", at.child("topAboveGround"));
-        return Observations.found(
-                w.step("Δt", "t - (d + h_top)", t - (d + h), MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, w);
+        given(w, "h_top", footing.topAboveGround(), "its top above the ground", at.child("topAboveGround"));
+        return Observations.found(w.calculate(MISSING_THICKNESS), MeasureUnit.MILLIMETRE, w);
     }
 
     private static double given(Sheet w, String symbol, Optional<Length> length, String meaning, Pointer at) {

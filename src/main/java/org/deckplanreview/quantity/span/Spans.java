@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.kernel.Pointer;
@@ -37,6 +38,7 @@ import org.deckplanreview.submission.SubjectKind;
 
 /** How far joists and beams span and overhang, as prescriptive span tables measure it. */
 public final class Spans {
+    private static final Formula OVERHANG_OVER_SPAN = Formula.of("r = a / l", MeasureUnit.RATIO, "");
 
     private static final List<SubjectKind> JOISTS = List.of(SubjectKind.JOISTS);
     private static final List<SubjectKind> BEAMS = List.of(SubjectKind.BEAMS);
@@ -286,7 +288,7 @@ public final class Spans {
         Sheet w = Sheet.blank();
         w.given("a", overhangMm, MeasureUnit.MILLIMETRE, "overhang", "");
         w.given("l", spanMm, MeasureUnit.MILLIMETRE, "span beside it", "");
-        double r = w.step("r", "a / l", overhangMm / spanMm, MeasureUnit.RATIO, "");
+        double r = w.calculate(OVERHANG_OVER_SPAN);
         return new Observation.Found(Measure.of(r, MeasureUnit.RATIO), remark, w.steps());
     }
 

@@ -7,6 +7,7 @@ import static org.deckplanreview.quantity.DescribedQuantity.word;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.layout.EdgeFrame;
@@ -27,6 +28,10 @@ import org.deckplanreview.submission.SubjectKind;
 
 /** What makes a stair safe to walk on. */
 public final class Stairs {
+    private static final Formula FLIGHT = Formula.of("H = n * R", MeasureUnit.MILLIMETRE, "");
+    private static final Formula TWICE_RISE_PLUS_GOING = Formula.of("s = 2 * R + G", MeasureUnit.MILLIMETRE, "");
+    private static final Formula MISSED_CLIMB = Formula.of("Δh = max(H, h) - min(H, h)", MeasureUnit.MILLIMETRE, "");
+    private static final Formula LENGTH_OVER_WIDTH = Formula.of("k = l / w", MeasureUnit.RATIO, "");
 
     private static final List<SubjectKind> STAIRS = List.of(SubjectKind.STAIRS);
     private static final String RISE = "R";
@@ -291,16 +296,15 @@ public final class Stairs {
                 "risers",
                 "",
                 stair.pointer().child("risers"));
-        double rise = writeRise(w, stair);
-        return w.step("H", "n * R", n * rise, MeasureUnit.MILLIMETRE, "");
+        writeRise(w, stair);
+        return w.calculate(FLIGHT);
     }
 
     private static Observation twiceRisePlusGoing(StairRun stair) {
         Sheet w = Sheet.blank();
-        double rise = writeRise(w, stair);
-        double going = writeGoing(w, stair);
-        return found(
-                w.step("s", "2 * R + G", 2 * rise + going, MeasureUnit.MILLIMETRE, ""), MeasureUnit.MILLIMETRE, "", w);
+        writeRise(w, stair);
+        writeGoing(w, stair);
+        return found(w.calculate(TWICE_RISE_PLUS_GOING), MeasureUnit.MILLIMETRE, "", w);
     }
 
     private static Observation missedClimb(StairRun stair, ReviewContext context) {
@@ -316,7 +320,7 @@ public final class Stairs {
                 "height from the foot of the stair to the boards, from the levels",
                 "",
                 stair.pointer().child("footLevel"));
-        double missed = w.step("Δh", "max(H, h) - min(H, h)", Math.abs(flight - climb), MeasureUnit.MILLIMETRE, "");
+        double missed = w.calculate(MISSED_CLIMB);
         String remark = "risers together " + context.written(Measure.mm(flight)) + ", climb "
                 + context.written(Measure.mm(climb));
         return found(missed, MeasureUnit.MILLIMETRE, remark, w);
@@ -361,11 +365,7 @@ public final class Stairs {
                                     "width of the stair",
                                     "",
                                     stair.pointer().child("line"));
-                            return found(
-                                    w.step("k", "l / w", length / width, MeasureUnit.RATIO, ""),
-                                    MeasureUnit.RATIO,
-                                    "",
-                                    w);
+                            return found(w.calculate(LENGTH_OVER_WIDTH), MeasureUnit.RATIO, "", w);
                         })
                         .orElseGet(() -> Observations.missing(
                                 stair.pointer().child(member),
