@@ -39,7 +39,7 @@ class PackagedServiceIT {
 
     /** Where a report in each form names the version of the service. */
     private static final Map<String, String> VERSION =
-            Map.of(JSON, "\"service\": \"%s\"", TEXT, "Version of the service: %s\n");
+            Map.of(JSON, "\"service\":\"%s\"", TEXT, "Version of the service: %s\n");
 
     /** More than a pipe holds, so that it has gone only when the command reads. */
     private static final int MORE_THAN_A_PIPE = 1_000_000;

@@ -38,7 +38,7 @@ public class ReviewBenchmark {
     private final SubmissionReader reader = new SubmissionReader();
     private final ReviewResult.Reviewed reviewed = (ReviewResult.Reviewed) BuiltIn.REVIEWER.review(submission);
     private final SubmissionComparer comparer = new Comparisons(
-                    BuiltIn.REVIEWER, BuiltIn.RULESETS.all(), BuiltIn.CATALOGUE.vocabulary())
+                    BuiltIn.REVIEWER, ReviewServices.editionsOf(BuiltIn.RULESETS), BuiltIn.CATALOGUE.vocabulary())
             .between(BuiltIn.RULESETS.edition("uk-england", "2014").orElseThrow(), BuiltIn.ENGLAND_2024);
 
     @Benchmark

@@ -65,7 +65,7 @@ class ReviewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The submission; - for standard input.")
     String file;
 
-    @Option(names = "--json", description = "Print the report as JSON.")
+    @Option(names = "--json", description = "Print the report as JSON, on one line.")
     boolean json;
 
     @Option(
@@ -153,7 +153,7 @@ class ReviewCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.print(
                 json
-                        ? new String(JsonRendering.render(report, detail), StandardCharsets.UTF_8)
+                        ? new String(JsonRendering.line(report, detail), StandardCharsets.UTF_8)
                         : TextRendering.render(report, working));
         out.flush();
         return ExitCode.of(report.outcome());

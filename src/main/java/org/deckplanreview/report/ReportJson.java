@@ -7,7 +7,6 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -19,7 +18,6 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -61,9 +59,8 @@ public final class ReportJson {
             .build();
 
     /** Empty lists are left out of reports. Numbers end in no noughts, so that any tool writes them as they are here. */
-    private static final ObjectMapper REPORTS = MAPPER.copy()
-            .registerModule(new SimpleModule("reports").addSerializer(new WithoutNoughts()))
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+    private static final ObjectMapper REPORTS =
+            MAPPER.copy().registerModule(new SimpleModule("reports").addSerializer(new WithoutNoughts()));
 
     static {
         REPORTS.configOverride(List.class)
@@ -92,15 +89,6 @@ public final class ReportJson {
         line.writeBytes(provenance);
         line.write('}');
         return line.toByteArray();
-    }
-
-    /** The same indented for people, without a line end after it. */
-    public static byte[] indented(Report report, Detail detail) {
-        try {
-            return bytes(REPORTS.writer(printer()), REPORTS.readTree(line(report, detail)));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** The digest that the report in full tells of itself. */
@@ -132,7 +120,9 @@ public final class ReportJson {
 
     /** Records that are built of what reports are built of, in the same form; indented, without a line end after it. */
     public static String indented(Object records) {
-        return written(MAPPER.writer(printer()), records);
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENT).withArrayIndenter(INDENT);
+        return written(MAPPER.writer(printer), records);
     }
 
     /** Likewise on one line, without a line end after it. */
@@ -154,10 +144,6 @@ public final class ReportJson {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("Records of reports are always JSON", e);
         }
-    }
-
-    private static DefaultPrettyPrinter printer() {
-        return new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENT).withArrayIndenter(INDENT);
     }
 
     private static final class WithoutNoughts extends StdSerializer<BigDecimal> {

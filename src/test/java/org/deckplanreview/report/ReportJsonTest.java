@@ -164,8 +164,8 @@ class ReportJsonTest {
     void large_numbers_have_no_exponent_and_absent_members_are_left_out() {
         String json = WrittenReport.text(everyForm());
 
-        assertThat(json).contains("\"value\": 124414000000000000000").doesNotContain("null");
-        assertThat(json).contains("\"utilisation\": 1.25,");
+        assertThat(json).contains("\"value\":124414000000000000000").doesNotContain("null");
+        assertThat(json).contains("\"utilisation\":1.25,");
     }
 
     @Test
@@ -219,9 +219,9 @@ class ReportJsonTest {
                 .isEqualTo(sha256(rest.getBytes(StandardCharsets.UTF_8)));
     }
 
-    /** A tool that keeps members in their order writes every number as it was read: nothing depends on who wrote it. */
+    /** A tool that keeps members in their order and writes numbers as it reads them. */
     @Test
-    void the_digest_follows_from_the_indented_report_too() throws Exception {
+    void the_digest_follows_from_the_report_as_another_tool_writes_it() throws Exception {
         ObjectNode report = (ObjectNode) JSON.readTree(WrittenReport.text(everyForm()));
         String told = report.remove("provenance").get("report").textValue();
 

@@ -2,11 +2,11 @@ package org.deckplanreview.report;
 
 import java.nio.charset.StandardCharsets;
 
-/** A report as JSON in full, indented. */
+/** A report as JSON in full. */
 public final class WrittenReport {
     private WrittenReport() {}
 
     public static String text(Report report) {
-        return new String(ReportJson.indented(report, Detail.FULL), StandardCharsets.UTF_8);
+        return new String(ReportJson.line(report, Detail.FULL), StandardCharsets.UTF_8);
     }
 }

@@ -164,8 +164,7 @@ class AmendedReviewTest {
         assertThat(text(report))
                 .contains("published on 2021-08-31, binding only where adopted; named by the submission");
         assertThat(ReportSchema.faults(WrittenReport.text(report))).isEmpty();
-        assertThat(WrittenReport.text(report))
-                .contains("\"published\": \"2021-08-31\"", "\"pickedBy\": \"submission\"");
+        assertThat(WrittenReport.text(report)).contains("\"published\":\"2021-08-31\"", "\"pickedBy\":\"submission\"");
     }
 
     @Test

@@ -106,7 +106,7 @@ class AnyChangeTest {
     }
 
     private static void hasAnswers(Report report) {
-        assertThat(ReportSchema.faults(new String(JsonRendering.render(report, Detail.FULL), StandardCharsets.UTF_8)))
+        assertThat(ReportSchema.faults(new String(JsonRendering.line(report, Detail.FULL), StandardCharsets.UTF_8)))
                 .isEmpty();
         assertThat(TextRendering.render(report, WorkingShown.ALL)).doesNotContain("NaN", "Infinity", "null");
         assertThat(report.findings()).isNotEmpty();

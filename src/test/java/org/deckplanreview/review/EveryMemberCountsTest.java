@@ -155,7 +155,7 @@ class EveryMemberCountsTest {
     }
 
     private static JsonNode tree(Report report) {
-        return SampleDeck.parse(new String(JsonRendering.render(report, Detail.FULL), StandardCharsets.UTF_8));
+        return SampleDeck.parse(new String(JsonRendering.line(report, Detail.FULL), StandardCharsets.UTF_8));
     }
 
     private static JsonNode changed(JsonNode document, String pointer, JsonNode other) {

@@ -85,7 +85,7 @@ class SameBytesTest {
         List<String> forms = new ArrayList<>();
         BuiltIn.samples().forEach(sample -> {
             Report report = ((ReviewResult.Reviewed) reviewer.review(BuiltIn.read(sample))).report();
-            forms.add(new String(JsonRendering.render(report, Detail.FULL), StandardCharsets.UTF_8));
+            forms.add(new String(JsonRendering.line(report, Detail.FULL), StandardCharsets.UTF_8));
             forms.add(TextRendering.render(report, WorkingShown.ALL));
         });
         return forms;

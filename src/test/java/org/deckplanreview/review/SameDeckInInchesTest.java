@@ -152,7 +152,7 @@ class SameDeckInInchesTest {
     @ParameterizedTest
     @MethodSource("samplesInMillimetres")
     void a_report_in_inches_is_valid_against_the_schema(Path sample) {
-        byte[] report = JsonRendering.render(inInches(sample), Detail.FULL);
+        byte[] report = JsonRendering.line(inInches(sample), Detail.FULL);
         assertThat(ReportSchema.faults(new String(report, StandardCharsets.UTF_8)))
                 .isEmpty();
     }

@@ -57,7 +57,7 @@ class SamplesTest {
 
     private static JsonDigest digest(Path sample, Report report) {
         String edition = report.edition().region() + "/" + report.edition().edition();
-        return JsonDigest.of(name(sample), edition, JsonRendering.render(report, Detail.FULL));
+        return JsonDigest.of(name(sample), edition, JsonRendering.line(report, Detail.FULL));
     }
 
     /** As the service answers and the command prints. */
@@ -84,7 +84,7 @@ class SamplesTest {
         JsonDigest now = digest(sample, report);
         assertThat(ApprovedReports.json()).containsKey(name(sample));
         JsonDigest approved = ApprovedReports.json().get(name(sample));
-        ApprovedReports.keep(now, JsonRendering.render(report, Detail.FULL));
+        ApprovedReports.keep(now, JsonRendering.line(report, Detail.FULL));
         if (!now.equals(approved)) {
             fail(ApprovedReports.help(approved, now));
         }
@@ -112,7 +112,7 @@ class SamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void the_report_is_valid_against_its_published_schema(Path sample) {
-        byte[] report = JsonRendering.render(BuiltIn.report(BuiltIn.read(sample)), Detail.FULL);
+        byte[] report = JsonRendering.line(BuiltIn.report(BuiltIn.read(sample)), Detail.FULL);
         assertThat(ReportSchema.faults(new String(report, StandardCharsets.UTF_8)))
                 .isEmpty();
     }
