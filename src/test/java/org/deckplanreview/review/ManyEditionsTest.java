@@ -42,6 +42,6 @@ class ManyEditionsTest {
 
     private static String json(ReviewResult result) {
         return new String(
-                JsonRendering.render(((ReviewResult.Reviewed) result).report(), Detail.FULL), StandardCharsets.UTF_8);
+                JsonRendering.line(((ReviewResult.Reviewed) result).report(), Detail.FULL), StandardCharsets.UTF_8);
     }
 }
