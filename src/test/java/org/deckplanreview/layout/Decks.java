@@ -39,6 +39,7 @@ import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
 import org.deckplanreview.submission.Stair;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Use;
@@ -68,7 +69,7 @@ public final class Decks {
     private Occupancy occupancy = Occupancy.SINGLE_DWELLING;
     private Optional<Planning> planning = Optional.empty();
     private Optional<Boolean> overRoom = Optional.empty();
-    private Protection protection = new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty());
+    private Protection protection = Stating.a(Protection.class).made();
     private final List<Platform> others = new ArrayList<>();
     private String label = "terrace";
     private Optional<Level> level = Optional.empty();
@@ -108,18 +109,12 @@ public final class Decks {
     }
 
     private static Timber timber(String id, double breadth, double depth) {
-        return new Timber(
-                id,
-                Optional.empty(),
-                new Length(breadth),
-                new Length(depth),
-                Optional.of("C24"),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return Stating.a(Timber.class)
+                .with("id", id)
+                .with("breadth", new Length(breadth))
+                .with("depth", new Length(depth))
+                .with("strengthClass", "C24")
+                .made();
     }
 
     public Decks label(String name) {
@@ -178,28 +173,23 @@ public final class Decks {
     }
 
     public Decks joists(double dx, double dy, double spacing) {
-        joists = Optional.of(new JoistField(
-                "joist",
-                new Direction(dx, dy),
-                new Length(spacing),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
+        joists = Optional.of(Stating.a(JoistField.class)
+                .with("timber", "joist")
+                .with("direction", new Direction(dx, dy))
+                .with("spacing", new Length(spacing))
+                .made());
         return this;
     }
 
     /** Joists in hangers on a ledger at the wall {@code house}. */
     public Decks ledger(PlanLine line, Optional<Double> bearing) {
-        ledger = Optional.of(new Ledger(
-                "ledger",
-                "house",
-                line,
-                JoistSeating.HANGERS,
-                bearing.map(Length::new),
-                Optional.empty(),
-                Optional.empty(),
-                List.of()));
+        ledger = Optional.of(Stating.a(Ledger.class)
+                .with("timber", "ledger")
+                .with("wall", "house")
+                .with("line", line)
+                .with("joists", JoistSeating.HANGERS)
+                .with("bearingLength", bearing.map(Length::new))
+                .made());
         return this;
     }
 
@@ -210,21 +200,15 @@ public final class Decks {
 
     public Decks beam(
             String id, int plies, PlanLine line, BeamSeating seating, JoistSeating joistSeating, String... on) {
-        beams.add(new Beam(
-                id,
-                Optional.empty(),
-                "beam",
-                plies,
-                line,
-                List.of(on),
-                seating,
-                joistSeating,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of()));
+        beams.add(Stating.a(Beam.class)
+                .with("id", id)
+                .with("timber", "beam")
+                .with("plies", plies)
+                .with("line", line)
+                .with("posts", List.of(on))
+                .with("seating", seating)
+                .with("joists", joistSeating)
+                .made());
         return this;
     }
 
@@ -256,16 +240,12 @@ public final class Decks {
     }
 
     public Decks post(String id, double x, double y, Optional<String> footing) {
-        posts.add(new Post(
-                id,
-                Optional.empty(),
-                "post",
-                new PlanPoint(x, y),
-                footing,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
+        posts.add(Stating.a(Post.class)
+                .with("id", id)
+                .with("timber", "post")
+                .with("at", new PlanPoint(x, y))
+                .with("footing", footing)
+                .made());
         return this;
     }
 
@@ -276,20 +256,15 @@ public final class Decks {
 
     /** Square, with its top above the ground. */
     public Decks pad(String id, double side, double thickness, double topAboveGround) {
-        return footing(new Footing(
-                id,
-                Optional.empty(),
-                FootingKind.PAD,
-                FootingShape.RECTANGULAR,
-                new Length(side),
-                Optional.empty(),
-                Optional.of(new Length(thickness - topAboveGround)),
-                Optional.of(new Length(thickness)),
-                Optional.empty(),
-                Optional.of(new Length(topAboveGround)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
+        return footing(Stating.a(Footing.class)
+                .with("id", id)
+                .with("kind", FootingKind.PAD)
+                .with("shape", FootingShape.RECTANGULAR)
+                .with("breadth", new Length(side))
+                .with("depth", new Length(thickness - topAboveGround))
+                .with("thickness", new Length(thickness))
+                .with("topAboveGround", new Length(topAboveGround))
+                .made());
     }
 
     public Decks edge(EdgeKind kind, PlanLine line) {
@@ -302,20 +277,10 @@ public final class Decks {
     }
 
     public Decks guard(String id, double height) {
-        return guard(new Guard(
-                id,
-                Optional.empty(),
-                Optional.of(new Length(height)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
+        return guard(Stating.a(Guard.class)
+                .with("id", id)
+                .with("height", new Length(height))
+                .made());
     }
 
     public Decks guard(Guard guard) {
@@ -330,31 +295,13 @@ public final class Decks {
 
     /** Of risers of 150 mm and goings of 300 mm. */
     public Decks stair(String id, int risers, PlanLine line) {
-        return stair(new Stair(
-                id,
-                Optional.empty(),
-                line,
-                risers,
-                new Length(150),
-                new Length(300),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
+        return stair(Stating.a(Stair.class)
+                .with("id", id)
+                .with("line", line)
+                .with("risers", risers)
+                .with("rise", new Length(150))
+                .with("going", new Length(300))
+                .made());
     }
 
     public Decks occupancy(Occupancy who) {
@@ -406,25 +353,23 @@ public final class Decks {
     }
 
     private Platform platform(String id) {
-        return new Platform(
-                id,
-                Optional.of(label),
-                outline,
-                level,
-                fall,
-                Optional.empty(),
-                boards,
-                joists,
-                beams,
-                ledger,
-                posts,
-                footings,
-                edges,
-                guards,
-                List.of(),
-                stairs,
-                overRoom,
-                Optional.empty());
+        return Stating.a(Platform.class)
+                .with("id", id)
+                .with("label", label)
+                .with("outline", outline)
+                .with("level", level)
+                .with("fall", fall)
+                .with("boards", boards)
+                .with("joists", joists)
+                .with("beams", beams)
+                .with("ledger", ledger)
+                .with("posts", posts)
+                .with("footings", footings)
+                .with("edges", edges)
+                .with("guards", guards)
+                .with("stairs", stairs)
+                .with("overRoom", overRoom)
+                .made();
     }
 
     /** As if the document had been written in inches; this builder's lengths stay in mm. */
@@ -442,17 +387,14 @@ public final class Decks {
                 units,
                 LocalDate.of(2025, 6, 1),
                 new RulesetChoice("uk-england", Optional.empty()),
-                new Use(occupancy, Optional.empty(), Optional.empty(), Optional.empty(), heavyItems, Optional.empty()),
-                new Site(
-                        ground,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        planning,
-                        Optional.empty()),
+                Stating.a(Use.class)
+                        .with("occupancy", occupancy)
+                        .with("heavyItems", heavyItems)
+                        .made(),
+                Stating.a(Site.class)
+                        .with("groundLevels", ground)
+                        .with("planning", planning)
+                        .made(),
                 timbers,
                 platforms,
                 protection,

@@ -7,7 +7,6 @@ import static org.deckplanreview.layout.Decks.line;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -20,6 +19,7 @@ import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.GroundLevel;
 import org.deckplanreview.submission.PlanPoint;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Stating;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -42,16 +42,8 @@ class GroundTest {
     }
 
     private static GroundSurface survey(List<GroundLevel> levels) {
-        return GroundSurface.of(new Site(
-                levels,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty()));
+        return GroundSurface.of(
+                Stating.a(Site.class).with("groundLevels", levels).made());
     }
 
     private static double level(GroundSurface ground, double x, double y) {

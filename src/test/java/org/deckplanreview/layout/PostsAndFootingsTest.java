@@ -13,6 +13,7 @@ import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.FootingShape;
 import org.deckplanreview.submission.JoistSeating;
+import org.deckplanreview.submission.Stating;
 import org.junit.jupiter.api.Test;
 
 /** Levels down a post, and footings. Expected values by hand: boards 28, joists 147, beam 197 deep, posts 100 square. */
@@ -130,20 +131,16 @@ class PostsAndFootingsTest {
     }
 
     private static Footing embedded(Optional<Double> embedment, Optional<Double> thickness) {
-        return new Footing(
-                "a",
-                Optional.empty(),
-                FootingKind.EMBEDDED_POST,
-                FootingShape.ROUND,
-                new Length(400),
-                Optional.empty(),
-                Optional.of(new Length(750)),
-                thickness.map(Length::new),
-                embedment.map(Length::new),
-                Optional.of(new Length(50)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return Stating.a(Footing.class)
+                .with("id", "a")
+                .with("kind", FootingKind.EMBEDDED_POST)
+                .with("shape", FootingShape.ROUND)
+                .with("breadth", new Length(400))
+                .with("depth", new Length(750))
+                .with("thickness", thickness.map(Length::new))
+                .with("embedment", embedment.map(Length::new))
+                .with("topAboveGround", new Length(50))
+                .made();
     }
 
     @Test
@@ -194,20 +191,14 @@ class PostsAndFootingsTest {
 
     @Test
     void a_rectangular_pad_has_two_sides() {
-        Footing pad = new Footing(
-                "a",
-                Optional.of("strip"),
-                FootingKind.PAD,
-                FootingShape.RECTANGULAR,
-                new Length(400),
-                Optional.of(new Length(900)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Footing pad = Stating.a(Footing.class)
+                .with("id", "a")
+                .with("label", "strip")
+                .with("kind", FootingKind.PAD)
+                .with("shape", FootingShape.RECTANGULAR)
+                .with("breadth", new Length(400))
+                .with("length", new Length(900))
+                .made();
         FootingPlace footing =
                 deckWith(pad).levelGround(0).platform().footings().get(0);
         assertThat(footing.areaMm2()).isEqualTo(360_000);

@@ -44,6 +44,7 @@ import org.deckplanreview.submission.Post;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Use;
@@ -206,18 +207,12 @@ final class DeckFixture {
     }
 
     private static Timber timber(String id, double breadth, double depth, Optional<String> strengthClass) {
-        return new Timber(
-                id,
-                Optional.empty(),
-                Length.ofMm(breadth),
-                Length.ofMm(depth),
-                strengthClass,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return Stating.a(Timber.class)
+                .with("id", id)
+                .with("breadth", Length.ofMm(breadth))
+                .with("depth", Length.ofMm(depth))
+                .with("strengthClass", strengthClass)
+                .made();
     }
 
     LoadPath loadPath() {
@@ -264,34 +259,18 @@ final class DeckFixture {
         Boards boards =
                 new Boards("board", new Direction(1, 0), gap.map(Length::ofMm), Optional.empty(), Optional.empty());
         Optional<JoistField> field = joistsGiven
-                ? Optional.of(new JoistField(
-                        "joist",
-                        new Direction(0, 1),
-                        Length.ofMm(spacing),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()))
+                ? Optional.of(Stating.a(JoistField.class)
+                        .with("timber", "joist")
+                        .with("direction", new Direction(0, 1))
+                        .with("spacing", Length.ofMm(spacing))
+                        .made())
                 : Optional.empty();
-        Platform platform = new Platform(
-                "p",
-                Optional.empty(),
-                rectangle(0, joistLength),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(boards),
-                field,
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty());
+        Platform platform = Stating.a(Platform.class)
+                .with("id", "p")
+                .with("outline", rectangle(0, joistLength))
+                .with("boards", boards)
+                .with("joists", field)
+                .made();
         List<HeavyItem> heavy = new ArrayList<>();
         for (Item i : items) {
             heavy.add(new HeavyItem(
@@ -308,26 +287,14 @@ final class DeckFixture {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("nowhere", Optional.empty()),
-                new Use(
-                        Occupancy.SINGLE_DWELLING,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        heavy,
-                        Optional.empty()),
-                new Site(
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty()),
+                Stating.a(Use.class)
+                        .with("occupancy", Occupancy.SINGLE_DWELLING)
+                        .with("heavyItems", heavy)
+                        .made(),
+                Stating.a(Site.class).made(),
                 List.of(boardTimber(), joistTimber(), beamTimber(), postTimber()),
                 List.of(platform),
-                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Stating.a(Protection.class).made(),
                 Optional.empty());
         PlatformLayout drawn = new PlatformLayout(
                 0,
@@ -496,16 +463,12 @@ final class DeckFixture {
                         Pointer.of("/platforms/0/posts/" + all.size()),
                         "post " + id,
                         id,
-                        new Post(
-                                id,
-                                Optional.empty(),
-                                "post",
-                                new PlanPoint(beam.postsAtMm()[i], beam.yMm()),
-                                Optional.of("f"),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty()),
+                        Stating.a(Post.class)
+                                .with("id", id)
+                                .with("timber", "post")
+                                .with("at", new PlanPoint(beam.postsAtMm()[i], beam.yMm()))
+                                .with("footing", "f")
+                                .made(),
                         postTimber(),
                         List.of(beam.id()),
                         postTop,
@@ -532,20 +495,12 @@ final class DeckFixture {
                 0,
                 Pointer.of("/platforms/0/footings/0"),
                 "footing f",
-                new Footing(
-                        "f",
-                        Optional.empty(),
-                        FootingKind.PAD,
-                        FootingShape.RECTANGULAR,
-                        Length.ofMm(500),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()),
+                Stating.a(Footing.class)
+                        .with("id", "f")
+                        .with("kind", FootingKind.PAD)
+                        .with("shape", FootingShape.RECTANGULAR)
+                        .with("breadth", Length.ofMm(500))
+                        .made(),
                 posts,
                 500.0 * 500,
                 Derived.known(CONCRETE_MM3),

@@ -26,6 +26,7 @@ import org.deckplanreview.submission.Planning;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.Stair;
 import org.deckplanreview.submission.StairSides;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.WeedControl;
 import org.junit.jupiter.api.Test;
@@ -168,20 +169,11 @@ class StairsAndPlanningTest {
 
     private static Decks described() {
         return base().levelGround(0)
-                .guard(new Guard(
-                        "g",
-                        Optional.empty(),
-                        Optional.of(new Length(900)),
-                        Optional.empty(),
-                        Optional.of(new Length(95)),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()))
+                .guard(Stating.a(Guard.class)
+                        .with("id", "g")
+                        .with("height", new Length(900))
+                        .with("largestOpening", new Length(95))
+                        .made())
                 .stair(stair(Optional.of(true), Optional.of(StairSides.BOTH), true))
                 .heavyItem("p", Optional.of(HeavyItemKind.PLANTER))
                 .heavyItem("s", Optional.of(HeavyItemKind.SPA_BATH))
@@ -198,32 +190,28 @@ class StairsAndPlanningTest {
     }
 
     private static Stair stair(Optional<Boolean> open, Optional<StairSides> rails, boolean described) {
-        return new Stair(
-                "S1",
-                Optional.empty(),
-                Decks.line(1000, 0, 2000, 0),
-                5,
-                new Length(171),
-                new Length(250),
-                length(described, 2),
-                Optional.empty(),
-                open,
-                length(described, 16),
-                length(described, 99),
-                rails.map(s -> new Handrails(
-                        s, Optional.of(new Length(900)), Optional.empty(), Optional.empty(), Optional.empty())),
-                length(described, 1200),
-                length(described, 900),
-                length(described, 2100),
-                Optional.empty(),
-                Optional.empty(),
-                described ? Optional.of("g") : Optional.empty(),
-                length(described, 140),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return Stating.a(Stair.class)
+                .with("id", "S1")
+                .with("line", Decks.line(1000, 0, 2000, 0))
+                .with("risers", 5)
+                .with("rise", new Length(171))
+                .with("going", new Length(250))
+                .with("largestRiseDifference", length(described, 2))
+                .with("openRisers", open)
+                .with("treadOverlap", length(described, 16))
+                .with("riserOpening", length(described, 99))
+                .with(
+                        "handrails",
+                        rails.map(s -> Stating.a(Handrails.class)
+                                .with("sides", s)
+                                .with("height", new Length(900))
+                                .made()))
+                .with("topLanding", length(described, 1200))
+                .with("bottomLanding", length(described, 900))
+                .with("headroom", length(described, 2100))
+                .with("guard", described ? Optional.of("g") : Optional.empty())
+                .with("guardTriangle", length(described, 140))
+                .made();
     }
 
     private static Optional<Length> length(boolean described, double mm) {

@@ -28,6 +28,7 @@ import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Use;
@@ -229,32 +230,19 @@ public final class ReportBuilder {
     }
 
     private static Submission submission(String reference, LengthUnit units) {
-        return new Submission(
-                reference,
-                Optional.of("Terrace behind the mill"),
-                units,
-                LocalDate.of(2026, 11, 25),
-                new RulesetChoice("shire", Optional.empty()),
-                new Use(
-                        Occupancy.SINGLE_DWELLING,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty()),
-                new Site(
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty()),
-                List.of(),
-                List.of(),
-                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
-                Optional.empty());
+        return Stating.a(Submission.class)
+                .with("reference", reference)
+                .with("title", "Terrace behind the mill")
+                .with("units", units)
+                .with("reviewOn", LocalDate.of(2026, 11, 25))
+                .with("ruleset", new RulesetChoice("shire", Optional.empty()))
+                .with(
+                        "use",
+                        Stating.a(Use.class)
+                                .with("occupancy", Occupancy.SINGLE_DWELLING)
+                                .made())
+                .with("site", Stating.a(Site.class).made())
+                .with("protection", Stating.a(Protection.class).made())
+                .made();
     }
 }

@@ -2,12 +2,12 @@ package org.deckplanreview.schedule;
 
 import static org.deckplanreview.layout.Decks.line;
 
-import java.util.Optional;
 import org.deckplanreview.layout.Decks;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Footing;
 import org.deckplanreview.submission.FootingKind;
 import org.deckplanreview.submission.FootingShape;
+import org.deckplanreview.submission.Stating;
 
 /** Decks for tests of the schedule. */
 public final class ScheduledDecks {
@@ -24,19 +24,14 @@ public final class ScheduledDecks {
                 .joists(0, 1, 400)
                 .post("A", 500, 500)
                 .beam("B", 2, line(0, 500, 3000, 500), "A")
-                .footing(new Footing(
-                        "A",
-                        Optional.empty(),
-                        FootingKind.EMBEDDED_POST,
-                        FootingShape.ROUND,
-                        new Length(400),
-                        Optional.empty(),
-                        Optional.of(new Length(900)),
-                        Optional.empty(),
-                        Optional.of(new Length(600)),
-                        Optional.of(new Length(50)),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()));
+                .footing(Stating.a(Footing.class)
+                        .with("id", "A")
+                        .with("kind", FootingKind.EMBEDDED_POST)
+                        .with("shape", FootingShape.ROUND)
+                        .with("breadth", new Length(400))
+                        .with("depth", new Length(900))
+                        .with("embedment", new Length(600))
+                        .with("topAboveGround", new Length(50))
+                        .made());
     }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import org.deckplanreview.kernel.Derived;
 import org.deckplanreview.layout.Decks;
 import org.deckplanreview.layout.Layout;
@@ -15,6 +14,7 @@ import org.deckplanreview.method.GivenParameters;
 import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.TimberParameters;
 import org.deckplanreview.submission.ManufacturedBoards;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.SubjectKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,13 +23,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Joists along y under boards whose maker states 400 mm square to them and 300 mm at 45 degrees; plane trigonometry. */
 class StatedJoistSpacingTest {
 
-    private static final ManufacturedBoards MADE = new ManufacturedBoards(
-            Optional.of(Length.ofMm(400)),
-            Optional.of(Length.ofMm(300)),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    private static final ManufacturedBoards MADE = Stating.a(ManufacturedBoards.class)
+            .with("joistSpacing", Length.ofMm(400))
+            .with("diagonalJoistSpacing", Length.ofMm(300))
+            .made();
 
     private static Evaluation evaluate(Decks deck) {
         Layout layout = deck.layout();
@@ -72,13 +69,9 @@ class StatedJoistSpacingTest {
     @Test
     void joists_and_the_spacing_that_counts_are_needed() {
         assertThat(evaluate(Decks.rectangle(3647, 2000).boards(1, 0, MADE))).isInstanceOf(Evaluation.Missing.class);
-        ManufacturedBoards silent = new ManufacturedBoards(
-                MADE.joistSpacing(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        ManufacturedBoards silent = Stating.a(ManufacturedBoards.class)
+                .with("joistSpacing", MADE.joistSpacing())
+                .made();
         Evaluation diagonal =
                 evaluate(Decks.rectangle(3647, 2000).boards(1, 1, silent).joists(0, 1, 300));
         assertThat(((Evaluation.Missing) diagonal).needs())

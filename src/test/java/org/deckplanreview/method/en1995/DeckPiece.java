@@ -51,6 +51,7 @@ import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
 import org.deckplanreview.submission.Species;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
@@ -305,66 +306,37 @@ public final class DeckPiece {
     }
 
     private Timber timber(String id, double breadth, double depth) {
-        return new Timber(
-                id,
-                Optional.empty(),
-                Length.ofMm(breadth),
-                Length.ofMm(depth),
-                strengthClass,
-                species,
-                grade,
-                incised,
-                Optional.empty(),
-                Optional.empty(),
-                installedWet);
+        return Stating.a(Timber.class)
+                .with("id", id)
+                .with("breadth", Length.ofMm(breadth))
+                .with("depth", Length.ofMm(depth))
+                .with("strengthClass", strengthClass)
+                .with("species", species)
+                .with("grade", grade)
+                .with("incised", incised)
+                .with("installedWet", installedWet)
+                .made();
     }
 
     private ReviewContext context(Member member) {
-        Platform platform = new Platform(
-                "p",
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                beam ? Optional.empty() : Optional.of(joistField()),
-                beam ? List.of(submitted()) : List.of(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty());
+        Platform platform = Stating.a(Platform.class)
+                .with("id", "p")
+                .with("joists", beam ? Optional.empty() : Optional.of(joistField()))
+                .with("beams", beam ? List.of(submitted()) : List.of())
+                .made();
         Submission submission = new Submission(
                 "ref",
                 Optional.empty(),
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("r", Optional.empty()),
-                new Use(
-                        Occupancy.SINGLE_DWELLING,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty()),
-                new Site(
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty()),
+                Stating.a(Use.class)
+                        .with("occupancy", Occupancy.SINGLE_DWELLING)
+                        .made(),
+                Stating.a(Site.class).made(),
                 List.of(member.timber(), timber("post", 100, 100), carrierTimber()),
                 List.of(platform),
-                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Stating.a(Protection.class).made(),
                 Optional.empty());
         PlatformLayout layout = new PlatformLayout(
                 0,
@@ -414,47 +386,35 @@ public final class DeckPiece {
     }
 
     private Timber carrierTimber() {
-        return new Timber(
-                "carrier",
-                Optional.empty(),
-                Length.ofMm(94),
-                Length.ofMm(195),
-                Optional.of(carriersClass),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(false));
+        return Stating.a(Timber.class)
+                .with("id", "carrier")
+                .with("breadth", Length.ofMm(94))
+                .with("depth", Length.ofMm(195))
+                .with("strengthClass", carriersClass)
+                .with("installedWet", false)
+                .made();
     }
 
     private JoistField joistField() {
-        return new JoistField(
-                "t",
-                new Direction(1, 0),
-                Length.ofMm(spacingMm),
-                Optional.empty(),
-                hangerResistance,
-                Optional.empty(),
-                Optional.empty());
+        return Stating.a(JoistField.class)
+                .with("timber", "t")
+                .with("direction", new Direction(1, 0))
+                .with("spacing", Length.ofMm(spacingMm))
+                .with("hangerResistance", hangerResistance)
+                .made();
     }
 
     private Beam submitted() {
-        return new Beam(
-                "B",
-                Optional.empty(),
-                "t",
-                plies,
-                LINE,
-                List.of(),
-                seating,
-                JoistSeating.ON_TOP,
-                notch,
-                joint,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of());
+        return Stating.a(Beam.class)
+                .with("id", "B")
+                .with("timber", "t")
+                .with("plies", plies)
+                .with("line", LINE)
+                .with("seating", seating)
+                .with("joists", JoistSeating.ON_TOP)
+                .with("endNotch", notch)
+                .with("joint", joint)
+                .made();
     }
 
     private List<PostPlace> posts() {
@@ -469,16 +429,11 @@ public final class DeckPiece {
                 Pointer.of("/platforms/0/posts/0"),
                 "post " + id,
                 id,
-                new Post(
-                        id,
-                        Optional.empty(),
-                        "post",
-                        new PlanPoint(0, postsOffMm),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()),
+                Stating.a(Post.class)
+                        .with("id", id)
+                        .with("timber", "post")
+                        .with("at", new PlanPoint(0, postsOffMm))
+                        .made(),
                 timber("post", 100, depth),
                 List.of("B"),
                 UNKNOWN,

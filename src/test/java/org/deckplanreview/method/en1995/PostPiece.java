@@ -46,6 +46,7 @@ import org.deckplanreview.submission.Protection;
 import org.deckplanreview.submission.RulesetChoice;
 import org.deckplanreview.submission.Site;
 import org.deckplanreview.submission.Species;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.submission.Use;
@@ -224,16 +225,12 @@ public final class PostPiece {
                     PLATFORM.child("posts").child(i),
                     "post " + id,
                     id,
-                    new Post(
-                            id,
-                            Optional.empty(),
-                            "post",
-                            new PlanPoint(i * 1000, offBeamMm),
-                            foot.map(f -> "F"),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty()),
+                    Stating.a(Post.class)
+                            .with("id", id)
+                            .with("timber", "post")
+                            .with("at", new PlanPoint(i * 1000, offBeamMm))
+                            .with("footing", foot.map(f -> "F"))
+                            .made(),
                     timber("post", breadthMm, depthMm),
                     beam ? List.of("B") : List.of(),
                     heightMm,
@@ -246,74 +243,49 @@ public final class PostPiece {
     }
 
     private FootingPlace footing(FootingKind kind) {
-        Footing footing = new Footing(
-                "F",
-                Optional.empty(),
-                kind,
-                FootingShape.RECTANGULAR,
-                Length.ofMm(500),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Footing footing = Stating.a(Footing.class)
+                .with("id", "F")
+                .with("kind", kind)
+                .with("shape", FootingShape.RECTANGULAR)
+                .with("breadth", Length.ofMm(500))
+                .made();
         return new FootingPlace(
                 0, PLATFORM.child("footings").child(0), "footing F", footing, List.of(), 1, UNKNOWN, UNKNOWN);
     }
 
     private Timber timber(String id, double breadth, double depth) {
-        return new Timber(
-                id,
-                Optional.empty(),
-                Length.ofMm(breadth),
-                Length.ofMm(depth),
-                strengthClass,
-                species,
-                grade,
-                incised,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return Stating.a(Timber.class)
+                .with("id", id)
+                .with("breadth", Length.ofMm(breadth))
+                .with("depth", Length.ofMm(depth))
+                .with("strengthClass", strengthClass)
+                .with("species", species)
+                .with("grade", grade)
+                .with("incised", incised)
+                .made();
     }
 
     private PlatformLayout platform() {
-        Beam drawn = new Beam(
-                "B",
-                Optional.empty(),
-                "beam",
-                1,
-                LINE,
-                List.of(),
-                seating,
-                JoistSeating.ON_TOP,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of());
-        Platform platform = new Platform(
-                "p",
-                Optional.empty(),
-                List.of(new PlanPoint(0, 0), new PlanPoint(4000, 0), new PlanPoint(4000, 2000), new PlanPoint(0, 2000)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                beam ? List.of(drawn) : List.of(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                braces,
-                List.of(),
-                Optional.empty(),
-                Optional.empty());
+        Beam drawn = Stating.a(Beam.class)
+                .with("id", "B")
+                .with("timber", "beam")
+                .with("plies", 1)
+                .with("line", LINE)
+                .with("seating", seating)
+                .with("joists", JoistSeating.ON_TOP)
+                .made();
+        Platform platform = Stating.a(Platform.class)
+                .with("id", "p")
+                .with(
+                        "outline",
+                        List.of(
+                                new PlanPoint(0, 0),
+                                new PlanPoint(4000, 0),
+                                new PlanPoint(4000, 2000),
+                                new PlanPoint(0, 2000)))
+                .with("beams", beam ? List.of(drawn) : List.of())
+                .with("braces", braces)
+                .made();
         return new PlatformLayout(
                 0,
                 PLATFORM,
@@ -380,29 +352,16 @@ public final class PostPiece {
                 LengthUnit.MILLIMETRE,
                 LocalDate.of(2026, 1, 1),
                 new RulesetChoice("r", Optional.empty()),
-                new Use(
-                        Occupancy.SINGLE_DWELLING,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty()),
-                new Site(
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty(),
-                        wind),
+                Stating.a(Use.class)
+                        .with("occupancy", Occupancy.SINGLE_DWELLING)
+                        .made(),
+                Stating.a(Site.class).with("windPressure", wind).made(),
                 List.of(
                         timber("post", breadthMm, depthMm),
                         timber("beam", beamBreadthMm, 195),
                         timber("brace", braceBreadthMm, 97)),
                 List.of(layout.platform()),
-                new Protection(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Stating.a(Protection.class).made(),
                 Optional.empty());
         return new ReviewContext(
                 new Layout(submission, new Deck(), List.of(layout), List.of()), new Stated(), List.of(category));

@@ -21,6 +21,7 @@ import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardInfill;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.submission.Occupancy;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.SubjectKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,22 +58,20 @@ class GuardsTest {
                 .section("post", 100, postDepth)
                 .section("rail", 44, 95)
                 .section("baluster", 44, 44)
-                .guard(new Guard(
-                        "G1",
-                        Optional.empty(),
-                        height,
-                        infill,
-                        Optional.empty(),
-                        Optional.empty(),
-                        posts
-                                ? Optional.of(new GuardPosts("post", new Length(spacing), leverArm, resistance))
-                                : Optional.empty(),
-                        rail,
-                        infillTimber,
-                        notched,
-                        notchDepth,
-                        Optional.empty(),
-                        Optional.empty()))
+                .guard(Stating.a(Guard.class)
+                        .with("id", "G1")
+                        .with("height", height)
+                        .with("infill", infill)
+                        .with(
+                                "posts",
+                                posts
+                                        ? Optional.of(new GuardPosts("post", new Length(spacing), leverArm, resistance))
+                                        : Optional.empty())
+                        .with("rail", rail)
+                        .with("infillTimber", infillTimber)
+                        .with("postsNotched", notched)
+                        .with("postNotchDepth", notchDepth)
+                        .made())
                 .edge(EdgeKind.OPEN, Decks.line(0, 0, 4000, 0), Optional.of("G1"))
                 .layout();
         ReviewContext context = new ReviewContext(layout, TimberParameters.NO_LOADS, List.of(Derived.known("A")));

@@ -20,6 +20,7 @@ import org.deckplanreview.submission.Grade;
 import org.deckplanreview.submission.Guard;
 import org.deckplanreview.submission.GuardPosts;
 import org.deckplanreview.submission.Species;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.submission.Timber;
 import org.junit.jupiter.api.Test;
@@ -34,35 +35,24 @@ class GuardPostsTest {
 
     private static Evaluation evaluate(double heightIn, boolean notched, boolean withPosts) {
         double side = INCH.convert(3.5, MILLIMETRE);
-        Timber post = new Timber(
-                "guard-post",
-                Optional.empty(),
-                Length.ofMm(side),
-                Length.ofMm(side),
-                Optional.empty(),
-                Optional.of(Species.SOUTHERN_PINE),
-                Optional.of(Grade.NO_2),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-        Guard guard = new Guard(
-                "G1",
-                Optional.empty(),
-                Optional.of(Length.ofMm(INCH.convert(heightIn, MILLIMETRE))),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                withPosts
-                        ? Optional.of(
-                                new GuardPosts("guard-post", Length.ofMm(1500), Optional.empty(), Optional.empty()))
-                        : Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(notched),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Timber post = Stating.a(Timber.class)
+                .with("id", "guard-post")
+                .with("breadth", Length.ofMm(side))
+                .with("depth", Length.ofMm(side))
+                .with("species", Species.SOUTHERN_PINE)
+                .with("grade", Grade.NO_2)
+                .made();
+        Guard guard = Stating.a(Guard.class)
+                .with("id", "G1")
+                .with("height", Length.ofMm(INCH.convert(heightIn, MILLIMETRE)))
+                .with(
+                        "posts",
+                        withPosts
+                                ? Optional.of(new GuardPosts(
+                                        "guard-post", Length.ofMm(1500), Optional.empty(), Optional.empty()))
+                                : Optional.empty())
+                .with("postsNotched", notched)
+                .made();
         Layout layout = Decks.rectangle(4000, 3000)
                 .timber(post)
                 .guard(guard)

@@ -3,12 +3,12 @@ package org.deckplanreview.method.nds2018;
 import static org.deckplanreview.measure.MeasureUnit.INCH;
 import static org.deckplanreview.measure.MeasureUnit.MILLIMETRE;
 
-import java.util.Optional;
 import org.deckplanreview.formula.WorkingStep;
 import org.deckplanreview.kernel.Pointer;
 import org.deckplanreview.measure.Length;
 import org.deckplanreview.submission.Grade;
 import org.deckplanreview.submission.Species;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.Parameters;
 
@@ -32,18 +32,13 @@ record SimpleSpan(
         Parameters parameters) {
 
     private Timber timber() {
-        return new Timber(
-                "t",
-                Optional.empty(),
-                Length.ofMm(INCH.convert(thicknessIn, MILLIMETRE)),
-                Length.ofMm(INCH.convert(depthIn, MILLIMETRE)),
-                Optional.empty(),
-                Optional.of(species),
-                Optional.of(Grade.NO_2),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return Stating.a(Timber.class)
+                .with("id", "t")
+                .with("breadth", Length.ofMm(INCH.convert(thicknessIn, MILLIMETRE)))
+                .with("depth", Length.ofMm(INCH.convert(depthIn, MILLIMETRE)))
+                .with("species", species)
+                .with("grade", Grade.NO_2)
+                .made();
     }
 
     private Adjustments adjustments() {

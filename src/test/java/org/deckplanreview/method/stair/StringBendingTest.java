@@ -16,6 +16,7 @@ import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.TimberParameters;
 import org.deckplanreview.submission.Occupancy;
 import org.deckplanreview.submission.Stair;
+import org.deckplanreview.submission.Stating;
 import org.deckplanreview.submission.Strings;
 import org.deckplanreview.submission.SubjectKind;
 import org.junit.jupiter.api.Test;
@@ -32,31 +33,14 @@ class StringBendingTest {
         Layout layout = Decks.rectangle(4000, 3000)
                 .occupancy(occupancy)
                 .section("string", 47, depth)
-                .stair(new Stair(
-                        "S1",
-                        Optional.empty(),
-                        Decks.line(1000, 0, 2000, 0),
-                        risers,
-                        new Length(170),
-                        new Length(250),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        strings,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()))
+                .stair(Stating.a(Stair.class)
+                        .with("id", "S1")
+                        .with("line", Decks.line(1000, 0, 2000, 0))
+                        .with("risers", risers)
+                        .with("rise", new Length(170))
+                        .with("going", new Length(250))
+                        .with("strings", strings)
+                        .made())
                 .layout();
         ReviewContext context = new ReviewContext(layout, TimberParameters.NO_LOADS, List.of(Derived.known("A")));
         return StairMethods.methods()
