@@ -291,4 +291,68 @@ class MemberAnalysisTest {
                 .isSameAs(first);
         assertThat(path.member(joists.get(3)).get().member()).isSameAs(joists.get(3));
     }
+
+    /** Influence line of shear in a simple beam: P at the support itself, never more than P/2 either way in the middle. */
+    @Test
+    void shear_of_a_concentrated_load_is_all_of_it_beside_a_support_and_at_most_half_in_the_middle() {
+        List<MemberDiagrams.Place> places =
+                spans(1).joist().diagrams(List.of(CONCENTRATED)).places();
+        MemberDiagrams.Place start = places.get(0);
+        MemberDiagrams.Place end = places.get(places.size() - 1);
+        assertThat(start.shearN().largest()).isCloseTo(2000, EXACT);
+        assertThat(start.shearN().smallest()).isCloseTo(0, within(1e-9));
+        assertThat(end.shearN().largest()).isCloseTo(0, within(1e-9));
+        assertThat(end.shearN().smallest()).isCloseTo(-2000, EXACT);
+        assertThat(places)
+                .filteredOn(place -> Math.abs(place.atMm() - L / 2) < 1e-6)
+                .isNotEmpty()
+                .allSatisfy(middle -> {
+                    assertThat(middle.shearN().largest()).isLessThan(1000 * (1 + 1e-9));
+                    assertThat(middle.shearN().smallest()).isGreaterThan(-1000 * (1 + 1e-9));
+                });
+    }
+
+    /** Roark, Table 8.1, simple beam with a moment at its end: largest deflection M0 L2 / (9 root 3 EI), at L / root 3. */
+    @Test
+    void a_load_at_the_tip_lifts_the_span_behind_most_at_l_over_the_root_of_3_from_its_far_end() {
+        double c = 800;
+        SpanEffects span = deck().joists(5, SPACING, c + L)
+                .ledgerAt(c)
+                .ledgerAt(c + L)
+                .joist()
+                .effects(CONCENTRATED)
+                .spans()
+                .get(1);
+        assertThat(span.up().value()).isCloseTo(2000 * c * L * L / (9 * Math.sqrt(3) * EI), EXACT);
+        assertThat(span.up().atMm()).isCloseTo(c + L - L / Math.sqrt(3), within(1e-2));
+    }
+
+    /** Two equal spans, w on the first and v on the second: the end reaction is w L/2 - (w + v) L/16, the moment its square over 2 w. */
+    @Test
+    void snow_that_makes_it_worse_moves_the_place_of_the_largest_moment() {
+        DeckFixture deck = spans(2).snow(1.5);
+        double lasting =
+                1.35 * (deck.permanentNPerMm2() * SPACING + deck.joistWeightNPerMm()) + 0.75 * 1.5e-3 * SPACING;
+        double w = lasting + 1.5 * Q;
+        double reaction = w * L / 2 - (w + lasting) * L / 16;
+        SpanEffects span = deck.joist()
+                .effects(new ActionFactors(1.35, 1.5, 0, 0.75))
+                .spans()
+                .get(0);
+        assertThat(span.sagging().value()).isCloseTo(reaction * reaction / (2 * w), EXACT);
+        assertThat(span.sagging().atMm()).isCloseTo(reaction / w, within(1e-2));
+    }
+
+    /** The lever over the ledger, P c / L at the joist's far end, and that of the beam, whose first joist is half a spacing from its end. */
+    @Test
+    void a_load_at_the_tip_of_a_joist_lifts_the_beam_at_its_other_end() {
+        double c = 800;
+        Effects e = deck().joists(5, SPACING, c + L)
+                .ledgerAt(c)
+                .beamAt("b", c + L, 0, 5 * SPACING)
+                .beam()
+                .effects(CONCENTRATED);
+        assertThat(e.supports().get(0).smallestReactionN()).isCloseTo(-2000 * c / L * 4.5 / 5, EXACT);
+        assertThat(e.supports().get(0).largestReactionN()).isCloseTo(2000, EXACT);
+    }
 }
