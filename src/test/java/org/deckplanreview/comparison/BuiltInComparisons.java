@@ -1,26 +1,16 @@
 package org.deckplanreview.comparison;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
-import org.deckplanreview.assessment.Catalogue;
+import org.deckplanreview.review.BuiltIn;
 import org.deckplanreview.review.ReviewServices;
 import org.deckplanreview.ruleset.Edition;
-import org.deckplanreview.ruleset.Rulesets;
 
 /** Comparisons as the service makes them, with the rulesets and samples that come with it. */
 public final class BuiltInComparisons {
 
-    static final Catalogue CATALOGUE = ReviewServices.catalogue();
-    static final Rulesets RULESETS = ReviewServices.builtIn(CATALOGUE.vocabulary());
-    public static final Comparisons COMPARISONS = new Comparisons(
-            ReviewServices.reviewerOf(CATALOGUE, RULESETS, "test"),
-            ReviewServices.editionsOf(RULESETS),
-            CATALOGUE.vocabulary());
+    public static final Comparisons COMPARISONS =
+            new Comparisons(BuiltIn.REVIEWER, ReviewServices.editionsOf(BuiltIn.RULESETS), BuiltIn.VOCABULARY);
 
     static final Edition ENGLAND_2014 = edition("uk-england", "2014");
     static final Edition ENGLAND_2024 = edition("uk-england", "2024");
@@ -29,7 +19,7 @@ public final class BuiltInComparisons {
     private BuiltInComparisons() {}
 
     static Edition edition(String region, String name) {
-        return RULESETS.edition(region, name).orElseThrow();
+        return BuiltIn.RULESETS.edition(region, name).orElseThrow();
     }
 
     static SubmissionComparison compare(byte[] submission, Edition from, Edition to) {
@@ -41,19 +31,12 @@ public final class BuiltInComparisons {
     }
 
     static byte[] sample(String name) {
-        return read(Path.of("sample-submissions", name));
+        return BuiltIn.read(BuiltIn.file(name));
     }
 
     /** The bytes of every sample, by name. */
     static List<byte[]> samples() {
-        try (Stream<Path> files = Files.list(Path.of("sample-submissions"))) {
-            return files.filter(f -> f.toString().endsWith(".json"))
-                    .sorted()
-                    .map(BuiltInComparisons::read)
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return BuiltIn.samples().stream().map(BuiltIn::read).toList();
     }
 
     /** A sample on one line. */
@@ -61,13 +44,5 @@ public final class BuiltInComparisons {
         return new String(submission, StandardCharsets.UTF_8)
                 .replaceAll("\\s*\\R\\s*", " ")
                 .strip();
-    }
-
-    private static byte[] read(Path file) {
-        try {
-            return Files.readAllBytes(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -11,6 +11,7 @@ import static org.deckplanreview.comparison.BuiltInComparisons.compare;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -26,9 +27,12 @@ class CorpusComparisonTest {
 
     private static final List<byte[]> SAMPLES = BuiltInComparisons.samples();
 
+    private static final Run WITHIN_ENGLAND = run(samples(), ENGLAND_2014, ENGLAND_2024, 3);
+    private static final Run TO_SCOTLAND = run(samples(), ENGLAND_2024, SCOTLAND_2024, 4);
+
     private record Run(String lines, ComparisonSummary summary) {}
 
-    private static Run run(String input, Edition from, Edition to, int threads) throws IOException {
+    private static Run run(String input, Edition from, Edition to, int threads) {
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         ExecutorService workers = Executors.newFixedThreadPool(threads);
         try {
@@ -39,6 +43,8 @@ class CorpusComparisonTest {
                             CorpusComparisonTest::line,
                             lines::write);
             return new Run(lines.toString(UTF_8), summary);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         } finally {
             workers.shutdownNow();
         }
@@ -55,12 +61,11 @@ class CorpusComparisonTest {
     }
 
     @Test
-    void a_corpus_comes_to_the_sum_of_its_submissions() throws IOException {
+    void a_corpus_comes_to_the_sum_of_its_submissions() {
         List<SubmissionComparison> single = SAMPLES.stream()
                 .map(s -> compare(s, ENGLAND_2024, SCOTLAND_2024))
                 .toList();
-        ComparisonSummary summary =
-                run(samples(), ENGLAND_2024, SCOTLAND_2024, 2).summary();
+        ComparisonSummary summary = TO_SCOTLAND.summary();
 
         assertThat(summary.submissions()).isEqualTo(single.size());
         assertThat(summary.refused()).isZero();
@@ -99,29 +104,27 @@ class CorpusComparisonTest {
     }
 
     @Test
-    void each_line_is_that_of_the_submission_alone() throws IOException {
+    void each_line_is_that_of_the_submission_alone() {
         String expected = SAMPLES.stream()
                 .map(BuiltInComparisons::line)
                 .map(line -> new String(
                         ComparisonJson.line(compare(line.getBytes(UTF_8), ENGLAND_2014, ENGLAND_2024)), UTF_8))
                 .collect(Collectors.joining());
 
-        assertThat(run(samples(), ENGLAND_2014, ENGLAND_2024, 3).lines()).isEqualTo(expected);
+        assertThat(WITHIN_ENGLAND.lines()).isEqualTo(expected);
     }
 
     @Test
-    void the_number_of_threads_changes_no_byte() throws IOException {
+    void the_number_of_threads_changes_no_byte() {
         Run one = run(samples(), ENGLAND_2024, SCOTLAND_2024, 1);
-        Run four = run(samples(), ENGLAND_2024, SCOTLAND_2024, 4);
 
-        assertThat(four.lines()).isEqualTo(one.lines());
-        assertThat(ComparisonJson.line(four.summary())).isEqualTo(ComparisonJson.line(one.summary()));
+        assertThat(TO_SCOTLAND.lines()).isEqualTo(one.lines());
+        assertThat(ComparisonJson.line(TO_SCOTLAND.summary())).isEqualTo(ComparisonJson.line(one.summary()));
     }
 
     @Test
-    void the_causes_come_by_falling_number_and_then_by_name() throws IOException {
-        List<ComparisonSummary.CauseTally> causes =
-                run(samples(), ENGLAND_2014, ENGLAND_2024, 2).summary().causes();
+    void the_causes_come_by_falling_number_and_then_by_name() {
+        List<ComparisonSummary.CauseTally> causes = WITHIN_ENGLAND.summary().causes();
 
         assertThat(causes).hasSizeGreaterThan(2);
         for (int i = 1; i < causes.size(); i++) {
@@ -136,7 +139,7 @@ class CorpusComparisonTest {
     }
 
     @Test
-    void bad_lines_are_told_in_their_place_and_the_others_go_on() throws IOException {
+    void bad_lines_are_told_in_their_place_and_the_others_go_on() {
         String good = BuiltInComparisons.line(SAMPLES.get(0));
         String input = "{\r\n\r\n" + good + "\r\n{\"a\": 1}\n" + " ".repeat(MOST_BYTES + 1) + "\n  \n" + good;
         Run run = run(input, ENGLAND_2014, ENGLAND_2024, 2);
@@ -153,11 +156,10 @@ class CorpusComparisonTest {
     }
 
     @Test
-    void the_summary_is_as_the_published_schema_says() throws IOException {
-        Run run = run(samples(), ENGLAND_2024, SCOTLAND_2024, 2);
-
-        assertThat(ComparisonSchema.faults("lastLine", new String(ComparisonJson.line(run.summary()), UTF_8)))
+    void the_summary_is_as_the_published_schema_says() {
+        assertThat(ComparisonSchema.faults("lastLine", new String(ComparisonJson.line(TO_SCOTLAND.summary()), UTF_8)))
                 .isEmpty();
-        assertThat(run.summary().firstWorse()).hasSize((int) run.summary().gotWorse());
+        assertThat(TO_SCOTLAND.summary().firstWorse())
+                .hasSize((int) TO_SCOTLAND.summary().gotWorse());
     }
 }

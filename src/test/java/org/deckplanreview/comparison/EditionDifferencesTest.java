@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.deckplanreview.comparison.BuiltInComparisons.COMPARISONS;
 import static org.deckplanreview.comparison.BuiltInComparisons.ENGLAND_2014;
 import static org.deckplanreview.comparison.BuiltInComparisons.ENGLAND_2024;
-import static org.deckplanreview.comparison.BuiltInComparisons.RULESETS;
 import static org.deckplanreview.comparison.BuiltInComparisons.SCOTLAND_2024;
 
 import java.util.List;
@@ -14,6 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.deckplanreview.report.ReportJson;
+import org.deckplanreview.review.BuiltIn;
 import org.deckplanreview.ruleset.Confirmation;
 import org.deckplanreview.ruleset.EditedFiles;
 import org.deckplanreview.ruleset.Edition;
@@ -29,11 +29,12 @@ class EditionDifferencesTest {
     private static final Edition BEFORE = EditedFiles.good().edition();
 
     static Stream<Edition> every_edition() {
-        return RULESETS.all().stream();
+        return BuiltIn.RULESETS.all().stream();
     }
 
     static Stream<List<Edition>> every_pair() {
-        return RULESETS.all().stream().flatMap(a -> RULESETS.all().stream().map(b -> List.of(a, b)));
+        return BuiltIn.RULESETS.all().stream()
+                .flatMap(a -> BuiltIn.RULESETS.all().stream().map(b -> List.of(a, b)));
     }
 
     @ParameterizedTest

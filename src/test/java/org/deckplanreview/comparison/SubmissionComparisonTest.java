@@ -128,14 +128,14 @@ class SubmissionComparisonTest {
     }
 
     private static byte[] withUseClass(String useClass) {
-        return new String(sample("small-level-deck.json"), StandardCharsets.UTF_8)
+        return new String(sample("small-level-deck"), StandardCharsets.UTF_8)
                 .replaceAll("\"useClass\": \"[^\"]*\"", "\"useClass\": \"" + useClass + "\"")
                 .getBytes(StandardCharsets.UTF_8);
     }
 
     @Test
     void across_regions_each_concern_of_a_subject_is_held_against_the_same_concern() {
-        SubmissionComparison comparison = compare(sample("many-faults.json"), ENGLAND_2024, SCOTLAND_2024);
+        SubmissionComparison comparison = compare(sample("many-faults"), ENGLAND_2024, SCOTLAND_2024);
 
         assertThat(comparison.findings())
                 .extracting(c -> List.of(c.concern(), c.subject().pointer()))

@@ -4,62 +4,83 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.deckplanreview.assessment.Catalogue;
+import org.deckplanreview.rendering.drawing.Drawing;
+import org.deckplanreview.rendering.drawing.DrawingKind;
+import org.deckplanreview.rendering.drawing.Drawings;
 import org.deckplanreview.rendering.drawing.DrawnDeck;
+import org.deckplanreview.report.Report;
+import org.deckplanreview.review.BuiltIn;
 import org.deckplanreview.review.ReviewResult;
-import org.deckplanreview.review.ReviewServices;
-import org.deckplanreview.review.Reviewer;
 
-/** The samples as the service reviews them. */
+/** Decks as renderings take them, reviewed as the service does. */
 public final class ReviewedDecks {
-    private static final Path SAMPLES = Path.of("sample-submissions");
-    private static final Catalogue CATALOGUE = ReviewServices.catalogue();
-    private static final Reviewer REVIEWER =
-            ReviewServices.reviewerOf(CATALOGUE, ReviewServices.builtIn(CATALOGUE.vocabulary()), "test");
-
     private ReviewedDecks() {}
 
     /** Names of all samples, without ending. */
     public static List<String> names() {
-        try (Stream<Path> files = Files.list(SAMPLES)) {
-            return files.map(f -> f.getFileName().toString())
-                    .filter(f -> f.endsWith(".json"))
-                    .map(f -> f.substring(0, f.length() - ".json".length()))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return BuiltIn.samples().stream()
+                .map(file -> file.getFileName().toString().replaceFirst("\\.json$", ""))
+                .toList();
     }
 
+    public static byte[] bytes(String sample) {
+        return BuiltIn.read(BuiltIn.file(sample));
+    }
+
+    /** A sample with these words in place of others. */
+    public static byte[] changed(String sample, String from, String to) {
+        String text = new String(bytes(sample), StandardCharsets.UTF_8);
+        if (!text.contains(from)) {
+            throw new IllegalArgumentException(sample + " has no " + from);
+        }
+        return text.replace(from, to).getBytes(StandardCharsets.UTF_8);
+    }
+
+    public static Report report(byte[] submission) {
+        return BuiltIn.reviewed(submission).report();
+    }
+
+    /** Reviewed once for all tests. */
+    public static Report report(String sample) {
+        return BuiltIn.reviewed(BuiltIn.file(sample)).report();
+    }
+
+    /** Reviewed once for all tests. */
     public static DrawnDeck sample(String name) {
-        return sample(name, submission -> {});
+        return drawn(BuiltIn.reviewed(BuiltIn.file(name)));
     }
 
     /** A sample with something changed. */
     public static DrawnDeck sample(String name, Consumer<ObjectNode> change) {
-        ReviewResult.Reviewed reviewed = reviewed(name, change);
-        return DrawnDeck.of(reviewed.assessment(), reviewed.report());
+        return drawn(reviewed(name, change));
     }
 
-    public static ReviewResult.Reviewed reviewed(String name, Consumer<ObjectNode> change) {
+    public static DrawnDeck of(byte[] submission) {
+        return drawn(BuiltIn.reviewed(submission));
+    }
+
+    public static ReviewResult.Reviewed reviewed(String sample, Consumer<ObjectNode> change) {
         try {
             ObjectMapper json = new ObjectMapper();
-            ObjectNode submission =
-                    (ObjectNode) json.readTree(SAMPLES.resolve(name + ".json").toFile());
+            ObjectNode submission = (ObjectNode) json.readTree(bytes(sample));
             change.accept(submission);
-            ReviewResult result = REVIEWER.review(json.writeValueAsBytes(submission));
-            if (result instanceof ReviewResult.Reviewed reviewed) {
-                return reviewed;
-            }
-            throw new AssertionError(result);
+            return BuiltIn.reviewed(json.writeValueAsBytes(submission));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static DrawnDeck drawn(ReviewResult.Reviewed reviewed) {
+        return DrawnDeck.of(reviewed.assessment(), reviewed.report());
+    }
+
+    public static List<Drawing> drawings(DrawnDeck deck) {
+        return Stream.of(DrawingKind.values())
+                .flatMap(kind -> Drawings.of(kind, deck).stream())
+                .toList();
     }
 }

@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Assessor;
@@ -18,25 +20,38 @@ import org.deckplanreview.submission.ReadResult;
 import org.deckplanreview.submission.SampleDeck;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.submission.SubmissionReader;
+import org.deckplanreview.vocabulary.Vocabulary;
 
-/** The review as the service puts it together, with the rulesets that come with it, and the samples. */
-final class BuiltIn {
+/** The review as the service puts it together, with the rulesets that come with it, and the samples; loaded once for all tests. */
+public final class BuiltIn {
 
     static final Path SAMPLES = Path.of("sample-submissions");
 
-    static final Catalogue CATALOGUE = ReviewServices.catalogue();
-    static final Rulesets RULESETS = ReviewServices.builtIn(CATALOGUE.vocabulary());
-    static final Reviewer REVIEWER = ReviewServices.reviewerOf(CATALOGUE, RULESETS, "test");
+    public static final Catalogue CATALOGUE = ReviewServices.catalogue();
+    public static final Vocabulary VOCABULARY = CATALOGUE.vocabulary();
+    public static final Rulesets RULESETS = ReviewServices.builtIn(VOCABULARY);
+    public static final Reviewer REVIEWER = ReviewServices.reviewerOf(CATALOGUE, RULESETS, "test");
     static final Edition ENGLAND_2024 = RULESETS.edition("uk-england", "2024").orElseThrow();
+
+    private static final Map<Path, ReviewResult.Reviewed> SAMPLES_REVIEWED = new ConcurrentHashMap<>();
 
     private BuiltIn() {}
 
     static Report report(byte[] submission) {
+        return reviewed(submission).report();
+    }
+
+    public static ReviewResult.Reviewed reviewed(byte[] submission) {
         ReviewResult result = REVIEWER.review(submission);
         if (result instanceof ReviewResult.Reviewed reviewed) {
-            return reviewed.report();
+            return reviewed;
         }
         throw new AssertionError(result);
+    }
+
+    /** A sample as it is, reviewed once for all tests. */
+    public static ReviewResult.Reviewed reviewed(Path sample) {
+        return SAMPLES_REVIEWED.computeIfAbsent(sample, file -> reviewed(read(file)));
     }
 
     static ReviewResult review(JsonNode submission) {
@@ -64,6 +79,11 @@ final class BuiltIn {
         return document.toString().getBytes(StandardCharsets.UTF_8);
     }
 
+    /** The file of a sample, from its name without ending. */
+    public static Path file(String sample) {
+        return SAMPLES.resolve(sample + ".json");
+    }
+
     static JsonNode sample(String name) {
         return document(SAMPLES.resolve(name));
     }
@@ -73,7 +93,7 @@ final class BuiltIn {
     }
 
     /** The samples' files by name. */
-    static List<Path> samples() {
+    public static List<Path> samples() {
         return in(SAMPLES, ".json");
     }
 
@@ -86,7 +106,7 @@ final class BuiltIn {
         }
     }
 
-    static byte[] read(Path file) {
+    public static byte[] read(Path file) {
         try {
             return Files.readAllBytes(file);
         } catch (IOException e) {

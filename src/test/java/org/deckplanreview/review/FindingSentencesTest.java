@@ -8,7 +8,6 @@ import com.flipkart.zjsonpatch.JsonPatch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.deckplanreview.assessment.Catalogue;
 import org.deckplanreview.report.ReportedFinding;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,9 +16,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FindingSentencesTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Catalogue CATALOGUE = ReviewServices.catalogue();
-    private static final Reviewer REVIEWER =
-            ReviewServices.reviewerOf(CATALOGUE, ReviewServices.builtIn(CATALOGUE.vocabulary()), "test");
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -35,7 +31,7 @@ class FindingSentencesTest {
     void a_finding_says_a_sentence(String sample, String patch) throws IOException {
         JsonNode deck = JSON.readTree(Files.readAllBytes(Path.of("sample-submissions", sample)));
         JsonNode changed = JsonPatch.apply(JSON.readTree(patch), deck);
-        assertThat(REVIEWER.review(JSON.writeValueAsBytes(changed)))
+        assertThat(BuiltIn.REVIEWER.review(JSON.writeValueAsBytes(changed)))
                 .isInstanceOfSatisfying(
                         ReviewResult.Reviewed.class,
                         r -> assertThat(r.report().findings())

@@ -37,12 +37,7 @@ class LargeDeckTest {
 
     @Test
     void the_largest_deck_is_reviewed() {
-        Reviewer reviewer = ReviewServices.reviewerOf(
-                ReviewServices.catalogue(),
-                ReviewServices.builtIn(ReviewServices.catalogue().vocabulary()),
-                "test");
-
-        assertThat(reviewer.review(largest().bytes())).isInstanceOf(ReviewResult.Reviewed.class);
+        assertThat(BuiltIn.REVIEWER.review(largest().bytes())).isInstanceOf(ReviewResult.Reviewed.class);
     }
 
     /** Equilibrium: load times the areas that the joists carry, and the heavy items' weight. */

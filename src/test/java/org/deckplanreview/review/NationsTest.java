@@ -13,14 +13,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.deckplanreview.assessment.Catalogue;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.provenance.CanonicalJson;
 import org.deckplanreview.report.Report;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.ruleset.Concern;
 import org.deckplanreview.ruleset.Edition;
-import org.deckplanreview.ruleset.Rulesets;
 import org.json.JSONObject;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,9 +33,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NationsTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Catalogue CATALOGUE = ReviewServices.catalogue();
-    private static final Rulesets RULESETS = ReviewServices.builtIn(CATALOGUE.vocabulary());
-    private static final Reviewer REVIEWER = ReviewServices.reviewerOf(CATALOGUE, RULESETS, "test");
 
     private static final String AT_600_MM =
             replace("/platforms/0/fall", "{\"gradient\": \"level\"}") + "," + replace("/platforms/0/level/z", "600");
@@ -60,7 +55,7 @@ class NationsTest {
         try {
             JsonNode sample = JSON.readTree(Files.readAllBytes(Path.of("sample-submissions/small-level-deck.json")));
             JsonNode patch = JSON.readTree("[" + String.join(",", operations) + "]");
-            return REVIEWER.review(JSON.writeValueAsBytes(JsonPatch.apply(patch, sample)));
+            return BuiltIn.REVIEWER.review(JSON.writeValueAsBytes(JsonPatch.apply(patch, sample)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -149,7 +144,7 @@ class NationsTest {
     /** What England's edition asked for when it was one file; a line has id, obligation, condition and limit or method. */
     @Test
     void sharing_changed_nothing_in_england() throws IOException {
-        Edition england = RULESETS.edition("uk-england", "2024").orElseThrow();
+        Edition england = BuiltIn.RULESETS.edition("uk-england", "2024").orElseThrow();
         List<String> lines = new ArrayList<>();
         for (Object one : new JSONObject(england.canonical()).getJSONArray("provisions")) {
             lines.add(line((JSONObject) one));

@@ -43,7 +43,7 @@ class SamplesTest {
             SortedMap<String, String> texts = new TreeMap<>();
             List<JsonDigest> digests = new ArrayList<>();
             for (Path sample : samples()) {
-                Report report = BuiltIn.report(BuiltIn.read(sample));
+                Report report = BuiltIn.reviewed(sample).report();
                 texts.put(name(sample), text(report));
                 digests.add(digest(sample, report));
             }
@@ -73,14 +73,14 @@ class SamplesTest {
     @MethodSource("samples")
     void the_text_report_is_the_approved_one_byte_for_byte(Path sample) {
         assertSame(
-                text(BuiltIn.report(BuiltIn.read(sample))).getBytes(StandardCharsets.UTF_8),
+                text(BuiltIn.reviewed(sample).report()).getBytes(StandardCharsets.UTF_8),
                 ApprovedReports.text(name(sample)));
     }
 
     @ParameterizedTest
     @MethodSource("samples")
     void the_json_report_has_the_approved_digest(Path sample) throws IOException {
-        Report report = BuiltIn.report(BuiltIn.read(sample));
+        Report report = BuiltIn.reviewed(sample).report();
         JsonDigest now = digest(sample, report);
         assertThat(ApprovedReports.json()).containsKey(name(sample));
         JsonDigest approved = ApprovedReports.json().get(name(sample));
@@ -112,7 +112,7 @@ class SamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void the_report_is_valid_against_its_published_schema(Path sample) {
-        byte[] report = JsonRendering.line(BuiltIn.report(BuiltIn.read(sample)), Detail.FULL);
+        byte[] report = JsonRendering.line(BuiltIn.reviewed(sample).report(), Detail.FULL);
         assertThat(ReportSchema.faults(new String(report, StandardCharsets.UTF_8)))
                 .isEmpty();
     }
@@ -120,7 +120,7 @@ class SamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void the_outcome_is_the_one_that_the_samples_table_expects(Path sample) {
-        assertThat(BuiltIn.report(BuiltIn.read(sample)).outcome().word())
+        assertThat(BuiltIn.reviewed(sample).report().outcome().word())
                 .isEqualTo(expectedOutcomes().get(sample.getFileName().toString()));
     }
 

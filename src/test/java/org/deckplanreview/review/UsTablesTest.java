@@ -14,25 +14,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.deckplanreview.assessment.Assessor;
-import org.deckplanreview.assessment.Catalogue;
+import org.deckplanreview.assessment.DeckUnderEdition;
 import org.deckplanreview.assessment.Determination;
-import org.deckplanreview.assessment.Finding;
-import org.deckplanreview.layout.Subject;
 import org.deckplanreview.measure.Flag;
 import org.deckplanreview.measure.Measure;
 import org.deckplanreview.measure.MeasureUnit;
 import org.deckplanreview.measure.Value;
 import org.deckplanreview.measure.Word;
-import org.deckplanreview.method.Observation;
-import org.deckplanreview.method.Quantity;
-import org.deckplanreview.method.ReviewContext;
 import org.deckplanreview.method.nds2018.Nds2018;
 import org.deckplanreview.quantity.Quantities;
 import org.deckplanreview.ruleset.Edition;
-import org.deckplanreview.ruleset.Provision;
 import org.deckplanreview.submission.Submission;
 import org.deckplanreview.vocabulary.QuantityDescription;
 import org.deckplanreview.vocabulary.Sense;
@@ -49,8 +43,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class UsTablesTest {
 
-    private static final Submission DECK = BuiltIn.submission(BuiltIn.sample("us-attached-deck.json"));
-    private static final Assessing ASSESSING = new Assessing();
+    private static final Map<String, DeckUnderEdition> DECK = BuiltIn.RULESETS.all().stream()
+            .filter(edition -> edition.region().equals("us-irc"))
+            .collect(Collectors.toMap(Edition::name, UsTablesTest::sampleUnder));
     private static final double SIXTEENTH_IN = 0.0625;
     private static final String NOT_PERMITTED = "NP";
 
@@ -97,6 +92,11 @@ class UsTablesTest {
         return new double[] {joistSpanFt, cantileverFt};
     }
 
+    private static DeckUnderEdition sampleUnder(Edition edition) {
+        Submission deck = BuiltIn.submission(BuiltIn.sample("us-attached-deck.json"));
+        return new DeckUnderEdition(deck, edition, Quantities.all(), Nds2018.methods());
+    }
+
     /** One cell of a table and what a deck must have to be found in it. */
     private record Probe(
             String edition,
@@ -130,7 +130,10 @@ class UsTablesTest {
         }
 
         private List<Determination> at(MeasureUnit unit, double value) {
-            return ASSESSING.determinations(edition, provision, given, quantity, Measure.of(value, unit));
+            Map<String, Value> values = new LinkedHashMap<>();
+            given.forEach((name, token) -> values.put(name, value(name, token)));
+            values.put(quantity, Measure.of(value, unit));
+            return DECK.get(edition).determinations(provision, values);
         }
 
         private static double inches(String cell) {
@@ -404,50 +407,12 @@ class UsTablesTest {
                 .with("joist span carried", c.column() + " ft");
     }
 
-    /** What a sample deck comes to when some of its quantities are given. */
-    private static final class Assessing {
-
-        List<Determination> determinations(
-                String edition, String provision, Map<String, String> given, String quantity, Measure found) {
-            Map<String, Value> values = new LinkedHashMap<>();
-            given.forEach((name, token) -> values.put(name, value(name, token)));
-            values.put(quantity, found);
-            Catalogue catalogue = new Catalogue(
-                    Quantities.all().stream()
-                            .map(q -> values.containsKey(q.description().name())
-                                    ? new Given(
-                                            q.description(),
-                                            values.get(q.description().name()))
-                                    : q)
-                            .toList(),
-                    Nds2018.methods());
-            Edition rules = BuiltIn.RULESETS.edition("us-irc", edition).orElseThrow();
-            Provision asked = rules.provisions().stream()
-                    .filter(p -> p.id().equals(provision))
-                    .findFirst()
-                    .orElseThrow();
-            return new Assessor(catalogue)
-                    .assess(DECK, rules, asked).stream()
-                            .map(Finding::determination)
-                            .toList();
-        }
-
-        private static Value value(String quantity, String token) {
-            QuantityDescription described =
-                    BuiltIn.CATALOGUE.vocabulary().quantity(quantity).orElseThrow();
-            return switch (described.type()) {
-                case NUMBER -> Measure.parse(token);
-                case WORD -> new Word(token);
-                default -> new Flag(Boolean.parseBoolean(token));
-            };
-        }
-    }
-
-    /** A quantity that every subject has alike. */
-    private record Given(QuantityDescription description, Value value) implements Quantity {
-        @Override
-        public Observation observe(Subject subject, ReviewContext context) {
-            return new Observation.Found(value, "", List.of());
-        }
+    private static Value value(String quantity, String token) {
+        QuantityDescription described = BuiltIn.VOCABULARY.quantity(quantity).orElseThrow();
+        return switch (described.type()) {
+            case NUMBER -> Measure.parse(token);
+            case WORD -> new Word(token);
+            default -> new Flag(Boolean.parseBoolean(token));
+        };
     }
 }

@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
+import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.submission.SampleDeck;
 
 /** Decks of any size and shape, turned or not: no two texts cover each other. */
@@ -145,7 +146,7 @@ class AnyDeckDrawnTest {
 
     @Property(tries = 40)
     void no_text_covers_another(@ForAll("shapes") Shape shape) {
-        for (Drawing drawing : DrawnDecks.all(DrawnDecks.of(shape.submission()))) {
+        for (Drawing drawing : ReviewedDecks.drawings(ReviewedDecks.of(shape.submission()))) {
             assertThat(ReadSvg.of(drawing).overlaps()).as(drawing.name()).isEmpty();
         }
     }

@@ -13,6 +13,7 @@ import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.DocumentLoader;
 import org.apache.batik.bridge.GVTBuilder;
 import org.apache.batik.bridge.UserAgentAdapter;
+import org.deckplanreview.rendering.ReviewedDecks;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
@@ -31,13 +32,13 @@ class DrawingsOfSamplesTest {
             new TreeSet<>(List.of("svg", "g", "path", "circle", "rect", "text", "title", "desc"));
 
     private static List<String> samples() {
-        return DrawnDecks.samples();
+        return ReviewedDecks.names();
     }
 
     @ParameterizedTest
     @MethodSource("samples")
     void no_text_covers_another_and_none_is_left_out(String sample) {
-        for (Drawing drawing : DrawnDecks.all(DrawnDecks.sample(sample))) {
+        for (Drawing drawing : ReviewedDecks.drawings(ReviewedDecks.sample(sample))) {
             ReadSvg svg = ReadSvg.of(drawing);
             assertThat(svg.overlaps()).as(drawing.name()).isEmpty();
             assertThat(svg.lettered()).as(drawing.name()).noneMatch(t -> t.contains("lack of room"));
@@ -47,7 +48,7 @@ class DrawingsOfSamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void all_text_is_large_enough_and_on_the_sheet(String sample) {
-        for (Drawing drawing : DrawnDecks.all(DrawnDecks.sample(sample))) {
+        for (Drawing drawing : ReviewedDecks.drawings(ReviewedDecks.sample(sample))) {
             ReadSvg svg = ReadSvg.of(drawing);
             String[] view = svg.root().getAttribute("viewBox").split(" ");
             Box sheet = Box.upright(0, 0, Double.parseDouble(view[2]), Double.parseDouble(view[3]));
@@ -60,7 +61,7 @@ class DrawingsOfSamplesTest {
     @MethodSource("samples")
     void drawings_are_static_accessible_and_can_stand_in_one_page(String sample) {
         List<String> ids = new ArrayList<>();
-        for (Drawing drawing : DrawnDecks.all(DrawnDecks.sample(sample))) {
+        for (Drawing drawing : ReviewedDecks.drawings(ReviewedDecks.sample(sample))) {
             ReadSvg svg = ReadSvg.of(drawing);
             assertThat(svg.everything()).extracting(Element::getLocalName).allMatch(ELEMENTS::contains);
             assertThat(svg.everything())
@@ -83,7 +84,7 @@ class DrawingsOfSamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void text_stands_out_from_what_it_stands_on(String sample) {
-        for (Drawing drawing : DrawnDecks.all(DrawnDecks.sample(sample))) {
+        for (Drawing drawing : ReviewedDecks.drawings(ReviewedDecks.sample(sample))) {
             for (Element text : ReadSvg.of(drawing).all("text")) {
                 String ink = text.hasAttribute("fill") ? text.getAttribute("fill") : Colour.INK;
                 boolean onDark = ink.equals(Colour.PAPER);
@@ -113,14 +114,15 @@ class DrawingsOfSamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void the_same_deck_gives_the_same_bytes(String sample) {
-        assertThat(DrawnDecks.all(DrawnDecks.sample(sample))).isEqualTo(DrawnDecks.all(DrawnDecks.sample(sample)));
+        assertThat(ReviewedDecks.drawings(ReviewedDecks.sample(sample)))
+                .isEqualTo(ReviewedDecks.drawings(ReviewedDecks.of(ReviewedDecks.bytes(sample))));
     }
 
     /** The renderer that turns the drawings into parts of a PDF. */
     @ParameterizedTest
     @MethodSource("samples")
     void another_renderer_draws_them_too(String sample) throws IOException {
-        for (Drawing drawing : DrawnDecks.all(DrawnDecks.sample(sample))) {
+        for (Drawing drawing : ReviewedDecks.drawings(ReviewedDecks.sample(sample))) {
             UserAgentAdapter agent = new UserAgentAdapter();
             BridgeContext context = new BridgeContext(agent, new DocumentLoader(agent));
             var document =
@@ -133,9 +135,9 @@ class DrawingsOfSamplesTest {
     @ParameterizedTest
     @MethodSource("samples")
     void the_title_block_tells_where_the_drawing_comes_from_and_what_it_is_not(String sample) {
-        DrawnDeck deck = DrawnDecks.sample(sample);
+        DrawnDeck deck = ReviewedDecks.sample(sample);
         String digest = deck.report().digest();
-        for (Drawing drawing : DrawnDecks.all(deck)) {
+        for (Drawing drawing : ReviewedDecks.drawings(deck)) {
             List<String> block = ReadSvg.of(drawing).lettered("title-block");
             assertThat(block)
                     .contains(

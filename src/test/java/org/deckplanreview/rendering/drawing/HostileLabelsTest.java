@@ -2,6 +2,7 @@ package org.deckplanreview.rendering.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.submission.SampleDeck;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,7 +36,7 @@ class HostileLabelsTest {
                 .withHeavyItem(
                         "SPA", "spa-bath", "9 kN", SampleDeck.points(2000, 1000, 4000, 1000, 4000, 3000, 2000, 3000))
                 .with("/use/heavyItems/0/label", label);
-        for (Drawing drawing : DrawnDecks.all(DrawnDecks.of(deck.bytes()))) {
+        for (Drawing drawing : ReviewedDecks.drawings(ReviewedDecks.of(deck.bytes()))) {
             ReadSvg svg = ReadSvg.of(drawing);
             assertThat(svg.overlaps()).isEmpty();
             assertThat(svg.everything()).extracting(Element::getLocalName).doesNotContain("script", "b");

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.deckplanreview.assessment.Determination;
+import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.report.ReportedFinding;
 import org.deckplanreview.ruleset.Obligation;
 import org.deckplanreview.submission.SubjectKind;
@@ -17,7 +18,7 @@ import org.w3c.dom.Element;
 /** What does not comply is told by hatch, line weight and number, and so without colour too. */
 class MarkedFindingsTest {
 
-    private static final DrawnDeck FAULTY = DrawnDecks.sample("many-faults.json");
+    private static final DrawnDeck FAULTY = ReviewedDecks.sample("many-faults");
     private static final ReadSvg PLAN = ReadSvg.of(Drawings.plan(FAULTY).get(0));
 
     /** Groups of that class without those of callouts, which have it too. */
@@ -108,7 +109,7 @@ class MarkedFindingsTest {
 
     @Test
     void what_is_only_recommended_has_a_ring_and_no_wide_line() {
-        DrawnDeck deck = DrawnDecks.sample("sloping-garden-deck.json");
+        DrawnDeck deck = ReviewedDecks.sample("sloping-garden-deck");
         ReadSvg plan = ReadSvg.of(Drawings.plan(deck).get(0));
         assertThat(plan.groups("does-not-comply")).isEmpty();
         assertThat(titles(plan, "joist")).hasSameSizeAs(titles(plan, "not-as-recommended"));

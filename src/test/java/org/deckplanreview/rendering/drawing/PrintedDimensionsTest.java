@@ -10,6 +10,7 @@ import org.assertj.core.api.Condition;
 import org.deckplanreview.layout.EdgeRun;
 import org.deckplanreview.layout.PlatformLayout;
 import org.deckplanreview.layout.PostPlace;
+import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.submission.EdgeKind;
 import org.deckplanreview.submission.LengthUnit;
 import org.deckplanreview.submission.PlanPoint;
@@ -22,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PrintedDimensionsTest {
 
     private static List<String> samples() {
-        return DrawnDecks.samples();
+        return ReviewedDecks.names();
     }
 
     /** What is printed, read back as mm: a number, or feet, inches and parts of an inch (1 in = 25.4 mm). */
@@ -57,7 +58,7 @@ class PrintedDimensionsTest {
     /** By hand: posts at 300, 2400 and 4500 of 4800; the beam at 600 of 3600. */
     @Test
     void a_rectangle_has_chains_of_its_posts_and_its_sides() {
-        assertThat(plan(DrawnDecks.of(SampleDeck.complete().bytes())).lettered("dimension-number"))
+        assertThat(plan(ReviewedDecks.of(SampleDeck.complete().bytes())).lettered("dimension-number"))
                 .containsExactlyInAnyOrder("300", "2100", "2100", "300", "4800", "600", "3000", "3600");
     }
 
@@ -68,7 +69,7 @@ class PrintedDimensionsTest {
                 .without("/platforms/0/edges/3")
                 .without("/platforms/0/edges/2")
                 .with("/platforms/0/outline", SampleDeck.points(0, 0, 4800, 0, 4800, 3600, 800, 3600, 0, 3000));
-        assertThat(plan(DrawnDecks.of(deck.bytes())).lettered("dimension-number"))
+        assertThat(plan(ReviewedDecks.of(deck.bytes())).lettered("dimension-number"))
                 .contains("1000", "4000", "3000", "4800", "3600");
     }
 
@@ -81,7 +82,7 @@ class PrintedDimensionsTest {
     @ParameterizedTest
     @MethodSource("samples")
     void the_plan_prints_the_whole_deck_and_every_drop(String sample) {
-        DrawnDeck deck = DrawnDecks.sample(sample);
+        DrawnDeck deck = ReviewedDecks.sample(sample);
         ReadSvg plan = plan(deck);
         assertThat(plan.lettered("dimension-number"))
                 .has(printing(extent(deck, PlanPoint::xMm), deck))
@@ -114,7 +115,7 @@ class PrintedDimensionsTest {
     @ParameterizedTest
     @MethodSource("samples")
     void a_section_prints_the_lengths_of_its_posts_and_its_levels(String sample) {
-        DrawnDeck deck = DrawnDecks.sample(sample);
+        DrawnDeck deck = ReviewedDecks.sample(sample);
         List<Drawing> sections = Drawings.section(deck);
         for (PlatformLayout p : deck.layout().platforms()) {
             ReadSvg section = ReadSvg.of(sections.get(p.platformIndex()));
@@ -141,7 +142,7 @@ class PrintedDimensionsTest {
     /** By hand, as above: joists from the front over the beam to the face of the ledger of 47 mm, the beam over its posts. */
     @Test
     void the_members_sheet_prints_the_spans_of_the_layout() {
-        DrawnDeck deck = DrawnDecks.of(SampleDeck.complete().bytes());
+        DrawnDeck deck = ReviewedDecks.of(SampleDeck.complete().bytes());
         ReadSvg sheet = ReadSvg.of(Drawings.members(deck).get(0));
         assertThat(sheet.lettered("dimension-number")).contains("600", "2953", "300", "2100", "2100", "300");
     }

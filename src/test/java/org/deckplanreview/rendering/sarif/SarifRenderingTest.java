@@ -10,7 +10,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.deckplanreview.assessment.Determination;
-import org.deckplanreview.rendering.ReviewedSamples;
+import org.deckplanreview.rendering.ReviewedDecks;
 import org.deckplanreview.report.Report;
 import org.everit.json.schema.Schema;
 import org.everit.json.schema.loader.SchemaLoader;
@@ -38,14 +38,14 @@ class SarifRenderingTest {
     }
 
     static List<String> samples() throws IOException {
-        return ReviewedSamples.names();
+        return ReviewedDecks.names();
     }
 
     @ParameterizedTest
     @MethodSource("samples")
     void every_sample_gives_a_valid_log_with_a_result_for_each_open_finding(String sample) throws IOException {
-        byte[] submission = ReviewedSamples.bytes(sample);
-        Report report = ReviewedSamples.report(submission);
+        byte[] submission = ReviewedDecks.bytes(sample);
+        Report report = ReviewedDecks.report(submission);
         String log = new String(SarifRendering.render(report, submission, sample), StandardCharsets.UTF_8);
 
         schema().validate(new JSONObject(log));
@@ -63,11 +63,11 @@ class SarifRenderingTest {
 
     @Test
     void a_result_stands_on_the_line_of_its_subject() throws IOException {
-        byte[] submission = ReviewedSamples.bytes("many-faults.json");
+        byte[] submission = ReviewedDecks.bytes("many-faults");
         List<String> lines =
                 new String(submission, StandardCharsets.UTF_8).lines().toList();
         JsonNode results = JSON.readTree(
-                        SarifRendering.render(ReviewedSamples.report(submission), submission, "many-faults.json"))
+                        SarifRendering.render(ReviewedDecks.report(submission), submission, "many-faults.json"))
                 .at("/runs/0/results");
         JsonNode submitted = JSON.readTree(submission);
         int checked = 0;
@@ -87,9 +87,9 @@ class SarifRenderingTest {
 
     @Test
     void shall_is_an_error_should_a_warning_and_what_cannot_be_told_is_open() throws IOException {
-        byte[] submission = ReviewedSamples.bytes("many-faults.json");
-        JsonNode log = JSON.readTree(
-                SarifRendering.render(ReviewedSamples.report(submission), submission, "many-faults.json"));
+        byte[] submission = ReviewedDecks.bytes("many-faults");
+        JsonNode log =
+                JSON.readTree(SarifRendering.render(ReviewedDecks.report(submission), submission, "many-faults.json"));
         assertThat(log.at("/runs/0/results"))
                 .anySatisfy(r -> assertThat(r.path("level").asText()).isEqualTo("error"))
                 .anySatisfy(r -> assertThat(r.path("level").asText()).isEqualTo("warning"))
@@ -101,11 +101,9 @@ class SarifRenderingTest {
     /** Sections 3.11.5 and 3.11.6: placeholders are in braces, links in brackets, both escaped to be text. */
     @Test
     void a_label_is_text_whatever_it_holds() throws IOException {
-        byte[] submission =
-                ReviewedSamples.changed("many-faults.json", "the yard deck", "[a](http://x) {0} <script>]]>");
+        byte[] submission = ReviewedDecks.changed("many-faults", "the yard deck", "[a](http://x) {0} <script>]]>");
         String log = new String(
-                SarifRendering.render(ReviewedSamples.report(submission), submission, "x.json"),
-                StandardCharsets.UTF_8);
+                SarifRendering.render(ReviewedDecks.report(submission), submission, "x.json"), StandardCharsets.UTF_8);
         schema().validate(new JSONObject(log));
         assertThat(JSON.readTree(log).at("/runs/0/results"))
                 .anySatisfy(r ->
@@ -114,8 +112,8 @@ class SarifRenderingTest {
 
     @Test
     void the_same_report_gives_the_same_bytes() throws IOException {
-        byte[] submission = ReviewedSamples.bytes("many-faults.json");
-        assertThat(SarifRendering.render(ReviewedSamples.report(submission), submission, "a.json"))
-                .isEqualTo(SarifRendering.render(ReviewedSamples.report(submission), submission, "a.json"));
+        byte[] submission = ReviewedDecks.bytes("many-faults");
+        assertThat(SarifRendering.render(ReviewedDecks.report(submission), submission, "a.json"))
+                .isEqualTo(SarifRendering.render(ReviewedDecks.report(submission), submission, "a.json"));
     }
 }
