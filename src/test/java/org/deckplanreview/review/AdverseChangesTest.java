@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import org.deckplanreview.LongForm;
 import org.deckplanreview.assessment.Assessment;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Determination;
@@ -23,8 +24,8 @@ import org.junit.jupiter.api.Test;
 /** Generated decks under the rules of their own places: none gets better by a change for the worse. */
 class AdverseChangesTest {
 
-    private static final int DECKS = 2000;
-    private static final long SEED = 11;
+    private static final int DECKS = LongForm.tries(400);
+    private static final long SEED = LongForm.seed(11);
     private static final int MOST_SHOWN = 10;
     /** Larger decks have more of the same. */
     private static final int MOST_POSTS = 16;
@@ -46,7 +47,7 @@ class AdverseChangesTest {
                 made.merge(change, 1, Integer::sum);
                 for (String betterment : betterments(
                         change, assess(pair.get().better()), assess(pair.get().worse()))) {
-                    betterments.add("deck " + number + ", " + change + ", " + betterment);
+                    betterments.add("deck " + number + " of seed " + SEED + ", " + change + ", " + betterment);
                 }
             }
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.deckplanreview.LongForm;
 import org.deckplanreview.assessment.Assessor;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.ruleset.Edition;
@@ -17,8 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class CarefulDecksTest {
 
-    private static final long SEED = 23;
-    private static final int DECKS = 80;
+    private static final long SEED = LongForm.seed(23);
+    private static final int DECKS = LongForm.tries(80);
     private static final Assessor ASSESSOR = new Assessor(BuiltIn.CATALOGUE);
 
     @ParameterizedTest
@@ -34,6 +35,6 @@ class CarefulDecksTest {
         long comply = decks.stream()
                 .filter(deck -> ASSESSOR.assess(BuiltIn.submission(deck), rules).outcome() == Determination.COMPLIES)
                 .count();
-        assertThat(100.0 * comply / DECKS).isGreaterThanOrEqualTo(percent);
+        assertThat(100.0 * comply / DECKS).as("seed %d", SEED).isGreaterThanOrEqualTo(percent);
     }
 }
