@@ -1,5 +1,6 @@
 package org.deckplanreview.formula;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -140,6 +141,30 @@ public final class Sheet {
             }
         }
         return sheet;
+    }
+
+    /** The steps of a sheet that is put together when somebody reads it. */
+    public static List<WorkingStep> late(Supplier<Sheet> sheet) {
+        return new AbstractList<>() {
+            private List<WorkingStep> steps;
+
+            private List<WorkingStep> read() {
+                if (steps == null) {
+                    steps = sheet.get().steps();
+                }
+                return steps;
+            }
+
+            @Override
+            public WorkingStep get(int index) {
+                return read().get(index);
+            }
+
+            @Override
+            public int size() {
+                return read().size();
+            }
+        };
     }
 
     /** All steps in order; a value that stands there already is not given again. */

@@ -31,7 +31,8 @@ public sealed interface Evaluation {
         /** What a sheet comes to that ends with its utilisation. */
         public static Measured on(
                 Sheet sheet, Measure found, Sense sense, Measure allowed, String remark, List<String> assumptions) {
-            return new Measured(found, sense, allowed, sheet.value("utilisation"), remark, sheet.steps(), assumptions);
+            return new Measured(
+                    found, sense, allowed, sheet.value("utilisation"), remark, Sheet.late(() -> sheet), assumptions);
         }
     }
 

@@ -98,7 +98,7 @@ public record SheetCase(
                 allowed.get(),
                 utilisation,
                 remark.get(),
-                Sheet.on(before.get(), sheet).steps(),
+                Sheet.late(() -> Sheet.on(before.get(), sheet)),
                 assumptions.get());
     }
 }

@@ -60,12 +60,13 @@ record Utilisation(String found, Sense sense, Formula allowed, MeasureUnit unit,
             implements Case {
         @Override
         public Evaluation.Measured measured() {
-            return Evaluation.Measured.on(
-                    whole.get(),
+            return new Evaluation.Measured(
                     sheet.measure(last.found).to(last.unit),
                     last.sense,
                     sheet.measure(last.allowed),
+                    utilisation,
                     remark.get(),
+                    Sheet.late(whole),
                     assumptions.get());
         }
     }

@@ -92,7 +92,7 @@ final class MemberDeflection implements Method {
             for (int i = 0; i < effects.spans().size(); i++) {
                 double downMm = effects.spans().get(i).down().value();
                 places.add(place(basis, combination, kind, i, downMm, start, elasticity)
-                        .after(basis.loads(factors)));
+                        .after(basis.loads(f)));
             }
         }
         return Case.worst(places);
