@@ -56,10 +56,10 @@ class OrdinaryUsDecksTest {
         "2018, false, 5",
         "2021, false, 5",
         "2024, false, 5",
-        "2015, true, 35",
-        "2018, true, 35",
-        "2021, true, 35",
-        "2024, true, 35"
+        "2015, true, 30",
+        "2018, true, 30",
+        "2021, true, 30",
+        "2024, true, 30"
     })
     void nearly_all_ordinary_decks_are_determined(String edition, boolean stairs, double mostUndeterminedPercent) {
         Edition rules = BuiltIn.RULESETS.edition("us-irc", edition).orElseThrow();
