@@ -29,29 +29,8 @@ public record SheetCase(
 
     private static final Measure WHOLE = Measure.of(1, RATIO);
 
-    /** One symbol of the sheet, which is allowed to be at most another. */
-    public static SheetCase atMost(
-            Sheet sheet,
-            Formula utilisation,
-            String found,
-            String allowed,
-            Supplier<String> remark,
-            Supplier<List<String>> assumptions) {
-        return of(sheet, utilisation, found, Sense.AT_MOST, allowed, remark, assumptions);
-    }
-
-    /** One symbol of the sheet, which is allowed to be at least another. */
-    public static SheetCase atLeast(
-            Sheet sheet,
-            Formula utilisation,
-            String found,
-            String allowed,
-            Supplier<String> remark,
-            Supplier<List<String>> assumptions) {
-        return of(sheet, utilisation, found, Sense.AT_LEAST, allowed, remark, assumptions);
-    }
-
-    private static SheetCase of(
+    /** One symbol of the sheet against another. */
+    public static SheetCase of(
             Sheet sheet,
             Formula utilisation,
             String found,

@@ -7,9 +7,16 @@ import java.util.Optional;
 import org.deckplanreview.assessment.Determination;
 import org.deckplanreview.kernel.Need;
 import org.deckplanreview.submission.LengthUnit;
+import org.deckplanreview.submission.NotReviewed;
 
-/** The report in the shape of format 1 for who asks what to change, without its provenance. */
+/**
+ * The report in the shape of format 1 for who asks what to change, without its provenance.
+ *
+ * @param detail what tells it from the full report
+ */
 record ReportSummary(
+        String notice,
+        Detail detail,
         String reference,
         LocalDate reviewOn,
         Optional<LengthUnit> units,
@@ -17,6 +24,7 @@ record ReportSummary(
         Counts counts,
         Edition edition,
         List<Entry> findings,
+        List<NotReviewed> givenNotReviewed,
         List<NumberedSubject> subjects) {
 
     record Edition(String region, String edition) {}
@@ -46,6 +54,8 @@ record ReportSummary(
 
     static ReportSummary of(Report report) {
         return new ReportSummary(
+                report.notice(),
+                Detail.SUMMARY,
                 report.reference(),
                 report.reviewOn(),
                 report.units(),
@@ -56,6 +66,7 @@ record ReportSummary(
                         .filter(ReportedFinding::applies)
                         .map(Entry::of)
                         .toList(),
+                report.givenNotReviewed(),
                 report.subjects());
     }
 }

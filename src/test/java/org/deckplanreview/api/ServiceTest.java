@@ -7,7 +7,6 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
-import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -92,7 +91,8 @@ class ServiceTest {
                 .then()
                 .statusCode(200)
                 .body("outcome", equalTo("does not comply"))
-                .body("notice", nullValue())
+                .body("detail", equalTo("summary"))
+                .body("notice", containsString("grants no approval"))
                 .extract()
                 .asString();
 

@@ -270,7 +270,16 @@ class ReportJsonTest {
         assertThat(summary.fieldNames())
                 .toIterable()
                 .containsExactly(
-                        "reference", "reviewOn", "outcome", "counts", "edition", "findings", "subjects", "provenance");
+                        "notice",
+                        "detail",
+                        "reference",
+                        "reviewOn",
+                        "outcome",
+                        "counts",
+                        "edition",
+                        "findings",
+                        "subjects",
+                        "provenance");
         assertThat(summary.at("/findings/0").fieldNames())
                 .toIterable()
                 .containsExactly("provision", "subject", "determination", "found", "allowed", "utilisation", "advice");

@@ -7,6 +7,7 @@ import org.deckplanreview.formula.Formula;
 import org.deckplanreview.formula.Sheet;
 import org.deckplanreview.method.Evaluation;
 import org.deckplanreview.method.SheetCase;
+import org.deckplanreview.vocabulary.Sense;
 
 /** A depth or thickness against the least that is allowed, by the symbols under which they stand on a sheet. */
 record Depth(String found, String allowed, Formula utilisation) {
@@ -24,7 +25,7 @@ record Depth(String found, String allowed, Formula utilisation) {
     }
 
     Evaluation.Measured measured(Sheet sheet, String... assumptions) {
-        return SheetCase.atLeast(sheet, utilisation, found, allowed, () -> "", () -> List.of(assumptions))
+        return SheetCase.of(sheet, utilisation, found, Sense.AT_LEAST, allowed, () -> "", () -> List.of(assumptions))
                 .measured();
     }
 }

@@ -17,6 +17,7 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** How far a footing reaches beyond its posts on all sides. */
 final class PostCover implements Method {
@@ -70,7 +71,8 @@ final class PostCover implements Method {
                 "",
                 footing.pointer());
         parameters.enter(working, "c_min", LEAST);
-        return SheetCase.atLeast(working, UTILISATION, "c", "c_min", () -> "", () -> List.of(PadPlan.ASSUMPTION))
+        return SheetCase.of(
+                        working, UTILISATION, "c", Sense.AT_LEAST, "c_min", () -> "", () -> List.of(PadPlan.ASSUMPTION))
                 .measured();
     }
 }

@@ -24,6 +24,7 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** The steepest slope of the ground about a footing. Steeper ground, or a brink, is for an engineer. */
 final class SlopeAtFooting implements Method {
@@ -65,7 +66,7 @@ final class SlopeAtFooting implements Method {
                 "i", steepest.get(), RATIO, "steepest slope about the footing", "", Pointer.of("/site/groundLevels"));
         parameters.enter(working, "n", STEEPEST);
         working.calculate(LIMIT);
-        return SheetCase.atMost(working, UTILISATION, "i", "i_max", () -> "", List::of)
+        return SheetCase.of(working, UTILISATION, "i", Sense.AT_MOST, "i_max", () -> "", List::of)
                 .measured();
     }
 

@@ -22,6 +22,7 @@ import org.deckplanreview.submission.SubjectKind;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 import org.deckplanreview.vocabulary.Table;
 
 /** A stated bearing resistance against the largest that soil of the stated class has. */
@@ -82,7 +83,7 @@ final class StatedResistance implements Method {
                 "largest bearing resistance of " + word,
                 parameters.source(LARGEST),
                 SOIL.child("soilClass"));
-        return SheetCase.atMost(working, UTILISATION, "q", "q_max", () -> "", List::of)
+        return SheetCase.of(working, UTILISATION, "q", Sense.AT_MOST, "q_max", () -> "", List::of)
                 .measured();
     }
 }

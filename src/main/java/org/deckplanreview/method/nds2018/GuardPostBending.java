@@ -25,6 +25,7 @@ import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Bending of a guard's post at its root under one load at its top, 3.3.1 and 3.3.2 (3.3-1). */
 final class GuardPostBending implements Method {
@@ -108,10 +109,11 @@ final class GuardPostBending implements Method {
         adjustments.enterFlatUse(reference.factors(), section);
         Sheet sheet = Sheet.on(stress, reference.under(Combination.duration(parameters, "guard", "load on a guard")));
         sheet.calculate(ADJUSTED);
-        return SheetCase.atMost(
+        return SheetCase.of(
                         sheet,
                         MemberBending.UTILISATION,
                         "f_b",
+                        Sense.AT_MOST,
                         "F_b'",
                         () -> "at the root of a post",
                         () -> assumptions(timber, adjustments))

@@ -28,6 +28,7 @@ import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.Timber;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Compression perpendicular to grain where joists and beams bear, 3.10.2, with the bearing area factor, 3.10.4 (3.10-2). */
 final class MemberBearing implements Method {
@@ -111,10 +112,11 @@ final class MemberBearing implements Method {
                 basis.member().pointer());
         sheet.calculate(AREA_FACTOR);
         sheet.calculate(ADJUSTED);
-        return SheetCase.atMost(
+        return SheetCase.of(
                         sheet,
                         UTILISATION,
                         "f_c,perp",
+                        Sense.AT_MOST,
                         "F_c,perp'",
                         () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
                         () -> basis.assumptions("Members lie square and in full contact on what carries them."))

@@ -29,6 +29,7 @@ import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.submission.EndNotch;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Bending of joists and beams, 3.3.1 and 3.3.2 (3.3-1), with the stability of the compression edge, 3.3.3. */
 final class MemberBending implements Method {
@@ -148,10 +149,11 @@ final class MemberBending implements Method {
         stress.calculate(STRESS);
         Sheet sheet = stability.factor(Sheet.on(stress, strength));
         sheet.calculate(ADJUSTED);
-        return SheetCase.atMost(
+        return SheetCase.of(
                         sheet,
                         UTILISATION,
                         "f_b",
+                        Sense.AT_MOST,
                         "F_b'",
                         () -> moment.place() + ", combination " + combination.id(),
                         () -> basis.assumptions(stability.assumptions().toArray(String[]::new)))

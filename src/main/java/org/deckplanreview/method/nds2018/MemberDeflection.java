@@ -25,6 +25,7 @@ import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Deflection downwards of joists and beams against a part of the span, 3.5.1, live alone or total with creep, 3.5.2 (3.5-1). */
 final class MemberDeflection implements Method {
@@ -161,10 +162,11 @@ final class MemberDeflection implements Method {
                 member.pointer());
         basis.parameters().enter(sheet, "r", span.isCantilever() ? CANTILEVER_RATIO : SPAN_RATIO);
         sheet.calculate(LIMIT);
-        return SheetCase.atMost(
+        return SheetCase.of(
                 sheet,
                 kind.utilisation,
                 kind.symbol,
+                Sense.AT_MOST,
                 "Δ_lim",
                 () -> "in " + member.spanName(spanIndex) + ", combination " + combination.id() + kind.without,
                 basis::assumptions);

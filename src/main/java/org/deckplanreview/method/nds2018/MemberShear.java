@@ -114,10 +114,11 @@ final class MemberShear implements Method {
                 basis.member().pointer());
         Optional<EndNotch> notch = basis.member().endNotch();
         notch.ifPresentOrElse(n -> calculateNotched(stress, n, basis, support), () -> stress.calculate(STRESS));
-        return SheetCase.atMost(
+        return SheetCase.of(
                         Sheet.on(stress, strength),
                         UTILISATION,
                         "f_v",
+                        Sense.AT_MOST,
                         "F_v'",
                         () -> "at " + basis.supportName(support) + ", combination " + combination.id(),
                         () -> notch.isPresent()

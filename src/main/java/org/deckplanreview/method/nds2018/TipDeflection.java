@@ -20,6 +20,7 @@ import org.deckplanreview.method.SheetCase;
 import org.deckplanreview.vocabulary.MethodDescription;
 import org.deckplanreview.vocabulary.ParameterDescription;
 import org.deckplanreview.vocabulary.Parameters;
+import org.deckplanreview.vocabulary.Sense;
 
 /** Deflection of a cantilever's tip under one load there: an overhanging beam, with what the span behind it adds. */
 final class TipDeflection implements Method {
@@ -81,10 +82,11 @@ final class TipDeflection implements Method {
         sheet.calculate(DEFLECTION);
         basis.parameters().enter(sheet, "r", TIP_RATIO);
         sheet.calculate(LIMIT);
-        return SheetCase.atMost(
+        return SheetCase.of(
                 sheet,
                 UTILISATION,
                 "Δ",
+                Sense.AT_MOST,
                 "Δ_lim",
                 () -> "at " + member.spanName(index),
                 () -> basis.assumptions(

@@ -13,7 +13,6 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.deckplanreview.rendering.drawing.DrawnDeck;
@@ -56,8 +55,7 @@ public final class PdfRendering {
         about.setModificationDate(midnight(report.reviewOn()));
         document.setDocumentId(report.reviewOn().toEpochDay());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        // To pack a tagged document's many small objects into streams takes a fourth of all the time.
-        document.save(out, CompressParameters.NO_COMPRESSION);
+        document.save(out);
         return out.toByteArray();
     }
 
